@@ -74,7 +74,7 @@ func TestSetAndShow(t *testing.T) {
 
 func TestRefusalKeepsTheOldValue(t *testing.T) {
 	for _, tc := range []struct{ key, typed, says string }{
-		{"length", "5", "5.00 mm is outside 20 to 200 mm"}, {"length", "nan", "not a number"}, {"length", "3 kg", "is a mass"},
+		{"length", "5", "5 mm is outside 20 to 200 mm"}, {"length", "nan", "not a number"}, {"length", "3 kg", "is a mass"},
 		{"length", "", "not a number"},
 		{"count", "1", "outside 2 to 20"}, {"count", "3.5", "not a whole number"},
 		{"colour", "green", "red or blue green"}, {"on", "maybe", "neither yes nor no"}, {"test", "900", "outside -40 to 300 °C"},

@@ -73,12 +73,9 @@ func (p Param) SetNumber(si float64) error {
 	if p.Kind != KindNumber {
 		return p.refuse(short(si), "takes %s, not a number", p.Range())
 	}
-	x := p.Unit.From(si)
-	// The negation also refuses NaN. A range end reached through rounding of
-	// the conversion counts as inside.
-	slack := 1e-12 * math.Max(math.Abs(p.Min), math.Abs(p.Max))
-	if !(x >= p.Min-slack && x <= p.Max+slack) {
-		return p.refuse(p.Unit.Text(si), "%s is outside %s", p.Unit.Text(si), p.Range())
+	if !within(p.Unit.From(si), p.Min, p.Max) {
+		given := exactly(si, p.Unit)
+		return p.refuse(given, "%s is outside %s", given, p.Range())
 	}
 	if p.Optional {
 		p.bind.set(Known(p.Unit.Settle(si)))
@@ -86,6 +83,28 @@ func (p Param) SetNumber(si float64) error {
 		p.bind.set(p.Unit.Settle(si))
 	}
 	return nil
+}
+
+// exactly spells a refused value in full: rounded, 200.0001 mm would read as
+// the very limit it breaks.
+func exactly(si float64, u unit.Unit) string {
+	s := short(u.From(si))
+	if x, err := strconv.ParseFloat(s, 64); err != nil || !near(u.SI(x), si) {
+		s = u.Exact(si)
+	}
+	if u.Symbol != "" {
+		s += " " + u.Symbol
+	}
+	return s
+}
+
+func near(x, y float64) bool { return math.Abs(x-y) <= 1e-12*math.Max(math.Abs(x), math.Abs(y)) }
+
+// within also refuses NaN. A range end reached through the rounding of a
+// conversion counts as inside.
+func within(x, lo, hi float64) bool {
+	slack := 1e-12 * math.Max(math.Abs(lo), math.Abs(hi))
+	return x >= lo-slack && x <= hi+slack
 }
 
 func (p Param) setWhole(text string) error {

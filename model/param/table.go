@@ -38,9 +38,10 @@ func (p Param) setRows(rows [][]float64) error {
 	}
 	for i, row := range rows {
 		for j, c := range p.Columns {
-			if x := c.Unit.From(row[j]); !(x >= c.Min && x <= c.Max) {
-				return p.refuse("", "row %d, %s: %s is outside %s", i+1, c.Label, c.Unit.Text(row[j]), span(c.Min, c.Max, c.Unit))
+			if !within(c.Unit.From(row[j]), c.Min, c.Max) {
+				return p.refuse("", "row %d, %s: %s is outside %s", i+1, c.Label, exactly(row[j], c.Unit), span(c.Min, c.Max, c.Unit))
 			}
+			row[j] = c.Unit.Settle(row[j])
 		}
 	}
 	if p.rule != nil && len(rows) > 0 {

@@ -27,6 +27,7 @@ type Reading struct {
 	Method string // how it was found, in words
 	Origin string // standard, book or "geometry"
 	Why    string // why there is no value
+	Absent bool   // there is no value because the part does not exist here
 }
 
 // New declares a reading. A value that is not finite becomes a missing one,
@@ -60,9 +61,13 @@ func (r Reading) Source(s string) Reading { r.Origin = s; return r }
 // Known reports whether the reading has a value.
 func (r Reading) Known() bool { return r.Why == "" }
 
-// Text is the value with its unit, or "not rated".
+// Text is the value with its unit, or "not rated", or "none" where the part
+// does not exist.
 func (r Reading) Text() string {
-	if !r.Known() {
+	switch {
+	case r.Absent:
+		return "none"
+	case !r.Known():
 		return "not rated"
 	}
 	return r.Unit.Text(r.Value)
@@ -97,6 +102,14 @@ func (r Reading) String() string { return fmt.Sprintf("%s %s", r.Label, r.Text()
 func Blank(rs []Reading, why string) []Reading {
 	for i := range rs {
 		rs[i].Value, rs[i].Why = 0, why
+	}
+	return rs
+}
+
+// Without turns readings into those of a part that this machine does not have.
+func Without(rs []Reading, why string) []Reading {
+	for i := range rs {
+		rs[i].Value, rs[i].Why, rs[i].Absent = 0, why, true
 	}
 	return rs
 }

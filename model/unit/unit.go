@@ -31,6 +31,9 @@ const (
 	SpecificFuel          Dimension = "a specific fuel consumption"
 	VolumeFlow            Dimension = "a volume flow"
 	HeatCoefficient       Dimension = "a heat transfer coefficient"
+	Conductance           Dimension = "a thermal conductance"
+	AngularMomentum       Dimension = "an angular momentum"
+	AngularAcceleration   Dimension = "an angular acceleration"
 	EnergyPerMass         Dimension = "a specific energy"
 	Viscosity             Dimension = "a kinematic viscosity"
 	DynamicViscosity      Dimension = "a dynamic viscosity"
@@ -79,6 +82,7 @@ const (
 // SP 811 appendix B) or follow from π and the standard gravity 9.80665 m/s².
 var (
 	One     = Unit{Dimension: Dimensionless, Times: 1, Over: 1, Figures: 4}
+	Count   = Unit{Dimension: Dimensionless, Times: 1, Over: 1, Figures: 1}
 	Percent = unitOf(Dimensionless, "%", "percent", 1, 100)
 
 	Metre      = unitOf(Length, "m", "m", 1, 1)
@@ -169,6 +173,11 @@ var (
 
 	WattPerSquareMetreKelvin = unitOf(HeatCoefficient, "W/m²K", "w_m2k", 1, 1)
 
+	WattPerKelvin = unitOf(Conductance, "W/K", "w_k", 1, 1)
+
+	NewtonMetreSecond      = unitOf(AngularMomentum, "N·m·s", "nms", 1, 1)
+	RadianPerSecondSquared = unitOf(AngularAcceleration, "rad/s²", "rad_s2", 1, 1)
+
 	JoulePerKilogram     = unitOf(EnergyPerMass, "J/kg", "j_kg", 1, 1)
 	MegajoulePerKilogram = unitOf(EnergyPerMass, "MJ/kg", "mj_kg", 1e6, 1)
 
@@ -209,7 +218,8 @@ var all = []Unit{
 	NewtonSquareMetre,
 	GramPerKilowattHour, PoundPerHorsepowerHr,
 	LitrePerHour,
-	WattPerSquareMetreKelvin,
+	WattPerSquareMetreKelvin, WattPerKelvin,
+	NewtonMetreSecond, RadianPerSecondSquared,
 	JoulePerKilogram, MegajoulePerKilogram,
 	SquareMillimetrePerSecond, PascalSecond,
 	Decibel, Currency, CurrencyPerHour, KilogramPerCentimetre,
@@ -228,7 +238,7 @@ var spellings = map[string][]string{
 	"kg/m³": {"kg/m3"}, "kg/L": {"kg/l"}, "slug/ft³": {"slug/ft3"},
 	"kg·m²": {"kgm2", "kg*m2", "kg m2"}, "N·m²": {"Nm2", "N*m2"},
 	"lb/hp·h": {"lb/hph", "lb/hp/h"}, "L/h": {"l/h"},
-	"W/m²K": {"W/m2K"}, "mm²/s": {"mm2/s", "cSt"}, "Pa·s": {"Pas"}, "dB(A)": {"dBA", "dB"},
+	"W/m²K": {"W/m2K"}, "N·m·s": {"Nms"}, "rad/s²": {"rad/s2"}, "mm²/s": {"mm2/s", "cSt"}, "Pa·s": {"Pas"}, "dB(A)": {"dBA", "dB"},
 }
 
 // Of lists the units in which a quantity of dimension d may be typed.

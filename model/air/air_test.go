@@ -1,0 +1,114 @@
+package air
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"backspan/model/reading"
+)
+
+func TestStandardRefusesHeightsOutsideItsTable(t *testing.T) {
+	for _, h := range []float64{-501, 11001, math.NaN(), math.Inf(1)} {
+		if _, err := Standard(h); err == nil || !strings.Contains(err.Error(), "-500 to 11000 m") {
+			t.Errorf("Standard(%g) = %v, want a refusal that names the range", h, err)
+		}
+	}
+	for _, h := range []float64{-500, 0, 11000} {
+		if _, err := Standard(h); err != nil {
+			t.Errorf("Standard(%g): %v", h, err)
+		}
+	}
+}
+
+func TestTheDayMovesTheAir(t *testing.T) {
+	standard := Spec{Altitude: 1000}.State()
+	for _, tc := range []struct {
+		name           string
+		spec           Spec
+		density, sound int // sign of the change
+	}{
+		{"hot", Spec{Altitude: 1000, TemperatureOffset: 15}, -1, 1},
+		{"cold", Spec{Altitude: 1000, TemperatureOffset: -15}, 1, -1},
+		{"humid", Spec{Altitude: 1000, RelativeHumidity: 0.9}, -1, 0},
+	} {
+		s := tc.spec.State()
+		if s.Pressure != standard.Pressure {
+			t.Errorf("%s: pressure moved to %g", tc.name, s.Pressure)
+		}
+		if got := sign(s.Density - standard.Density); got != tc.density {
+			t.Errorf("%s: density moved %+d", tc.name, got)
+		}
+		if got := sign(standard.DensityAltitude - s.DensityAltitude); got != tc.density {
+			t.Errorf("%s: density altitude %g against %g", tc.name, s.DensityAltitude, standard.DensityAltitude)
+		}
+		if got := sign(s.SoundSpeed - standard.SoundSpeed); got != tc.sound {
+			t.Errorf("%s: speed of sound moved %+d", tc.name, got)
+		}
+	}
+}
+
+func sign(x float64) int {
+	switch {
+	case x > 0:
+		return 1
+	case x < 0:
+		return -1
+	}
+	return 0
+}
+
+func TestDensityAltitudeOfStandardAirIsTheAltitude(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		h := rapid.Float64Range(lowest, highest).Draw(t, "altitude")
+		s, err := Standard(h)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if math.Abs(s.DensityAltitude-h) > 1e-6 {
+			t.Errorf("density altitude %.9g at %.9g m", s.DensityAltitude, h)
+		}
+	})
+}
+
+func TestAnySiteHasFiniteAir(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := Default()
+		for _, p := range s.Params() {
+			x := rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)
+			if err := p.SetNumber(p.Unit.SI(x)); err != nil {
+				t.Fatal(err)
+			}
+		}
+		a := s.State()
+		for _, r := range a.Readings() {
+			if !r.Known() {
+				t.Errorf("%s has no value for %+v", r.Key, s)
+			}
+		}
+		if !(a.Density > 0.4 && a.Density < 1.7 && a.DynamicViscosity > 1e-5 && a.VapourPressure >= 0 && a.VapourPressure < a.Pressure) {
+			t.Errorf("%+v gives %+v", s, a)
+		}
+	})
+}
+
+func TestReadingsDeclareTheirKeys(t *testing.T) {
+	rs := State{}.Readings()
+	for _, key := range []string{"air.pressure", "air.temperature", "air.density", "air.sound_speed", "air.density_altitude", "air.vapour_pressure"} {
+		if _, ok := reading.Find(rs, key); !ok {
+			t.Errorf("no reading %s", key)
+		}
+	}
+}
+
+func BenchmarkState(b *testing.B) {
+	s := Spec{Altitude: 800, TemperatureOffset: 8, RelativeHumidity: 0.6}
+	b.ReportAllocs()
+	for b.Loop() {
+		if s.State().Density <= 0 {
+			b.Fatal("no air")
+		}
+	}
+}

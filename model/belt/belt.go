@@ -1,0 +1,140 @@
+package belt
+
+import (
+	"fmt"
+
+	"backspan/model/part"
+	"backspan/model/unit"
+)
+
+// Belt is a ribbed belt stage, laid out, tensioned and calibrated. Build it
+// with New; it is a value and safe to copy.
+type Belt struct {
+	spec    Spec
+	profile section
+	rated   part.Duty
+	run     OpenBelt // on the pitch diameters
+	ratio   float64
+
+	faceWidth     float64 // of the pulleys' grooves, m
+	massPerLength float64 // of the belt, kg/m
+	losses        losses
+
+	friction float64 // design, over the wrap
+	required float64 // standing tension per strand, N
+	standing float64 // as set, N
+
+	crank, driven, flange body
+}
+
+// New lays out a stage and sets it for the engine's rated point: power and
+// speed at the crank, air density. The error is one sentence that names the
+// parameter to change.
+func New(s Spec, rated part.Duty) (Belt, error) {
+	if !(rated.Power > 0) || !(rated.CrankSpeed > 0) {
+		return Belt{}, misfit("Engine", "gives no power at its rated point, so the belt cannot be set")
+	}
+	if err := s.fits(); err != nil {
+		return Belt{}, err
+	}
+	profile := s.section()
+	b := Belt{
+		spec: s, profile: profile, rated: rated,
+		run: OpenBelt{
+			Crank:          s.CrankDiameter + 2*profile.lineDifferential,
+			Driven:         s.DrivenDiameter + 2*profile.lineDifferential,
+			CentreDistance: s.CentreDistance,
+		},
+		faceWidth:     profile.faceWidth(s.Ribs),
+		massPerLength: float64(s.Ribs) * profile.massPerRib,
+		friction:      designFriction(s.TractionRatio),
+	}
+	b.ratio = b.run.Ratio()
+	b.setTension()
+	b.crank, b.driven, b.flange = s.crankPulley(b.faceWidth), s.drivenPulley(b.faceWidth), s.flange()
+	if err := b.calibrate(); err != nil {
+		return Belt{}, err
+	}
+	return b, nil
+}
+
+// fits refuses pulleys that cannot be built or that touch one another.
+func (s *Spec) fits() error {
+	least := (s.CrankDiameter+s.DrivenDiameter)/2 + 2*s.SideWallHeight
+	if !(s.CentreDistance > least) {
+		return misfit("Centre distance", "the pulleys touch at %s; give more than %s, or smaller pulleys",
+			mm(s.CentreDistance), mm(least))
+	}
+	if room := s.CrankDiameter - 2*s.RimThickness; s.CrankBore >= room {
+		return misfit("Crank pulley bore", "%s leaves no metal inside the rim; give less than %s, or a larger crank pulley",
+			mm(s.CrankBore), mm(room))
+	}
+	if room := s.DrivenDiameter - 2*s.RimThickness; s.BearingSeat >= room {
+		return misfit("Bearing seat in driven pulley", "%s leaves no metal inside the rim; give less than %s, or a larger driven pulley",
+			mm(s.BearingSeat), mm(room))
+	}
+	return nil
+}
+
+// misfit is the one sentence that names a parameter by its label.
+func misfit(label, format string, a ...any) error {
+	return fmt.Errorf("%s: %s", label, fmt.Sprintf(format, a...))
+}
+
+func mm(length float64) string { return unit.Millimetre.Text(length) }
+
+// setTension finds the standing tension for the service factor times the rated
+// power, and takes it unless the builder gave one.
+func (b *Belt) setTension() {
+	speed := b.run.Speed(b.rated.CrankSpeed)
+	pull := b.spec.ServiceFactor * b.rated.Power / speed
+	ratio := traction(b.friction, b.run.SmallestWrap())
+	b.required = atTraction(pull, ratio, centrifugal(b.massPerLength, speed)).Standing()
+	b.standing = b.required
+	if b.spec.StandingTension.Known {
+		b.standing = b.spec.StandingTension.Value
+	}
+}
+
+// calibrate gives the bending resistance whatever the efficiency at the rated
+// point leaves after creep and windage.
+func (b *Belt) calibrate() error {
+	power, speed := b.rated.Power, b.run.Speed(b.rated.CrankSpeed)
+	width := float64(b.spec.Ribs) * b.profile.ribPitch
+	skin := 2 * width * b.run.Length()
+	b.losses = losses{
+		stiffness: float64(b.spec.Ribs) * b.profile.stiffnessPerRib,
+		windage:   0.5 * b.rated.AirDensity * skinFriction * skin,
+	}
+	creep, _, windage := b.losses.at(power, speed)
+	left := (1-b.spec.RatedEfficiency)*power - creep - windage
+	if left < 0 {
+		return misfit("Efficiency at rated power", "creep and windage alone lose %s, more than %s allows; lower it, add ribs or enlarge the crank pulley",
+			unit.Percent.Text((creep+windage)/power), unit.Percent.Text(b.spec.RatedEfficiency))
+	}
+	b.losses.resistance = left / speed
+	return nil
+}
+
+// Ratio is the crank's speed over the propeller's, without slip.
+func (b Belt) Ratio() float64 { return b.ratio }
+
+// Turn is +1: an open belt keeps the direction of the crank.
+func (b Belt) Turn() int { return +1 }
+
+// AxisOffset is how far the propeller axis stands above the crank axis, m.
+func (b Belt) AxisOffset() float64 { return b.spec.CentreDistance }
+
+// SpinningInertia is that of driven pulley and propeller plate about the
+// propeller axis, kg·m².
+func (b Belt) SpinningInertia() float64 { return b.driven.polar + b.flange.polar }
+
+// Upkeep is what the stage costs to buy and its belt to change.
+func (b Belt) Upkeep() part.Upkeep {
+	return part.Upkeep{
+		Price:          b.spec.Price,
+		ChangeInterval: b.spec.ChangeInterval,
+		ChangeCost:     b.spec.BeltPrice + b.spec.ChangeLabour,
+		WearingParts:   1,
+	}
+}

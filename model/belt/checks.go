@@ -1,0 +1,84 @@
+package belt
+
+import (
+	"math"
+
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// leastWrap is the wrap below which a ribbed belt is worth a second look, rad.
+// It warns only: the standing tension already allows for the wrap.
+const leastWrap = 2 * math.Pi / 3
+
+// Checks holds the result against its limits. marginAsked is the share of a
+// limit below which a margin counts as thin.
+func (r Result) Checks(marginAsked float64) []reading.Check {
+	row := r.Profile.section()
+	cs := []reading.Check{
+		reading.AtLeast("belt.crank_diameter", "Crank pulley, effective diameter", r.CrankDiameter, row.smallestPulley, 0, unit.Millimetre).
+			Source("from memory: ISO 9982 table 2, least diameter of the profile").
+			Advice("raise Crank pulley, effective diameter, or choose a finer Profile"),
+		reading.AtLeast("belt.driven_diameter", "Driven pulley, effective diameter", r.DrivenDiameter, row.smallestPulley, 0, unit.Millimetre).
+			Source("from memory: ISO 9982 table 2, least diameter of the profile").
+			Advice("raise Driven pulley, effective diameter, or choose a finer Profile"),
+		reading.AtLeast("belt.wrap", "Wrap on the smaller pulley", r.Geometry.SmallestWrap(), leastWrap, 0, unit.Degree).Warn().
+			Source("common practice, no source").
+			Advice("raise Centre distance or Crank pulley, effective diameter"),
+		reading.AtMost("belt.speed", "Belt speed", r.Speed, row.fastest, marginAsked, unit.MetrePerSecond).
+			Source("from memory: handbook limit of the profile").
+			Advice("lower Crank pulley, effective diameter, or choose a finer Profile"),
+		r.lengthCheck(row),
+		reading.AtLeast("belt.slack_side", "Slack side presses on the pulley", r.Tensions.SlackSide, r.Tensions.Centrifugal, marginAsked, unit.Newton).
+			Source("mechanics: slack side above m v²").
+			Advice("raise Standing tension per strand or Service factor, or lower Belt mass per rib"),
+		r.wetCheck(marginAsked),
+		r.tensionBandCheck(row),
+		reading.AtMost("belt.temperature", "Belt temperature", r.Temperature, r.TemperatureLimit, marginAsked, unit.Celsius).
+			Source("the compound's limit as given").
+			Advice("raise Efficiency at rated power if measured better, add Ribs, or raise Belt temperature limit for a better compound"),
+		reading.Unrated("belt.power_rating", "Power rating",
+			"no published power per rib may be used without its source, and none is given"),
+	}
+	if r.TensionGiven {
+		cs = append(cs, reading.AtLeast("belt.standing_tension", "Standing tension as set", r.StandingTension, r.RequiredTension, 0, unit.Newton).
+			Source("mechanics: locked centre, at the service factor times the rated power").
+			Advice("raise Standing tension per strand, or leave it empty"))
+	}
+	return cs
+}
+
+// lengthCheck warns outside the profile's usual lengths, against the end that
+// is nearer.
+func (r Result) lengthCheck(row section) reading.Check {
+	const key, label = "belt.length", "Belt length, effective"
+	check := reading.AtLeast(key, label, r.EffectiveLength, row.shortest, 0, unit.Millimetre).
+		Advice("raise Centre distance, or choose a finer Profile")
+	if r.EffectiveLength > (row.shortest+row.longest)/2 {
+		check = reading.AtMost(key, label, r.EffectiveLength, row.longest, 0, unit.Millimetre).
+			Advice("lower Centre distance, or choose a coarser Profile")
+	}
+	return check.Warn().Source("from memory: ISO 9982, usual lengths of the profile")
+}
+
+func (r Result) wetCheck(marginAsked float64) reading.Check {
+	const key, label = "belt.slip_reserve_wet", "Belt does not skid when wet"
+	if !r.Reserve.Wet.Known {
+		return reading.Condition(key, label, true)
+	}
+	return reading.AtLeast(key, label, r.Reserve.Wet.Value, 1, marginAsked, unit.One).Warn().
+		Source("Euler-Eytelwein with the wet friction given").
+		Advice("raise Service factor or Standing tension per strand, or Crank pulley, effective diameter")
+}
+
+// tensionBandCheck warns of a rib tension above what is usual. Below the band
+// a belt is merely wider than it need be.
+func (r Result) tensionBandCheck(row section) reading.Check {
+	const key, label = "belt.tension_per_rib", "Standing tension per rib is usual"
+	if row.usualTension == 0 {
+		return reading.Unrated(key, label, "no usual tension per rib is known for this profile")
+	}
+	return reading.AtMost(key, label, r.perRib(r.StandingTension), row.usualTension, 0, unit.Newton).Warn().
+		Source("from memory: 60 to 90 N per PK rib in accessory drives").
+		Advice("add Ribs, or raise Crank pulley, effective diameter")
+}

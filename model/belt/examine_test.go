@@ -1,0 +1,75 @@
+package belt
+
+import (
+	"math"
+	"testing"
+)
+
+func near(t *testing.T, what string, got, want, tolerance float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tolerance) {
+		t.Errorf("%s is %.8g, want %.8g", what, got, want)
+	}
+}
+
+// The figures are from a separate script of the same equations: the default
+// stage at 15 kW and 8500 rpm in air of 303 K and 1.165 kg/m³ flowing at 12 m/s.
+func TestHeatOfTheDefaultStage(t *testing.T) {
+	b, at := build(t, asIs), rated()
+	near(t, "cooling", b.cooling(at), 8.219836, 1e-5)
+	r := b.Examine(at)
+	near(t, "belt temperature", r.Temperature, 303+450/8.219836, 1e-4)
+	near(t, "windage", r.WindageLoss, 4.432425, 1e-5)
+	at.CrankSpeed, at.Power, at.Inflow = 0, 0, 0
+	near(t, "temperature at standstill", b.Examine(at).Temperature, 303, 0)
+}
+
+func TestTakeUpFollowsTheSettingRate(t *testing.T) {
+	r := build(t, asIs).Examine(rated())
+	// The rate is that of the set belt; the belt's own stretch bends the line
+	// by a fraction of a percent.
+	near(t, "take-up", r.TakeUp, r.StandingTension/r.SettingRate, 0.01*r.TakeUp)
+}
+
+func TestCrankMomentTakesTheGreaterLoad(t *testing.T) {
+	r := build(t, asIs).Examine(rated())
+	if !(r.Standing.Size() > r.Running.Size()) {
+		t.Fatal("the standing load is the greater one here")
+	}
+	near(t, "moment", r.CrankMoment, r.Standing.Size()*Default().CrankOverhang, 1e-9)
+	// With a slack belt and a great pull the running load can be the greater:
+	// the spans of a long, widely tilted belt pull across the line of centres.
+	steep := build(t, func(s *Spec) {
+		s.CrankDiameter, s.DrivenDiameter, s.CentreDistance = 0.02, 0.30, 0.170
+		s.CrankBore, s.StandingTension.Known, s.StandingTension.Value = 0.008, true, 100
+		s.RatedEfficiency = 0.9
+	}).Examine(rated())
+	if !(steep.Running.Size() > steep.Standing.Size()) {
+		t.Fatal("the running load is the greater one here")
+	}
+	near(t, "moment", steep.CrankMoment, steep.Running.Size()*Default().CrankOverhang, 1e-9)
+}
+
+func TestPulleysWeighWhatTheirMetalDoes(t *testing.T) {
+	plain := build(t, func(s *Spec) { s.WebCutOut = 0 })
+	cut := build(t, func(s *Spec) { s.WebCutOut = 0.5 })
+	s := Default()
+	outer, inner := s.DrivenDiameter/2, s.BearingSeat/2
+	web := math.Pi * (outer*outer - inner*inner) * s.WebThickness * s.PulleyDensity
+	near(t, "half a web", plain.driven.mass-cut.driven.mass, web/2, 1e-12)
+	thick := build(t, func(s *Spec) { s.WebCutOut, s.FlangeThickness = 0, 2*s.FlangeThickness })
+	r := s.FlangeDiameter / 2
+	plate := math.Pi * r * r * s.FlangeThickness * s.PulleyDensity
+	near(t, "a second plate's inertia", thick.SpinningInertia()-plain.SpinningInertia(), plate*r*r/2, 1e-12)
+	// The crank pulley: rim and walls as tubes, hub as a tube, web as a disc.
+	face := plain.faceWidth
+	tube := func(inner, outer, length float64) float64 {
+		return math.Pi * (outer*outer - inner*inner) * length * s.PulleyDensity
+	}
+	e := s.CrankDiameter / 2
+	want := tube(e-s.RimThickness, e, face) + 2*tube(e-s.RimThickness, e+s.SideWallHeight, s.SideWall) +
+		tube(s.CrankBore/2, s.CrankBore/2+s.HubWall, face+2*s.SideWall) +
+		tube(s.CrankBore/2+s.HubWall, e-s.RimThickness, s.WebThickness)
+	near(t, "crank pulley", plain.crank.mass, want, 1e-12)
+	near(t, "crank pulley's centre", plain.crank.cgAft, face/2+s.SideWall, 1e-12)
+}

@@ -1,0 +1,110 @@
+package belt
+
+import (
+	"slices"
+
+	"backspan/model/param"
+	"backspan/model/unit"
+)
+
+// Params lists what a builder may set, in the order a form shows it.
+func (s *Spec) Params() []param.Param {
+	return slices.Concat(s.driveParams(), s.sectionParams(), s.buildParams(), s.upkeepParams())
+}
+
+func (s *Spec) driveParams() []param.Param {
+	return []param.Param{
+		param.Choice(&s.Profile, "profile", "Profile", PJ, PK, PL, PM).
+			Help("rib form after ISO 9982; PK suits this size of engine"),
+		param.Whole(&s.Ribs, "ribs", "Ribs").Within(2, 20).Typical(6, 12),
+		param.Number(&s.CrankDiameter, "crank_pulley_effective_diameter", "Crank pulley, effective diameter", unit.Millimetre).
+			Within(20, 200).Typical(55, 80).Help("over the belt's effective line, not the pitch line"),
+		param.Number(&s.DrivenDiameter, "driven_pulley_effective_diameter", "Driven pulley, effective diameter", unit.Millimetre).
+			Within(20, 400).Typical(140, 220).Help("over the belt's effective line, not the pitch line"),
+		param.Number(&s.CentreDistance, "centre_distance", "Centre distance", unit.Millimetre).
+			Within(60, 500).Typical(140, 220).Help("between the pulley axes; the belt length follows"),
+		param.Number(&s.ServiceFactor, "service_factor", "Service factor", unit.One).
+			Within(1, 2.5).Typical(1.2, 1.6).Help("times the rated power gives the power the tension is set for").
+			From("estimate: 1.4 for a single two-stroke turning a propeller"),
+		param.Number(&s.TractionRatio, "traction_ratio", "Design tension ratio at 180°", unit.One).
+			Within(2, 8).Typical(3.5, 5).Help("tight over slack contact tension that a design may count on").
+			From("from memory: 4 for ribbed belts, RMA IP-26; 5 is the classical V-belt value"),
+		param.Open(&s.StandingTension, "standing_tension", "Standing tension per strand", unit.Newton).
+			Within(10, 5000).Typical(400, 1200).Help("as set at standstill; empty takes the required one"),
+		param.Number(&s.DryFriction, "dry_friction", "Friction, dry belt", unit.One).
+			Within(0.1, 0.8).Typical(0.25, 0.35).Help("rubber on metal before wedging in the grooves").
+			From("from memory: 0.25 to 0.35"),
+		param.Number(&s.WetFriction, "wet_friction", "Friction, wet belt", unit.One).
+			Within(0.05, 0.5).Typical(0.12, 0.2).Help("rubber on metal before wedging, wet or oily").
+			From("from memory: 0.12 to 0.2"),
+		param.Number(&s.RatedEfficiency, "rated_efficiency", "Efficiency at rated power", unit.Percent).
+			Within(80, 99.5).Typical(95.5, 98.5).Help("fixes the running resistance, so part load comes out worse").
+			From("estimate: between 95 % for new V-belts and 97 to 99 % for toothed belts, University of Connecticut training text"),
+		param.Number(&s.TemperatureMax, "temperature_limit", "Belt temperature limit", unit.Celsius).
+			Within(50, 200).Typical(80, 120).Help("what the rubber compound bears in service").
+			From("from memory: 80 to 100 °C chloroprene, 120 °C EPDM"),
+	}
+}
+
+func (s *Spec) sectionParams() []param.Param {
+	return []param.Param{
+		param.Open(&s.LineDifferential, "line_differential", "Line differential", unit.Millimetre).
+			Within(0, 10).Typical(1.2, 4).Help("effective to pitch radius; empty takes PJ 1.2, PK 2, PL 3, PM 4 mm").
+			From(differentialOrigin),
+		param.Open(&s.MassPerRib, "mass_per_rib", "Belt mass per rib", unit.GramPerMetre).
+			Within(2, 300).Typical(8, 40).Help("per metre of belt; empty takes PJ 8.5, PK 17.5, PL 35, PM 115 g/m").
+			From(massOrigin),
+		param.Open(&s.StiffnessPerRib, "stiffness_per_rib", "Belt stiffness EA per rib", unit.Kilonewton).
+			Within(2, 400).Typical(12, 80).Help("force per unit stretch; empty takes PJ 18.4, PK 28, PL 37, PM 73.9 kN, polyester cord; aramid is 2 to 3 times that").
+			From(stiffnessOrigin),
+	}
+}
+
+func (s *Spec) buildParams() []param.Param {
+	const estimate = "estimate"
+	return []param.Param{
+		param.Number(&s.Clearance, "clearance", "Clearance, engine to pulley", unit.Millimetre).
+			Within(0, 60).Typical(3, 8).From(estimate),
+		param.Number(&s.SideWall, "side_wall", "Pulley side wall, each", unit.Millimetre).
+			Within(0, 10).Typical(2, 4).From(estimate),
+		param.Number(&s.SideWallHeight, "side_wall_height", "Side wall height", unit.Millimetre).
+			Within(0, 15).Typical(2, 5).Help("above the effective diameter").From(estimate),
+		param.Number(&s.RimThickness, "rim_thickness", "Pulley rim thickness", unit.Millimetre).
+			Within(1, 9).Typical(4, 7).Help("mean metal below the effective diameter, grooves evened out").From(estimate),
+		param.Number(&s.WebThickness, "web_thickness", "Pulley web thickness", unit.Millimetre).
+			Within(1, 20).Typical(3, 6).Help("the driven pulley's web stands behind its face and adds to the depth").From(estimate),
+		param.Number(&s.WebCutOut, "web_cut_out", "Driven pulley web cut out", unit.Percent).
+			Within(0, 90).Typical(0, 60).Help("share of the web removed to save mass").From(estimate),
+		param.Number(&s.HubWall, "hub_wall", "Hub wall", unit.Millimetre).
+			Within(1, 20).Typical(4, 8).Help("metal around the crank bore and the bearing seat").From(estimate),
+		param.Number(&s.CrankBore, "crank_bore", "Crank pulley bore", unit.Millimetre).
+			Within(8, 60).Typical(15, 25).From(estimate),
+		param.Number(&s.BearingSeat, "bearing_seat", "Bearing seat in driven pulley", unit.Millimetre).
+			Within(15, 120).Typical(40, 65).Help("outside diameter of the bearings").From(estimate),
+		param.Number(&s.FlangeDiameter, "flange_diameter", "Propeller plate diameter", unit.Millimetre).
+			Within(30, 250).Typical(75, 110).From(estimate),
+		param.Number(&s.FlangeThickness, "flange_thickness", "Propeller plate thickness", unit.Millimetre).
+			Within(2, 40).Typical(6, 12).From(estimate),
+		param.Number(&s.PulleyDensity, "pulley_density", "Pulley material density", unit.KilogramPerCubicMetre).
+			Within(1000, 8000).Typical(2700, 2850).Help("aluminium 2700 kg/m³").From("common practice, no source"),
+		param.Number(&s.AxleMass, "axle_mass", "Bearings, axle and bolts", unit.Kilogram).
+			Within(0, 5).Typical(0.4, 1).From(estimate),
+		param.Number(&s.CarrierMass, "carrier_mass", "Carrier and tensioner", unit.Kilogram).
+			Within(0, 5).Typical(0.4, 1.2).From(estimate),
+		param.Number(&s.CrankOverhang, "crank_overhang", "Overhang from crank bearing", unit.Millimetre).
+			Within(0, 150).Typical(25, 60).Help("crank pulley mid-face to the first crank bearing").From(estimate),
+	}
+}
+
+func (s *Spec) upkeepParams() []param.Param {
+	return []param.Param{
+		param.Number(&s.Price, "price", "Price of the stage", unit.Currency).
+			Within(0, 1e5).Typical(200, 1000).From("invented"),
+		param.Number(&s.BeltPrice, "belt_price", "Price of a belt", unit.Currency).
+			Within(0, 1e4).Typical(15, 80).From("invented"),
+		param.Number(&s.ChangeLabour, "change_labour", "Labour of a belt change", unit.Currency).
+			Within(0, 1e4).Typical(0, 80).From("invented"),
+		param.Number(&s.ChangeInterval, "change_interval", "Belt change interval", unit.Hour).
+			Within(5, 2000).Typical(50, 200).From("common practice, no source"),
+	}
+}

@@ -1,0 +1,163 @@
+package model
+
+import (
+	"slices"
+	"strings"
+
+	"backspan/model/param"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// Comparison lays the variants side by side. Every row has one cell a
+// variant, in the study's order.
+type Comparison struct {
+	Study      string
+	Currency   string
+	Reference  int // index of the variant the others are compared with
+	Outcomes   []Outcome
+	Parameters []ParameterRow // those that differ first
+	Readings   []ReadingRow
+	Checks     []CheckRow
+	Feel       []Feel // a variant against the reference
+}
+
+// ParameterRow is one parameter across the variants.
+type ParameterRow struct {
+	Section string
+	Path    string
+	Label   string
+	Unit    unit.Unit
+	Cells   []string // "" where the parameter does not apply
+	Differs bool
+}
+
+// ReadingRow is one reading across the variants.
+type ReadingRow struct {
+	Key   string
+	Label string
+	Cells []reading.Reading // a reading without Key where a variant has none
+}
+
+// CheckRow is one check across the variants.
+type CheckRow struct {
+	Key   string
+	Label string
+	Cells []reading.Check // a check without Key where a variant has none
+}
+
+// Feel splits the difference in upright hip moment from the reference into
+// what more mass does and what more depth does; the two sum exactly.
+type Feel struct {
+	FromMass  float64 // N·m
+	FromDepth float64 // N·m
+}
+
+// Compare lays out outcomes that Evaluate found for the study's variants, in
+// the study's order.
+func Compare(s *Study, outcomes []Outcome) Comparison {
+	c := Comparison{Study: s.Name, Currency: s.Currency, Reference: s.ReferenceIndex(), Outcomes: outcomes,
+		Parameters: parameterRows(s)}
+	for i, o := range outcomes {
+		for _, r := range o.Readings {
+			j := rowOf(&c.Readings, r.Key, func(row ReadingRow) string { return row.Key },
+				func() ReadingRow {
+					return ReadingRow{Key: r.Key, Label: r.Label, Cells: make([]reading.Reading, len(outcomes))}
+				})
+			c.Readings[j].Cells[i] = r
+		}
+		for _, k := range o.Checks {
+			j := rowOf(&c.Checks, k.Key, func(row CheckRow) string { return row.Key },
+				func() CheckRow {
+					return CheckRow{Key: k.Key, Label: k.Label, Cells: make([]reading.Check, len(outcomes))}
+				})
+			c.Checks[j].Cells[i] = k
+		}
+	}
+	for i := range outcomes {
+		mass, depth := s.Pilot.Split(outcomes[c.Reference].Load, outcomes[i].Load)
+		c.Feel = append(c.Feel, Feel{mass, depth})
+	}
+	return c
+}
+
+// rowOf finds the row with that key, or puts a new one behind the last row of
+// the same part: what only some variants have still stands with its kind.
+func rowOf[R any](rows *[]R, key string, keyOf func(R) string, fresh func() R) int {
+	at := len(*rows)
+	for j, row := range *rows {
+		k := keyOf(row)
+		if k == key {
+			return j
+		}
+		if partOf(k) == partOf(key) {
+			at = j + 1
+		}
+	}
+	*rows = slices.Insert(*rows, at, fresh())
+	return at
+}
+
+// partOf is what stands before the last dot of a key.
+func partOf(key string) string { return key[:max(strings.LastIndexByte(key, '.'), 0)] }
+
+func parameterRows(s *Study) []ParameterRow {
+	var rows []ParameterRow
+	for i := range s.Variants {
+		for _, sec := range s.Variants[i].Sections() {
+			if sec.Key == "" || sec.Hidden {
+				continue
+			}
+			for _, p := range sec.Params {
+				if p.Hidden {
+					continue
+				}
+				path := sec.Path(p)
+				j := rowOf(&rows, path, func(r ParameterRow) string { return r.Path },
+					func() ParameterRow {
+						return ParameterRow{Section: sec.Label, Path: path, Label: p.Label, Unit: p.Unit, Cells: make([]string, len(s.Variants))}
+					})
+				rows[j].Cells[i] = shown(p)
+			}
+		}
+	}
+	return differingFirst(rows)
+}
+
+// shown is a parameter's value in full: rows of a table must be compared, not
+// counted.
+func shown(p param.Param) string {
+	if p.Kind == param.KindTable {
+		return p.Editable()
+	}
+	return p.Show()
+}
+
+func differingFirst(rows []ParameterRow) []ParameterRow {
+	var differing, same []ParameterRow
+	for _, r := range rows {
+		r.Differs = differ(r.Cells)
+		if r.Differs {
+			differing = append(differing, r)
+		} else {
+			same = append(same, r)
+		}
+	}
+	return append(differing, same...)
+}
+
+// differ compares the variants in which the parameter applies: a belt's ribs
+// do not differ because a gear has none.
+func differ(cells []string) bool {
+	first := ""
+	for _, cell := range cells {
+		switch {
+		case cell == "" || cell == first:
+		case first == "":
+			first = cell
+		default:
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,62 @@
+package drive
+
+import (
+	"fmt"
+
+	"backspan/model/belt"
+	"backspan/model/gear"
+	"backspan/model/part"
+	"backspan/model/reading"
+)
+
+// Drive carries power from the crank to the propeller. Its values are those of
+// one design; nothing in it changes.
+type Drive interface {
+	// Ratio is crank speed over propeller speed, without slip.
+	Ratio() float64
+	// Turn is +1 when the propeller turns as the crank does, −1 when reversed.
+	Turn() int
+	// Transmit is the power that arrives when power W enters at a crank speed
+	// in rad/s, at any speed and load.
+	Transmit(power, crankSpeed float64) part.Transmission
+	// Pieces stand from the engine's drive face to the propeller plate.
+	Pieces() []part.Piece
+	// AxisOffset is the distance of the propeller axis from the crank axis, m.
+	AxisOffset() float64
+	// SpinningInertia is what the drive adds to the propeller's polar inertia, kg·m².
+	SpinningInertia() float64
+	// Upkeep is what the drive costs to buy and to keep.
+	Upkeep() part.Upkeep
+	// Examine finds everything about the drive at one duty.
+	Examine(at part.Duty) Findings
+}
+
+// Findings are a drive's readings and checks at one duty.
+type Findings interface {
+	Readings() []reading.Reading
+	Checks(marginAsked float64) []reading.Check
+}
+
+type beltDrive struct{ belt.Belt }
+
+func (d beltDrive) Examine(at part.Duty) Findings { return d.Belt.Examine(at) }
+
+type gearDrive struct{ gear.Gear }
+
+func (d gearDrive) Examine(at part.Duty) Findings { return d.Gear.Examine(at) }
+
+// New designs the chosen drive for the rated duty, the engine's peak power and
+// its speed on site. The error is one sentence naming the parameter to change.
+func New(s Spec, rated part.Duty) (Drive, error) {
+	switch s.Kind {
+	case RibbedBelt:
+		b, err := belt.New(s.RibbedBelt, rated)
+		return beltDrive{b}, err
+	case Gear:
+		g, err := gear.New(s.Gear, rated)
+		return gearDrive{g}, err
+	case Direct:
+		return Hub{s.Direct}, nil
+	}
+	return nil, fmt.Errorf("unknown kind of drive %q; choose %s, %s or %s", s.Kind, RibbedBelt, Gear, Direct)
+}

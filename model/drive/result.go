@@ -1,0 +1,104 @@
+package drive
+
+import (
+	"backspan/model/belt"
+	"backspan/model/gear"
+	"backspan/model/part"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// Result is what every kind of drive reports at the standing match.
+type Result struct {
+	Kind     Kind
+	Ratio    float64
+	Turn     int
+	Standing part.Transmission
+	Mass     float64 // kg
+	Depth    float64 // m
+	Upkeep   part.Upkeep
+	Findings Findings // of the kind itself
+}
+
+// Report examines d at the standing duty.
+func Report(s Spec, d Drive, standing part.Transmission, at part.Duty) Result {
+	pieces := d.Pieces()
+	return Result{Kind: s.Kind, Ratio: d.Ratio(), Turn: d.Turn(), Standing: standing,
+		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at)}
+}
+
+// Readings lists what every drive reports, then what this kind adds.
+func (r Result) Readings() []reading.Reading {
+	rs := []reading.Reading{
+		reading.New("drive.ratio", "Ratio", r.Ratio, unit.One).How("crank speed over propeller speed, without slip").Source("geometry"),
+		reading.New("drive.turn", "Turn of the propeller", float64(r.Turn), unit.Count).
+			How("+1 turns as the crank does, -1 is reversed; one external gear mesh reverses").Source("geometry"),
+		reading.New("drive.efficiency", "Drive efficiency, standing", r.Standing.Efficiency(), unit.Percent).Higher().
+			How("power at the propeller over power at the crank, full throttle standing"),
+		reading.New("drive.loss", "Power lost in the drive", r.Standing.Loss(), unit.Watt).Lower().
+			How("power at the crank less power at the propeller, full throttle standing"),
+		reading.New("drive.output_speed", "Propeller speed, standing", r.Standing.SpeedOut, unit.RPM).
+			How("crank speed over ratio, less slip, full throttle standing"),
+		reading.New("drive.mass", "Drive mass", r.Mass, unit.Kilogram).Lower().How("sum of the drive's pieces").Source("geometry"),
+		reading.New("drive.depth", "Drive depth", r.Depth, unit.Millimetre).Lower().
+			How("sum of the drive's pieces along the thrust axis, drive face to propeller plate").Source("geometry"),
+		reading.New("drive.price", "Drive price", r.Upkeep.Price, unit.Currency).Lower().How("as entered").Source("the study"),
+		reading.New("drive.upkeep", "Drive upkeep", r.Upkeep.CostPerTime(), unit.CurrencyPerHour).Lower().
+			How("cost of one scheduled change over its interval").Source("the study"),
+		r.interval(),
+		reading.New("drive.wearing_parts", "Kinds of wearing part", float64(r.Upkeep.WearingParts), unit.Count).Lower().
+			How("kinds of part in the drive that are changed on schedule"),
+	}
+	if r.Findings != nil {
+		rs = append(rs, r.Findings.Readings()...)
+	}
+	return append(rs, r.without()...)
+}
+
+func (r Result) interval() reading.Reading {
+	const key, label = "drive.change_interval", "Wearing part changed every"
+	if r.Upkeep.ChangeInterval <= 0 {
+		return reading.Without([]reading.Reading{reading.New(key, label, 0, unit.Hour)}, "nothing in this drive is changed on schedule")[0]
+	}
+	return reading.New(key, label, r.Upkeep.ChangeInterval, unit.Hour).Higher().How("as entered").Source("common practice, no source")
+}
+
+// core are the readings of one kind of drive that scripts may ask of any
+// machine; where there is no such drive they say so.
+var core = map[string]bool{
+	"belt.static_tension": true, "belt.shaft_load_standing": true, "belt.shaft_load_running": true,
+	"gear.pitting_safety": true, "gear.bending_safety": true,
+}
+
+func (r Result) without() []reading.Reading {
+	var rs []reading.Reading
+	if r.Kind != RibbedBelt {
+		rs = append(rs, reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")...)
+	}
+	if r.Kind != Gear {
+		rs = append(rs, reading.Without(onlyCore(gear.Result{}.Readings()), "this machine has no gear")...)
+	}
+	return rs
+}
+
+func onlyCore(rs []reading.Reading) []reading.Reading {
+	kept := rs[:0]
+	for _, r := range rs {
+		if core[r.Key] {
+			kept = append(kept, r)
+		}
+	}
+	return kept
+}
+
+// Checks lists what every drive is held against, then what this kind adds.
+func (r Result) Checks(marginAsked float64) []reading.Check {
+	cs := []reading.Check{
+		reading.AtLeast("drive.ratio", "Ratio not below one", r.Ratio, 1, 0, unit.One).Source("geometry").
+			Advice("a drive here slows the propeller down: make the driven pulley larger than the crank pulley, or the wheel teeth more than the pinion teeth"),
+	}
+	if r.Findings != nil {
+		cs = append(cs, r.Findings.Checks(marginAsked)...)
+	}
+	return cs
+}

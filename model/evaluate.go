@@ -1,0 +1,121 @@
+package model
+
+import (
+	"fmt"
+	"math"
+
+	"backspan/model/air"
+	"backspan/model/drive"
+	"backspan/model/engine"
+	"backspan/model/part"
+	"backspan/model/propeller"
+	"backspan/model/reading"
+	"backspan/model/stack"
+)
+
+// EvaluateAll evaluates every variant of a study, in its order.
+func EvaluateAll(s *Study) []Outcome {
+	outcomes := make([]Outcome, len(s.Variants))
+	for i := range s.Variants {
+		outcomes[i] = Evaluate(s, &s.Variants[i])
+	}
+	return outcomes
+}
+
+// Evaluate carries one variant through the whole chain: air, engine, drive,
+// propeller and their match in the order in which the power flows, then stack,
+// carry and flight in the order in which the weight hangs. A part that cannot
+// be computed fails a check that says why; the readings that depend on it are
+// missing, with the same reason.
+func Evaluate(s *Study, v *Variant) Outcome {
+	c := chain{study: s, variant: v, outcome: Outcome{Variant: v.Name}}
+	c.run()
+	return c.outcome
+}
+
+// chain is one pass; each step uses what the steps before it found.
+type chain struct {
+	study   *Study
+	variant *Variant
+	outcome Outcome
+
+	air       air.State
+	engine    engine.Engine
+	drive     drive.Drive
+	propeller propeller.Propeller
+	stack     stack.Result
+
+	// Why a part does not exist; nil when it does.
+	engineErr, driveErr, propellerErr error
+}
+
+func (c *chain) run() {
+	c.outcome.Readings = make([]reading.Reading, 0, 160)
+	c.outcome.Checks = make([]reading.Check, 0, 48)
+	c.air = c.study.Site.State()
+	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
+	c.drive, c.driveErr = c.designDrive()
+	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
+
+	c.add(c.air.Readings(), nil)
+	if c.firstError() == nil {
+		c.build()
+	}
+	m := c.match()
+	c.reportEngine(m)
+	c.reportDrive(m)
+	c.reportPropeller(m)
+	c.reportWeight()
+	c.reportFlight(m)
+	c.add(later(), nil)
+}
+
+// designDrive lays the drive out for the engine's greatest power on site, less
+// what the cooling takes.
+func (c *chain) designDrive() (drive.Drive, error) {
+	if c.engineErr != nil {
+		return nil, fmt.Errorf("the drive needs an engine: %w", c.engineErr)
+	}
+	power, speed := shaft{c.engine, c.variant.Cooling}.Peak()
+	return drive.New(c.variant.Drive, c.duty(power, speed, c.idealInflow(power)))
+}
+
+// idealInflow is what an ideal propeller of this diameter draws in standing
+// with that power, m/s: the drive is laid out before the propeller is matched.
+// Source: momentum theory, P = 2 ρ A v³.
+func (c *chain) idealInflow(power float64) float64 {
+	d := c.variant.Propeller.Diameter
+	return math.Cbrt(power / (2 * c.air.Density * math.Pi / 4 * d * d))
+}
+
+func (c *chain) duty(power, crankSpeed, inflow float64) part.Duty {
+	return part.Duty{Power: power, CrankSpeed: crankSpeed, AirTemperature: c.air.Temperature, AirDensity: c.air.Density,
+		Inflow: c.variant.Cooling.InflowShare * inflow}
+}
+
+func (c *chain) add(rs []reading.Reading, cs []reading.Check) {
+	c.outcome.Readings = append(c.outcome.Readings, rs...)
+	c.outcome.Checks = append(c.outcome.Checks, cs...)
+}
+
+// missing declares the readings of a part that could not be computed, and one
+// failing check that says why.
+func (c *chain) missing(part, label string, rs []reading.Reading, why error) {
+	c.add(reading.Blank(rs, why.Error()), []reading.Check{
+		reading.Condition(part+".possible", label, false).Source("geometry").Advice(why.Error()),
+	})
+}
+
+// withheld declares readings that cannot exist because an earlier part failed
+// a check already.
+func (c *chain) withheld(rs []reading.Reading, why error) { c.add(reading.Blank(rs, why.Error()), nil) }
+
+// firstError is the earliest reason why the power cannot flow.
+func (c *chain) firstError() error {
+	for _, err := range []error{c.engineErr, c.driveErr, c.propellerErr} {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,14 @@
+// Package flight hangs pilot and machine under the wing: level flight and
+// climb, fuel, the angle of hang with power off and on, and what the
+// propeller's torque and spin do to the craft.
+//
+// The frame of reference is the stack's: x aft from the back plane, z up from
+// the hip-joint axis, about the seat plate of the seated pilot. Angles of the
+// hanging body are nose-up positive, leaning back. Flight is steady and
+// straight unless a turn rate is named.
+//
+// A torque and a gyroscopic couple are free vectors: where the propeller sits
+// along its axis does not change them. Its depth acts through the weight's
+// moment about the hang points, through the inertia about them, and through
+// the arms of forces.
+package flight

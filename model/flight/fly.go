@@ -1,0 +1,139 @@
+package flight
+
+import (
+	"math"
+
+	"backspan/model/param"
+)
+
+// Input is the craft in the air. Places are in the package's frame of
+// reference; masses in kg, lengths in m.
+type Input struct {
+	Wing       Wing
+	Seat       Seat
+	AirDensity float64 // kg/m³
+
+	PilotMass        float64
+	UnitMass         float64 // machine, ready
+	UnitAft, UnitUp  float64 // its centre of gravity
+	UnitPitchInertia float64 // about the hang points, kg·m²
+	ThrustHeight     float64 // propeller axis above the hip axis
+	HangAft, HangUp  float64
+	HangSpacing      float64
+
+	FullThrust    float64    // at full throttle and trim airspeed, as installed, N
+	LevelFuelFlow param.Slot // in level flight at trim, kg/s; empty when no throttle holds it
+	FuelMass      float64    // at the start
+	FuelDensity   float64    // kg/m³
+
+	ShaftTorque      float64 // at the propeller, full throttle standing, N·m
+	PropellerInertia float64 // polar, kg·m²
+	PropellerSpeed   float64 // rad/s
+	DrivenInertia    float64 // polar, of all else that turns with the propeller, kg·m²
+	CrankInertia     float64 // polar, of all that turns with the crank, kg·m²
+	CrankSpeed       float64 // rad/s
+	Turn             int     // propeller against crank: +1 the same way, −1 reversed
+}
+
+// Result is the craft in steady flight.
+type Result struct {
+	AllUp      float64 // kg
+	TrimSpeed  float64 // level, true airspeed, m/s
+	Thrust     float64 // for level flight, N
+	FullThrust float64 // N
+	LeastClimb float64 // asked, m/s
+
+	Climbs     bool    // a steady climb exists at full throttle
+	ClimbAngle float64 // rad
+	ClimbRate  float64 // m/s
+
+	LevelFuel param.Slot // m³/s
+	Endurance param.Slot // s
+
+	HangsOff, HangsFull bool    // the body finds an angle, power off and at full throttle
+	HangOff, HangFull   float64 // leaning back, rad
+	StaticMoment        float64 // of the machine's weight about the hang points, N·m
+	PitchInertia        float64 // of pilot and machine about the hang points, kg·m²
+
+	TorqueReaction     float64    // N·m
+	HangLoadDifference float64    // more on one side and less on the other, N
+	WeightShift        float64    // sideways, that balances the torque, m
+	Bank               param.Slot // when nothing balances the torque, rad
+	Twist              param.Slot // of the body against the wing, rad
+
+	GyroscopicCouple    float64 // of the propeller, at 1 rad/s, N·m
+	AngularMomentum     float64 // net, positive with the propeller, kg·m²/s
+	TurnRate            float64 // rad/s
+	NetCouple           float64 // of all that spins, at the turn rate, N·m
+	AngularAcceleration float64 // in pitch, of the net couple, rad/s²
+	TurnPull            float64 // outward pull of the machine's mass at the turn rate, N
+}
+
+// Fly puts the craft into steady flight.
+func Fly(in *Input) Result {
+	w := &in.Wing
+	body := in.hung()
+	r := Result{
+		AllUp:      AllUp(in.Wing, in.Seat, in.PilotMass, in.UnitMass),
+		FullThrust: in.FullThrust, LeastClimb: w.LeastClimb,
+		StaticMoment: body.unitMass * gravity * body.unitAft, PitchInertia: body.inertia,
+	}
+	r.TrimSpeed, r.Thrust = Level(*w, r.AllUp, in.AirDensity)
+	angle, airspeed, ok := Climb(*w, r.AllUp, in.FullThrust, in.AirDensity)
+	r.Climbs, r.ClimbAngle, r.ClimbRate = ok, angle, airspeed*math.Sin(angle)
+
+	drag := in.AirDensity / 2 * r.TrimSpeed * r.TrimSpeed * in.Seat.DragArea
+	r.HangOff, r.HangsOff = body.angle(0, drag)
+	r.HangFull, r.HangsFull = body.angle(in.FullThrust, drag)
+
+	r.fuel(in)
+	r.torque(in, body)
+	r.spin(in, body)
+	return r
+}
+
+func (r *Result) fuel(in *Input) {
+	flow := in.LevelFuelFlow
+	if !flow.Known || flow.Value <= 0 || in.FuelDensity <= 0 {
+		return
+	}
+	r.LevelFuel = param.Known(flow.Value / in.FuelDensity)
+	r.Endurance = param.Known(in.FuelMass / flow.Value)
+}
+
+// torque finds what the propeller's torque does to the whole craft. Engine
+// torque, ratio and the forces inside the drive cancel inside it.
+func (r *Result) torque(in *Input, body hung) {
+	weight := r.AllUp * gravity
+	r.TorqueReaction = in.ShaftTorque
+	r.HangLoadDifference = in.ShaftTorque / in.HangSpacing
+	r.WeightShift = in.ShaftTorque / weight
+	r.Bank = arcsine(in.ShaftTorque, weight*(in.Wing.LineHeight+body.below))
+	if r.HangsFull {
+		r.Twist = arcsine(in.ShaftTorque*math.Sin(r.HangFull),
+			twistStiffness(body.weight, in.HangSpacing, in.Wing.LineSpread, in.Wing.LineHeight))
+	}
+}
+
+// spin finds the gyroscopic couples: spin momentum times turn rate, at right
+// angles to both.
+func (r *Result) spin(in *Input, body hung) {
+	r.TurnRate = in.Wing.TurnRate
+	r.GyroscopicCouple = in.PropellerInertia * in.PropellerSpeed
+	r.AngularMomentum = r.GyroscopicCouple + in.DrivenInertia*in.PropellerSpeed +
+		float64(in.Turn)*in.CrankInertia*in.CrankSpeed
+	r.NetCouple = math.Abs(r.AngularMomentum) * r.TurnRate
+	if body.inertia > 0 {
+		r.AngularAcceleration = r.NetCouple / body.inertia
+	}
+	r.TurnPull = body.unitMass * math.Abs(body.unitAft) * r.TurnRate * r.TurnRate
+}
+
+// arcsine is the angle at which a restoring moment greatest·sin reaches
+// moment; empty when it never does.
+func arcsine(moment, greatest float64) param.Slot {
+	if !(math.Abs(moment) <= greatest) || greatest <= 0 {
+		return param.Slot{}
+	}
+	return param.Known(math.Asin(moment / greatest))
+}

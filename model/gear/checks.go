@@ -1,0 +1,112 @@
+package gear
+
+import (
+	"math"
+
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+const (
+	leastContactRatio = 1.2
+	leastTip          = 0.4  // modules, case-hardened
+	leastBottom       = 0.2  // modules
+	dipSpeedLimit     = 15.0 // m/s
+)
+
+// Checks holds the reduction against its limits; marginAsked is the share of a
+// limit below which a check is thin.
+func (r Result) Checks(marginAsked float64) []reading.Check {
+	cs := r.toothChecks(marginAsked)
+	cs = append(cs, r.flankChecks()...)
+	return append(cs, r.runningChecks(marginAsked)...)
+}
+
+func (r Result) toothChecks(thin float64) []reading.Check {
+	g := &r.Geometry
+	tip := math.Min(g.Pinion.TipThickness, g.Driven.TipThickness)
+	bottom := math.Min(g.Pinion.BottomClearance, g.Driven.BottomClearance)
+	return []reading.Check{
+		reading.Unrated("gear.tooth_strength", "Tooth strength", strengthMissing),
+		reading.AtLeast("gear.contact_ratio", "Transverse contact ratio", g.ContactRatio, leastContactRatio, thin, unit.One).
+			Source("common practice, no source").
+			Advice("Lower Pinion profile shift, Wheel profile shift, Centre distance or Pressure angle, or use more teeth."),
+		reading.AtLeast("gear.tip_thickness", "Tip thickness, thinner gear", tip, leastTip*g.Module, thin, unit.Millimetre).
+			Source("from memory: 0.4 modules for case-hardened teeth").
+			Advice("Lower the profile shift of the thinner gear, or Pressure angle."),
+		reading.AtLeast("gear.bottom_clearance", "Clearance of tip to root", bottom, leastBottom*g.Module, 0, unit.Millimetre).
+			Source("from memory: 0.2 modules").Advice("Raise Centre distance a little, or choose Basic rack D."),
+		reading.Condition("gear.hunting", "Teeth share no factor", g.CommonFactor == 1).Warn().
+			Source("common practice, no source").Advice("Change Wheel teeth or Pinion teeth by one."),
+		reading.AtLeast("gear.pinion_body", "Pinion root over its bearing bore", g.Pinion.RootDiameter,
+			r.bearings.pinion.Bore, 0, unit.Millimetre).Source("geometry").
+			Advice("Choose smaller Pinion bearings, or raise Module or Pinion teeth."),
+		reading.AtLeast("gear.bearing_seats", "Metal between bearing seats", r.SeatWall, r.spec.BossWall, 0, unit.Millimetre).
+			Source("estimate: one Bearing boss wall").
+			Advice("Choose smaller bearings, or raise Module, the teeth or Centre distance."),
+	}
+}
+
+func (r Result) flankChecks() []reading.Check {
+	g := &r.Geometry
+	var cs []reading.Check
+	for _, f := range []struct {
+		w         Wheel
+		key, name string
+	}{{g.Pinion, "pinion", "Pinion"}, {g.Driven, "wheel", "Wheel"}} {
+		raise := "Raise " + f.name + " profile shift or " + f.name + " teeth"
+		cs = append(cs, reading.AtLeast("gear.undercut_"+f.key, f.name+" profile shift, undercut", f.w.Shift, f.w.LeastShift, 0, unit.One).
+			Source(isoGeometry).Advice(raise+"."))
+		const label = " contact above its fillet"
+		if f.w.Undercut() {
+			cs = append(cs, reading.Unrated("gear.interference_"+f.key, f.name+label,
+				"the tooth is undercut, so its involute starts at an unknown height"))
+			continue
+		}
+		cs = append(cs, reading.AtLeast("gear.interference_"+f.key, f.name+label, f.w.StartRollLength, f.w.FormRollLength, 0, unit.Millimetre).
+			Source("ISO 21771, as roll lengths along the line of action").
+			Advice(raise+", or lower the other gear's profile shift."))
+	}
+	return cs
+}
+
+func (r Result) runningChecks(thin float64) []reading.Check {
+	return append(r.backlashChecks(thin),
+		reading.AtMost("gear.pitch_line_speed", "Pitch-line speed for dip oiling", r.PitchLineSpeed, dipSpeedLimit, thin, unit.MetrePerSecond).
+			Warn().Source("from memory: 12 to 15 m/s").
+			Advice("Put a baffle round the dipping gear, or lower Module or Pinion teeth."),
+		r.oilCheck(thin),
+		reading.AtLeast("gear.dip_depth", "Dip depth", r.spec.DipDepth, r.spec.Module, 0, unit.Millimetre).
+			Warn().Source("estimate: one module").Advice("Raise Dip depth."),
+		reading.AtMost("gear.seal_speed", "Speed under the seal lips", r.SealSpeed, r.spec.SealMaterial.SpeedLimit(), thin, unit.MetrePerSecond).
+			Source("from memory: 14 m/s NBR, 35 m/s FKM").
+			Advice("Choose FKM as Seal rubber, smaller Pinion bearings, or no Seal on the pinion shaft."),
+	)
+}
+
+func (r Result) backlashChecks(thin float64) []reading.Check {
+	if !r.Backlash.Known {
+		const why = "no backlash is given; fill in Normal backlash"
+		return []reading.Check{
+			reading.Unrated("gear.backlash", "Normal backlash", why),
+			reading.Unrated("gear.backlash_least", "Least backlash, cold or warm", why),
+		}
+	}
+	return []reading.Check{
+		reading.AtLeast("gear.backlash", "Normal backlash", r.Backlash.Drawn, r.Backlash.Asked, thin, unit.Millimetre).
+			Source("from memory: ISO/TR 10064-2").Advice("Raise Normal backlash."),
+		reading.AtLeast("gear.backlash_least", "Least backlash, cold or warm", r.Backlash.Least, 0, 0, unit.Millimetre).
+			Source("geometry").Advice("Raise Normal backlash."),
+	}
+}
+
+func (r Result) oilCheck(thin float64) reading.Check {
+	const key, label = "gear.oil_temperature", "Oil temperature"
+	const advice = "Raise Fin factor, lower Dip depth, drop Seal on the pinion shaft, or lower Conductance to the engine case."
+	if !r.Sump.Balanced {
+		return reading.Condition(key, label, false).
+			Source("heat balance").Advice(advice)
+	}
+	return reading.AtMost(key, label, r.Sump.Temperature, r.spec.OilTemperatureLimit, thin, unit.Celsius).
+		Source("the Oil temperature limit set").Advice(advice)
+}

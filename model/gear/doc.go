@@ -1,0 +1,13 @@
+// Package gear is the chapter on an enclosed one-stage reduction between crank
+// and propeller: a pair of external spur or helical gears in a splash-lubricated
+// case, with the coupling before it and the propeller flange behind it.
+//
+// A Spec goes into New, which solves the teeth (ISO 21771) and the temperature
+// of the oil at the rated duty, and gives a Gear. The Gear transmits power,
+// stands in the stack as pieces, and is examined at a duty. Lengths are in
+// metres, angles in radians, temperatures in kelvin; the propeller's axis
+// stands above the crank's by the centre distance and turns the other way.
+//
+// The strength of the teeth, the life of the bearings and the shafts are not
+// rated here.
+package gear

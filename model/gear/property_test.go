@@ -1,0 +1,135 @@
+package gear
+
+import (
+	"math"
+	"testing"
+
+	"backspan/model/param"
+	"backspan/model/part"
+	"pgregory.net/rapid"
+)
+
+// randomSpec draws every parameter from its declared range.
+func randomSpec(t *rapid.T) Spec {
+	s := Default()
+	for _, p := range s.Params() {
+		switch p.Kind {
+		case param.KindNumber:
+			if p.Optional && rapid.Bool().Draw(t, p.Key+" open") {
+				_ = p.Set("")
+				continue
+			}
+			must(t, p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key))))
+		case param.KindWhole:
+			must(t, p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key))))
+		case param.KindChoice:
+			must(t, p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key)))
+		case param.KindToggle:
+			must(t, p.Set(rapid.SampledFrom([]string{"yes", "no"}).Draw(t, p.Key)))
+		}
+	}
+	return s
+}
+
+func must(t *rapid.T, err error) {
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+func randomDuty(t *rapid.T) part.Duty {
+	return part.Duty{
+		Power:          rapid.Float64Range(0, 40000).Draw(t, "power"),
+		CrankSpeed:     rapid.Float64Range(0, 1400).Draw(t, "speed"),
+		AirTemperature: rapid.Float64Range(240, 325).Draw(t, "air"),
+		AirDensity:     rapid.Float64Range(0.6, 1.5).Draw(t, "density"),
+		Inflow:         rapid.Float64Range(0, 30).Draw(t, "inflow"),
+		MarginAsked:    0.1,
+	}
+}
+
+func finite(t *rapid.T, name string, xs ...float64) {
+	for _, x := range xs {
+		if math.IsNaN(x) || math.IsInf(x, 0) {
+			t.Fatalf("%s: %v", name, xs)
+		}
+	}
+}
+
+func TestRandomDesignsStayFinite(t *testing.T) {
+	solved := 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := randomSpec(t)
+		at := randomDuty(t)
+		g, err := New(s, at)
+		if err != nil {
+			return
+		}
+		solved++
+		finite(t, "sump", g.sump.Temperature, g.sump.Viscosity, g.SpinningInertia(), g.AxisOffset())
+		for _, p := range g.Pieces() {
+			finite(t, p.Key, p.Depth, p.Mass, p.CGAft, p.CGUp, p.PitchInertia, p.YawInertia)
+			if p.Mass < 0 || p.PitchInertia < 0 || p.YawInertia < 0 {
+				t.Fatalf("%+v", p)
+			}
+		}
+		if g.SpinningInertia() <= 0 {
+			t.Fatal("no inertia")
+		}
+		if e := g.excess(g.cooling(at), at, g.sump.Temperature); g.sump.Balanced && math.Abs(e) > 1+0.01*at.Power {
+			t.Fatalf("heat shed and losses differ by %g W at %g K", e, g.sump.Temperature)
+		}
+		x := g.Transmit(at.Power, at.CrankSpeed)
+		finite(t, "transmission", x.PowerOut, x.SpeedOut)
+		if x.PowerOut < 0 || x.PowerOut > x.PowerIn {
+			t.Fatalf("%+v", x)
+		}
+		r := g.Examine(at)
+		for _, rd := range r.Readings() {
+			if rd.Why == "the sum has no finite answer for these parameters" {
+				t.Fatalf("%s is not finite", rd.Key)
+			}
+		}
+		for _, c := range r.Checks(0.1) {
+			finite(t, c.Key, c.Value, c.Limit, c.Margin)
+			if c.Why == "the sum has no finite answer for these parameters" {
+				t.Fatalf("%s is not finite", c.Key)
+			}
+		}
+	})
+	if solved == 0 {
+		t.Error("no random design was solved")
+	}
+	t.Logf("%d random designs were solved", solved)
+}
+
+func TestInvoluteAndAngleAreInverse(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		a := rapid.Float64Range(0.01, 1.5).Draw(t, "angle")
+		if b := InvoluteAngle(Involute(a)); math.Abs(a-b) > 1e-9 {
+			t.Fatalf("%g comes back as %g", a, b)
+		}
+	})
+	if InvoluteAngle(0) != 0 || InvoluteAngle(-1) != 0 {
+		t.Error("no involute has no angle")
+	}
+}
+
+func TestCentreDistanceAndShiftsAreInverse(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := Default()
+		s.PinionTeeth = rapid.IntRange(14, 30).Draw(t, "pinion")
+		s.WheelTeeth = rapid.IntRange(31, 120).Draw(t, "wheel")
+		s.HelixAngle = rapid.Float64Range(0, 0.5).Draw(t, "helix")
+		s.PinionShift = rapid.Float64Range(0, 0.5).Draw(t, "x1")
+		s.WheelShift = rapid.Float64Range(-0.3, 0.5).Draw(t, "x2")
+		from, err := Solve(s)
+		must(t, err)
+		s.CentreDistance, s.WheelShift = param.Known(from.CentreDistance), 9
+		back, err := Solve(s)
+		must(t, err)
+		if math.Abs(back.Driven.Shift-from.Driven.Shift) > 1e-7 || math.Abs(back.ContactRatio-from.ContactRatio) > 1e-7 {
+			t.Fatalf("shift %g came back as %g", from.Driven.Shift, back.Driven.Shift)
+		}
+	})
+}

@@ -1,0 +1,99 @@
+package gear
+
+import (
+	"math"
+
+	"backspan/model/part"
+)
+
+// Result is the reduction examined at one duty, with the oil as warm as that
+// duty makes it.
+type Result struct {
+	Geometry         Geometry
+	Forces           Forces
+	Losses           Losses
+	LeanMeshLoss     float64 // by the other report, W
+	Sump             Sump
+	PitchLineSpeed   float64 // m/s
+	SlidingSpeed     float64 // greatest, m/s
+	MeshFrequency    float64 // Hz
+	LeastPinionTeeth float64 // unshifted, for this ratio
+	Backlash         Backlash
+	SealSpeed        float64 // greatest under a lip, m/s
+	SeatWall         float64 // least metal between two bearing seats, m
+
+	spec     Spec
+	bearings bearings
+}
+
+// Backlash is the play between the flanks in the normal section, m.
+type Backlash struct {
+	Known   bool
+	Drawn   float64 // at 20 °C
+	Running float64 // with case and gears as warm as the oil
+	Least   float64 // the smaller of cold start, 20 °C and running
+	Asked   float64 // what the standard recommends at least
+}
+
+// Examine computes everything about the reduction at a duty.
+func (g Gear) Examine(at part.Duty) Result {
+	m := &g.geometry
+	r := Result{
+		Geometry:         *m,
+		Sump:             g.solveSump(at),
+		PitchLineSpeed:   m.pitchLineSpeed(at.CrankSpeed),
+		SlidingSpeed:     m.slidingSpeed(at.CrankSpeed),
+		MeshFrequency:    m.meshFrequency(at.CrankSpeed),
+		LeastPinionTeeth: LeastPinionTeeth(m.Ratio(), g.spec.Rack.Rack().Addendum, g.spec.PressureAngle, m.HelixAngle),
+		SealSpeed:        g.sealSpeed(at.CrankSpeed),
+		SeatWall:         g.seatWall(),
+		spec:             g.spec,
+		bearings:         g.bearings,
+	}
+	if at.CrankSpeed > standstill && at.Power > 0 {
+		torque := at.Power / at.CrankSpeed
+		law := g.lossLaw(r.Sump.Temperature)
+		r.Forces = m.forces(torque)
+		r.Losses = law.at(at.Power, at.CrankSpeed)
+		r.LeanMeshLoss = m.leanMeshLoss(torque, at.CrankSpeed, r.Sump.Viscosity)
+	}
+	r.Backlash = g.backlash(at.AirTemperature, r.Sump.Temperature)
+	return r
+}
+
+func (g *Gear) sealSpeed(speed float64) float64 {
+	slow := g.bearings.wheelPropeller.Bore / 2 * speed / g.geometry.Ratio()
+	if !g.spec.PinionSeal {
+		return slow
+	}
+	return math.Max(slow, g.bearings.pinion.Bore/2*speed)
+}
+
+func (g *Gear) seatWall() float64 {
+	wheel := math.Max(g.bearings.wheelEngine.Outside, g.bearings.wheelPropeller.Outside)
+	return g.geometry.CentreDistance - (g.bearings.pinion.Outside+wheel)/2
+}
+
+const (
+	aluminiumExpansion = 23e-6   // 1/K
+	steelExpansion     = 11.5e-6 // 1/K
+	drawnTemperature   = 20 + celsiusZero
+)
+
+// backlash grows with temperature, because the aluminium case spreads the
+// shafts more than the steel gears grow. The least asked is ISO/TR 10064-2's,
+// from memory.
+func (g *Gear) backlash(air, oil float64) Backlash {
+	m := &g.geometry
+	b := Backlash{Known: g.spec.Backlash.Known, Drawn: g.spec.Backlash.Value}
+	b.Asked = 2.0 / 3 * (0.06e-3 + 0.0005*m.CentreDistance + 0.03*m.Module)
+	if !b.Known {
+		return b
+	}
+	perKelvin := 2 * m.CentreDistance * (aluminiumExpansion - steelExpansion) *
+		math.Sin(m.WorkingPressureAngle) * math.Cos(m.BaseHelixAngle)
+	b.Running = b.Drawn + perKelvin*(oil-drawnTemperature)
+	cold := b.Drawn + perKelvin*(air-drawnTemperature)
+	b.Least = math.Min(math.Min(b.Drawn, b.Running), cold)
+	return b
+}

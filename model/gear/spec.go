@@ -1,0 +1,104 @@
+package gear
+
+import (
+	"backspan/model/param"
+	"backspan/model/unit"
+)
+
+// FlangeMaterial is what the propeller flange is made of.
+type FlangeMaterial string
+
+// The materials offered.
+const (
+	Aluminium FlangeMaterial = "aluminium"
+	Steel     FlangeMaterial = "steel"
+)
+
+// Spec is what a user sets. Lengths in m, angles in rad.
+type Spec struct {
+	// The teeth.
+	Module         float64 // normal
+	PinionTeeth    int
+	WheelTeeth     int
+	FaceWidth      float64
+	HelixAngle     float64
+	PressureAngle  float64 // normal
+	PinionShift    float64 // modules
+	WheelShift     float64 // modules; follows when the centre distance is given
+	CentreDistance param.Slot
+	Rack           Profile
+	Backlash       param.Slot // normal, at 20 °C
+	Roughness      float64    // arithmetic mean of the flanks
+
+	// The oil.
+	Lubricant           Lubricant
+	ViscosityAt40       float64 // kinematic, m²/s
+	ViscosityAt100      float64
+	OilDensity          float64
+	OilVolume           float64 // m³
+	DippingGear         Dipping
+	DipDepth            float64
+	OilTemperatureLimit float64 // K
+
+	// The parts along the shafts.
+	CouplingDepth         float64
+	CouplingMass          float64
+	PinionBearings        BearingSize
+	WheelEngineBearing    BearingSize
+	WheelPropellerBearing BearingSize
+	BearingOilFactor      float64
+	PinionSeal            bool
+	SealMaterial          SealMaterial
+	SealWidth             float64
+	CaseWall              float64
+	BossWall              float64
+	SideGap               float64
+	TipGap                float64
+	CoverDepth            float64
+	WebFactor             float64 // mass of the wheel over that of a solid disc
+	FlangeDiameter        float64
+	FlangeThickness       float64
+	FlangeMaterial        FlangeMaterial
+
+	// The way of the heat.
+	FinFactor             float64
+	StillCooling          float64 // W/m²K
+	StreamCooling         float64 // W/m²K at 10 m/s
+	EngineCaseTemperature float64 // K
+	MountConductance      float64 // W/K
+
+	// Money.
+	Price          float64
+	ChangeInterval float64 // s
+	ChangeCost     float64
+}
+
+// Default is a helical unit for an engine of about 190 cm³ with a centrifugal
+// coupling on the crank.
+func Default() Spec {
+	return Spec{
+		Module: 2e-3, PinionTeeth: 19, WheelTeeth: 56, FaceWidth: 20e-3,
+		HelixAngle: unit.Degree.SI(15), PressureAngle: unit.Degree.SI(20),
+		PinionShift: 0.3, WheelShift: 0.1, Rack: ProfileA,
+		Backlash: param.Known(0.14e-3), Roughness: 0.5e-6,
+
+		Lubricant: PAO, ViscosityAt40: 100e-6, ViscosityAt100: 14e-6, OilDensity: 850,
+		OilVolume: 90e-6, DippingGear: DipPinion, DipDepth: 6e-3,
+		OilTemperatureLimit: 120 + celsiusZero,
+
+		CouplingDepth: 30e-3, CouplingMass: 0.7,
+		PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
+		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
+		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,
+		WebFactor: 0.6, FlangeDiameter: 100e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,
+
+		FinFactor: 1.5, StillCooling: 15, StreamCooling: 40,
+		EngineCaseTemperature: 100 + celsiusZero, MountConductance: 2,
+
+		Price: 600, ChangeInterval: 50 * 3600, ChangeCost: 20,
+	}
+}
+
+func (s *Spec) oil() Oil {
+	return Oil{ViscosityAt40: s.ViscosityAt40, ViscosityAt100: s.ViscosityAt100}
+}

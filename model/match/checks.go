@@ -1,0 +1,96 @@
+package match
+
+import (
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// Standing, a well-matched engine turns a little below its speed of greatest
+// power and comes up to it in flight.
+const (
+	leastShare  = 0.85
+	askedShare  = 0.93
+	lightShare  = 1.02
+	practice    = "common practice, no source"
+	lighten     = "lower Nominal pitch, Diameter or the chords, or raise the reduction: a smaller crank pulley or pinion, or a larger driven pulley or wheel"
+	loadUp      = "raise Nominal pitch, Diameter or the chords, or lower the reduction: a larger crank pulley or pinion, or a smaller driven pulley or wheel"
+	moreOrLess  = "more engine power, a larger Diameter, or less weight"
+	checkStatic = "match.static"
+)
+
+// Checks holds the three points against the engine's range. marginAsked is the
+// share of a limit below which a check is thin.
+func (r Report) Checks(marginAsked float64) []reading.Check {
+	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(), r.level(marginAsked)}
+}
+
+func (r Report) static() reading.Check {
+	const label = "Engine reaches its power standing"
+	switch r.Static.Status {
+	case Matched, OverSpeed:
+		return reading.AtLeast(checkStatic, label, share(r.Static.CrankSpeed, r.PeakSpeed), leastShare, askedShare/leastShare-1, unit.Percent).
+			Source("0.85 of the speed of greatest power, thin below 0.93; " + practice).Advice(lighten)
+	case Lugging:
+		return failed(checkStatic, label, r.Static.Status).Advice(lighten)
+	}
+	return reading.Unrated(checkStatic, label, r.Static.Status.String())
+}
+
+func (r Report) light() reading.Check {
+	const key, label = "match.static_light", "Propeller loads engine standing"
+	switch r.Static.Status {
+	case OverSpeed:
+		return failed(key, label, OverSpeed).Advice(loadUp)
+	case Matched:
+		return reading.AtMost(key, label, share(r.Static.CrankSpeed, r.PeakSpeed), lightShare, 0, unit.Percent).Warn().
+			Source("1.02 of the speed of greatest power, since the engine still gains speed in flight; " + practice).Advice(loadUp)
+	}
+	return reading.Unrated(key, label, r.Static.Status.String())
+}
+
+func (r Report) onePoint() reading.Check {
+	const key, label = "match.one_point", "Engine comes up to its power"
+	if !r.Static.Status.Settled() {
+		return reading.Unrated(key, label, r.Static.Status.String())
+	}
+	c := reading.Condition(key, label, !r.Static.Deficit).Warn().Source("slopes of engine power and load").Advice(lighten)
+	if r.Static.Deficit {
+		c.Why = "below this point power is lacking at full throttle: two working points, the engine may not come on the pipe"
+	}
+	return c
+}
+
+func (r Report) trim() reading.Check {
+	const key, label = "match.trim", "Engine speed at trim is allowed"
+	switch r.Trim.Status {
+	case OverSpeed, Windmilling:
+		return failed(key, label, r.Trim.Status).Advice(loadUp)
+	case Lugging:
+		return failed(key, label, Lugging).Advice(lighten)
+	case Matched:
+		return reading.AtMost(key, label, r.Trim.CrankSpeed, r.HighestSpeed, 0, unit.RPM).
+			Source("highest speed of the engine").Advice(loadUp)
+	}
+	return reading.Unrated(key, label, r.Trim.Status.String())
+}
+
+func (r Report) level(marginAsked float64) reading.Check {
+	const key, label = "match.level", "Level flight below full throttle"
+	switch r.Level.Status {
+	case Matched:
+		return reading.AtMost(key, label, r.Level.Throttle, 1, marginAsked, unit.Percent).
+			Source(energy).Advice(moreOrLess)
+	case BelowRange:
+		return failed(key, label, BelowRange).Warn().Advice(loadUp)
+	case Impossible, Lugging, Windmilling:
+		return failed(key, label, r.Level.Status).Advice(moreOrLess)
+	}
+	return reading.Unrated(key, label, r.Level.Status.String())
+}
+
+// failed is a check that fails for a reason in words.
+func failed(key, label string, why Status) reading.Check {
+	c := reading.Condition(key, label, false).Source(energy)
+	c.Why = why.String()
+	return c
+}

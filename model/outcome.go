@@ -1,0 +1,25 @@
+package model
+
+import (
+	"backspan/model/carry"
+	"backspan/model/reading"
+	"backspan/model/stack"
+)
+
+// Outcome is all that is known of one variant.
+type Outcome struct {
+	Variant  string
+	Readings []reading.Reading
+	Checks   []reading.Check
+	Stack    stack.Result // the pieces in place, for drawings
+	Load     carry.Load   // the ready machine on the pilot's back
+}
+
+// Reading finds a reading by key.
+func (o Outcome) Reading(key string) (reading.Reading, bool) { return reading.Find(o.Readings, key) }
+
+// Worst is the check with the worst news.
+func (o Outcome) Worst() (reading.Check, bool) { return reading.Worst(o.Checks) }
+
+// Fails reports whether any check fails.
+func (o Outcome) Fails() bool { return reading.Count(o.Checks, reading.Fails) > 0 }

@@ -1,0 +1,126 @@
+package model
+
+import (
+	"backspan/model/cooling"
+	"backspan/model/drive"
+	"backspan/model/engine"
+	"backspan/model/flight"
+	"backspan/model/match"
+	"backspan/model/propeller"
+)
+
+// shaft is the engine as the drive meets it: what the cooling takes from the
+// crank is gone, the fuel for it is not.
+type shaft struct {
+	engine.Engine
+	cooling cooling.Spec
+}
+
+// Power is full throttle at the drive face, W.
+func (s shaft) Power(crankSpeed float64) float64 {
+	p := s.Engine.Power(crankSpeed)
+	return p - s.cooling.PowerTaken(p)
+}
+
+// Peak is the greatest power at the drive face, W, and its speed, rad/s.
+func (s shaft) Peak() (power, speed float64) {
+	p, w := s.Engine.Peak()
+	return p - s.cooling.PowerTaken(p), w
+}
+
+// FuelFlow is kg/s for a power at the drive face.
+func (s shaft) FuelFlow(power, crankSpeed float64) float64 {
+	return s.Engine.FuelFlow(s.crank(power), crankSpeed)
+}
+
+// crank is the power the engine gives for a power at the drive face: the
+// cooling takes a fixed share of it.
+func (s shaft) crank(power float64) float64 {
+	if left := 1 - s.cooling.PowerTaken(1); left > 0 {
+		return power / left
+	}
+	return power
+}
+
+// match finds the working points: full throttle standing, full throttle at
+// trim airspeed, and level flight. It needs the stack, whose mass sets trim.
+func (c *chain) match() match.Report {
+	if c.firstError() != nil {
+		return match.Report{}
+	}
+	s := shaft{c.engine, c.variant.Cooling}
+	flow := propeller.Flow{Density: c.air.Density, SoundSpeed: c.air.SoundSpeed, Viscosity: c.air.DynamicViscosity}
+	airspeed, thrust := flight.Level(c.study.Wing, c.allUp(), c.air.Density)
+	return match.Find(s, c.drive, &c.propeller, flow, airspeed, thrust)
+}
+
+// worked reports whether a point stands for a working machine.
+func worked(p match.Point) bool { return p.Status.Settled() }
+
+func (c *chain) reportEngine(m match.Report) {
+	if c.engineErr != nil {
+		c.missing("engine", "Engine can be built", engine.Running{}.Readings(), c.engineErr)
+		return
+	}
+	s := shaft{c.engine, c.variant.Cooling}
+	r := c.engine.At(s.crank(m.Static.EnginePower), m.Static.CrankSpeed)
+	cost := cooling.Cost(c.variant.Cooling, r.Power)
+	if !worked(m.Static) {
+		c.withheld(r.Readings(), c.unmatched(m))
+		c.withheld(cost.Readings(), c.unmatched(m))
+		return
+	}
+	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.add(cost.Readings(), cost.Checks())
+}
+
+func (c *chain) reportDrive(m match.Report) {
+	if c.driveErr != nil {
+		if c.engineErr == nil {
+			c.missing("drive", "Drive can be built", drive.Result{Kind: c.variant.Drive.Kind}.Readings(), c.driveErr)
+		} else {
+			c.withheld(drive.Result{Kind: c.variant.Drive.Kind}.Readings(), c.driveErr)
+		}
+		return
+	}
+	static := m.Static
+	power, speed, inflow := static.EnginePower, static.CrankSpeed, static.Propeller.InducedSpeed
+	if !worked(static) {
+		power, speed = shaft{c.engine, c.variant.Cooling}.Peak()
+		inflow = c.idealInflow(power)
+	}
+	r := drive.Report(c.variant.Drive, c.drive, static.Transmission, c.duty(power, speed, inflow))
+	if !worked(static) {
+		r.Standing = c.drive.Transmit(power, speed)
+	}
+	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+}
+
+func (c *chain) reportPropeller(m match.Report) {
+	if err := c.propellerErr; err != nil {
+		c.missing("propeller", "Propeller can be built", propeller.Report{}.Readings(), err)
+		c.withheld(match.Report{}.Readings(), err)
+		return
+	}
+	if err := c.firstError(); err != nil {
+		c.withheld(propeller.Report{}.Readings(), err)
+		c.withheld(match.Report{}.Readings(), err)
+		return
+	}
+	p := c.propeller.Report(m.Static.Propeller, m.Trim.Propeller)
+	c.add(p.Readings(), p.Checks(c.study.MarginAsked))
+	c.add(m.Readings(), m.Checks(c.study.MarginAsked))
+}
+
+// unmatched says why there is no working point standing.
+func (c *chain) unmatched(m match.Report) error {
+	if err := c.firstError(); err != nil {
+		return err
+	}
+	return sentence(m.Static.Status.String())
+}
+
+// sentence is an error that is one plain sentence.
+type sentence string
+
+func (s sentence) Error() string { return string(s) }

@@ -1,0 +1,69 @@
+package propeller
+
+import (
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+const (
+	// polarMach is where the generic polar ends: the flow over the tip is
+	// mixed sub- and supersonic.
+	polarMach = 0.90
+	// bestMerit is more than any open propeller has been measured to reach.
+	bestMerit = 0.85
+
+	practice = "common practice, no source"
+)
+
+// Checks holds the propeller against its limits. marginAsked is the share of a
+// limit below which a check is thin.
+func (r Report) Checks(marginAsked float64) []reading.Check {
+	return []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.figureOfMerit(), r.model()}
+}
+
+// tipMach is a matter of noise up to polarMach and of the model beyond.
+func (r Report) tipMach(marginAsked float64) reading.Check {
+	const key, label, advice = "propeller.tip_mach", "Tip Mach number", "raise the reduction ratio, or lower Diameter"
+	mach := max(r.Static.TipMach, r.Trim.TipMach)
+	switch {
+	case r.Static.Status == Standing:
+		return reading.Unrated(key, label, r.Static.Status.String())
+	case mach > polarMach:
+		return reading.AtMost(key, label, mach, polarMach, marginAsked, unit.One).
+			Source("end of the section model").Advice(advice)
+	}
+	return reading.AtMost(key, label, mach, r.TipMachLimit, marginAsked, unit.One).Warn().
+		Source("Tip Mach number allowed, for noise; " + practice).Advice(advice)
+}
+
+func (r Report) stallMargin() reading.Check {
+	const key, label = "propeller.stall_margin", "Stall margin"
+	if r.Static.Status != Valid {
+		return reading.Unrated(key, label, r.Static.Status.String())
+	}
+	return reading.AtLeast(key, label, r.Static.StallMargin, r.StallMarginAsked, 0, unit.Degree).Warn().
+		Source("Stall margin asked; " + practice).
+		Advice("lower Nominal pitch or Pitch trim, or raise the chords or Blades")
+}
+
+func (r Report) figureOfMerit() reading.Check {
+	const key, label = "propeller.figure_of_merit", "Figure of merit can be believed"
+	if r.Static.Status != Valid {
+		return reading.Unrated(key, label, r.Static.Status.String())
+	}
+	return reading.AtMost(key, label, r.Static.FigureOfMerit, bestMerit, 0, unit.One).
+		Source(practice).
+		Advice("the section figures are too good to be true here: look at Least drag coefficient, or at chords outside the usual")
+}
+
+// model is the sanity of the computation itself.
+func (r Report) model() reading.Check {
+	const key, label = "propeller.model", "Inside the propeller model"
+	if r.Static.Status == Standing {
+		return reading.Unrated(key, label, r.Static.Status.String())
+	}
+	trimGood := r.Trim.Status == Valid || r.Trim.Status == Standing
+	return reading.Condition(key, label, r.Static.Status == Valid && trimGood && r.Static.Thrust <= r.IdealThrust).
+		Source(momentum).
+		Advice("the blade does not push air backwards all along: raise Nominal pitch, Pitch trim or the angles of Blade stations")
+}

@@ -1,0 +1,157 @@
+package propeller
+
+import "math"
+
+// The inflow angle φ that balances a station lies between two angles whose
+// residuals have known signs. With φ₀ = atan λ (no induction) the residual is
+// −σ/4F·cl(β−φ₀)/cos φ₀, and at the angle of no lift, φₗ = β − α₀, it is
+// (sin φₗ − λ cos φₗ)(sin φₗ + σ cd/4F). So a lifting blade has its root in
+// [φ₀, φₗ] and a windmilling one in [φₗ, φ₀]; above both ends the residual
+// cannot change sign. Where flow is attached the residual rises all the way,
+// so a root found there is the one with the largest φ. Only a stalled blade
+// can have several; it is searched from above, to find the root nearest to
+// attached flow.
+const (
+	angleTolerance = 1e-9 // rad
+	searchSteps    = 16
+	warmWidth      = 0.004 // rad
+	mostSteps      = 60
+	steepest       = math.Pi/2 - 1e-6
+)
+
+// inflow solves the balance into s. It reports false only when the iteration
+// does not end.
+func (q *balance) inflow(s *settled) bool {
+	free := math.Atan(q.advance)
+	none := min(q.angle-q.polar.zeroLift, steepest)
+	if math.Abs(none-free) < angleTolerance {
+		s.phi, s.element, s.unbalanced = free, q.look(free), false
+		return true
+	}
+	if !q.warm {
+		s.phi = q.guess(free, none)
+		s.slope = 0
+	}
+	s.unbalanced = false
+	if none < free {
+		return q.windmilling(none, free, s)
+	}
+	return q.lifting(free, none, s)
+}
+
+// guess solves the balance for small angles and linear lift, where it is a
+// quadratic in φ.
+func (q *balance) guess(free, none float64) float64 {
+	if none <= free || q.advance > 2 {
+		return (free + none) / 2
+	}
+	near := free + 0.3*(none-free)
+	load := q.solidity * q.polar.slope / (4 * lossFactor(q.tipGap, q.hubGap, math.Sin(near)))
+	half := (load - q.advance) / 2
+	return math.Sqrt(half*half+load*none) - half
+}
+
+func (q *balance) lifting(free, none float64, s *settled) bool {
+	stalled := q.angle - q.polar.stall
+	if stalled <= free {
+		return q.solve(bracket{low: free, high: none, rising: true}, s)
+	}
+	if s.phi > stalled && q.solve(bracket{low: stalled, lowUnsure: true, high: none, rising: true}, s) {
+		return true
+	}
+	if q.look(stalled).residual <= 0 {
+		return q.solve(bracket{low: stalled, high: none, rising: true}, s)
+	}
+	return q.search(free, stalled, s)
+}
+
+// windmilling solves a blade that the air drives. When even its angle of no
+// lift lies behind the disc while the air comes from ahead, momentum theory
+// may have no answer; the station then works without induction and is marked.
+func (q *balance) windmilling(none, free float64, s *settled) bool {
+	if none < 0 && q.advance > 0 {
+		s.unbalanced = !q.search(0, free, s)
+		if s.unbalanced {
+			s.phi, s.element = free, q.look(free)
+		}
+		return true
+	}
+	if free <= q.angle-q.polar.lowerStall {
+		return q.solve(bracket{low: none, high: free, rising: true}, s)
+	}
+	return q.search(none, free, s)
+}
+
+// search walks down from high, where the residual is positive, to low and
+// solves in the first step that changes sign; it reports false when none does.
+// A solution for nearly the same polar saves the walk.
+func (q *balance) search(low, high float64, s *settled) bool {
+	if near := (bracket{low: s.phi - warmWidth, high: s.phi + warmWidth}); q.warm && near.low > low && near.high < high &&
+		q.look(near.low).residual <= 0 && q.look(near.high).residual > 0 {
+		return q.solve(near, s)
+	}
+	step := (high - low) / searchSteps
+	s.slope = 0
+	for i := range searchSteps {
+		phi := low + float64(searchSteps-1-i)*step
+		if q.look(phi).residual <= 0 {
+			s.phi = phi + step/2
+			return q.solve(bracket{low: phi, high: phi + step}, s)
+		}
+	}
+	return false
+}
+
+// bracket holds the root: the residual is negative at low, positive at high.
+type bracket struct {
+	low, high float64
+	lowUnsure bool // the sign at low is not known; leave when driven there
+	rising    bool // attached and smooth: a first slope is worth computing
+}
+
+// solve finds the root by the secant method inside the bracket, from s.phi and
+// s.slope, halving the bracket whenever a step would leave it.
+func (q *balance) solve(b bracket, s *settled) bool {
+	phi, slope := s.phi, s.slope
+	if !(phi > b.low && phi < b.high) {
+		phi, slope = (b.low+b.high)/2, 0
+	}
+	e := q.look(phi)
+	if slope <= 0 && b.rising {
+		slope = e.loss*(2*math.Abs(e.sin)-q.advance) + q.solidity/4*q.polar.slope
+	}
+	done := false
+	for range mostSteps {
+		if e.residual < 0 {
+			b.low, b.lowUnsure = phi, false
+		} else {
+			b.high = phi
+		}
+		next, step := (b.low+b.high)/2, -e.residual/slope
+		close := slope > 0 && math.Abs(step) < q.close
+		if newton := phi + step; slope > 0 && newton > b.low && newton < b.high {
+			next = newton
+		} else if close {
+			done = true
+			break
+		} else if slope > 0 && b.lowUnsure {
+			return false
+		}
+		was, before := phi, e.residual
+		phi = next
+		e = q.look(phi)
+		if rise := (e.residual - before) / (phi - was); !close || math.Abs(phi-was) > fineStep {
+			slope = rise
+		}
+		if close || e.residual == 0 {
+			done = true
+			break
+		}
+		if b.high-b.low < angleTolerance {
+			done = !b.lowUnsure
+			break
+		}
+	}
+	s.phi, s.element, s.slope = phi, e, slope
+	return done
+}

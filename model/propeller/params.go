@@ -1,0 +1,105 @@
+package propeller
+
+import (
+	"fmt"
+
+	"backspan/model/param"
+	"backspan/model/unit"
+)
+
+// Params lists what a user may set, in the order a form shows it.
+func (s *Spec) Params() []param.Param {
+	return append(append(append(s.bladeParams(), s.sectionParams()...), s.bodyParams()...), s.useParams()...)
+}
+
+func (s *Spec) bladeParams() []param.Param {
+	nominal := s.Shape != Stations
+	return []param.Param{
+		param.Whole(&s.Blades, "blades", "Blades").Within(2, 6).Typical(2, 4),
+		param.Number(&s.Diameter, "diameter", "Diameter", unit.Millimetre).Within(600, 2000).Typical(1000, 1400),
+		param.Choice(&s.Shape, "shape", "Blade given by", NominalPitch, Stations).
+			Help("nominal pitch and an outline, or chord and angle at stations along the blade"),
+		param.Number(&s.Pitch, "pitch", "Nominal pitch", unit.Millimetre).Within(200, 1200).Typical(450, 800).
+			Help("advance in one turn without slip, the same at every radius").When(nominal),
+		param.Choice(&s.Planform, "planform", "Planform", Tapered, Elliptic, BroadTip).
+			Help("outline outboard of the greatest chord").When(nominal),
+		param.Number(&s.RootChord, "root_chord", "Root chord", unit.Millimetre).Within(20, 250).Typical(50, 110).
+			Help("at the hub cut-out radius").When(nominal),
+		param.Number(&s.GreatestChord, "greatest_chord", "Greatest chord", unit.Millimetre).Within(30, 250).Typical(80, 140).When(nominal),
+		param.Number(&s.TipChord, "tip_chord", "Tip chord", unit.Millimetre).Within(5, 200).Typical(25, 80).When(nominal),
+		param.Number(&s.GreatestAt, "greatest_chord_at", "Greatest chord, share of radius", unit.Percent).Within(20, 70).Typical(30, 50).
+			Help("radius of the greatest chord as a share of the tip radius").When(nominal),
+		s.rowsParam().When(!nominal),
+		param.Number(&s.PitchTrim, "pitch_trim", "Pitch trim", unit.Degree).Within(-8, 8).Typical(-3, 3).
+			Help("turns the whole blade, positive to coarser pitch"),
+		param.Number(&s.HubRadius, "hub_radius", "Hub cut-out radius", unit.Millimetre).Within(50, 250).Typical(60, 120).
+			Help("where the lifting part of the blade begins"),
+		param.Toggle(&s.HubLoss, "hub_loss", "Loss at the hub").
+			Help("lift falls to nothing at the cut-out; say no behind a closed spinner"),
+	}
+}
+
+func (s *Spec) rowsParam() param.Param {
+	return param.Table(func() [][]float64 { return cloneRows(s.Rows) }, func(rows [][]float64) { s.Rows = rows }, "stations", "Blade stations",
+		param.Column{Label: "share of radius", Unit: unit.One, Min: 0.05, Max: 1},
+		param.Column{Label: "chord", Unit: unit.Millimetre, Min: 2, Max: 300},
+		param.Column{Label: "blade angle", Unit: unit.Degree, Min: -5, Max: 75}).
+		Rows(4).Rule(radiusRises).
+		Help("from root to tip; inside the first and outside the last row the blade is held as there")
+}
+
+func radiusRises(rows [][]float64) error {
+	for i := 1; i < len(rows); i++ {
+		if rows[i][0] <= rows[i-1][0] {
+			return fmt.Errorf("row %d: the share of radius must rise from row to row", i+1)
+		}
+	}
+	return nil
+}
+
+func (s *Spec) sectionParams() []param.Param {
+	own, guess := s.Family == OwnFigures, "estimate"
+	return []param.Param{
+		param.Choice(&s.Family, "section", "Blade section", FlatBottomed, ThinSection, OwnFigures).
+			Help("generic polar with stall; its figures are estimates").From(guess),
+		param.Number(&s.Own.ZeroLiftAngle, "zero_lift_angle", "Zero-lift angle", unit.Degree).Within(-8, 0).From(guess).When(own),
+		param.Number(&s.Own.LiftSlope, "lift_slope", "Lift slope per radian", unit.One).Within(4.5, 6.8).From(guess).When(own),
+		param.Number(&s.Own.GreatestLift, "greatest_lift", "Greatest lift coefficient", unit.One).Within(1, 2).
+			Help("at a Reynolds number of one million").From(guess).When(own),
+		param.Number(&s.Own.LeastLift, "least_lift", "Least lift coefficient", unit.One).Within(-1.5, -0.3).From(guess).When(own),
+		param.Number(&s.Own.LeastDrag, "least_drag", "Least drag coefficient", unit.One).Within(0.004, 0.03).
+			Help("at a Reynolds number of one million").From(guess).When(own),
+		param.Number(&s.Own.LeastDragLift, "least_drag_lift", "Lift coefficient of least drag", unit.One).Within(0, 0.9).From(guess).When(own),
+		param.Number(&s.Own.DragRise, "drag_rise", "Drag rise with lift squared", unit.One).Within(0, 0.03).From(guess).When(own),
+		param.Number(&s.Own.DragReynolds, "drag_reynolds_exponent", "Drag exponent of Reynolds number", unit.One).Within(-0.6, 0).
+			Help("-0.2 for a turbulent boundary layer").From(guess).When(own),
+		param.Number(&s.Own.SeparationDrag, "separation_drag", "Separation drag before stall", unit.One).Within(0, 0.4).From(guess).When(own),
+		param.Number(&s.RootThickness, "root_thickness", "Root thickness to chord", unit.Percent).Within(8, 40).Typical(14, 25).From(guess),
+		param.Number(&s.TipThickness, "tip_thickness", "Tip thickness to chord", unit.Percent).Within(5, 20).Typical(8, 13).From(guess),
+	}
+}
+
+func (s *Spec) bodyParams() []param.Param {
+	return []param.Param{
+		param.Number(&s.BossDiameter, "boss_diameter", "Boss diameter", unit.Millimetre).Within(50, 250).Typical(90, 130),
+		param.Number(&s.BossThickness, "boss_thickness", "Boss thickness", unit.Millimetre).Within(8, 100).Typical(20, 50).
+			Help("from the propeller plate to the boss's aft face"),
+		param.Number(&s.Density, "density", "Mean density of the blade", unit.KilogramPerCubicMetre).Within(200, 2000).Typical(500, 1500).
+			Help("of the whole body: wood, or shell and core together").From("estimate"),
+		param.Open(&s.Mass, "mass", "Mass, weighed", unit.Kilogram).Within(0.1, 10).
+			Help("leave empty to have it found from volume and density"),
+		param.Open(&s.Inertia, "inertia", "Inertia about the shaft, measured", unit.KilogramSquareMetre).Within(0.001, 2).
+			Help("leave empty to have it integrated along the blade"),
+	}
+}
+
+func (s *Spec) useParams() []param.Param {
+	return []param.Param{
+		param.Number(&s.InstallationLoss, "installation_loss", "Thrust lost to body and cage", unit.Percent).Within(0, 30).Typical(5, 15).
+			Help("share of the isolated thrust that a pusher behind pilot and cage does not give").From("from memory: range uncertain"),
+		param.Number(&s.TipMachLimit, "tip_mach_limit", "Tip Mach number allowed", unit.One).Within(0.3, 0.9).Typical(0.5, 0.65).
+			Help("for noise").From("common practice, no source"),
+		param.Number(&s.StallMarginAsked, "stall_margin_asked", "Stall margin asked", unit.Degree).Within(0, 10).Typical(2, 5).
+			From("common practice, no source"),
+	}
+}

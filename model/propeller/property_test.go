@@ -1,0 +1,166 @@
+package propeller
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"backspan/model/param"
+)
+
+// drawn sets every parameter to a random value inside its declared range.
+func drawn(t *rapid.T) Spec {
+	s := Default()
+	for _, p := range s.Params() {
+		var err error
+		switch p.Kind {
+		case param.KindNumber:
+			if p.Optional && !rapid.Bool().Draw(t, p.Key+" given") {
+				continue
+			}
+			err = p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)))
+		case param.KindWhole:
+			err = p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key)))
+		case param.KindChoice:
+			err = p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key))
+		case param.KindToggle:
+			err = p.Set(rapid.SampledFrom([]string{"yes", "no"}).Draw(t, p.Key))
+		case param.KindTable:
+			err = p.SetFile(drawnRows(t, p))
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return s
+}
+
+func drawnRows(t *rapid.T, p param.Param) any {
+	n := rapid.IntRange(4, 9).Draw(t, "rows")
+	rows := make([]any, n)
+	for i := range rows {
+		x := 0.1 + 0.9*(float64(i)+rapid.Float64Range(0, 0.9).Draw(t, "radius"))/float64(n)
+		row := []any{x}
+		for _, c := range p.Columns[1:] {
+			row = append(row, 0.999999*rapid.Float64Range(c.Min, c.Max).Draw(t, c.Label)+1e-6*(c.Min+c.Max)/2)
+		}
+		rows[i] = row
+	}
+	return rows
+}
+
+func drawnFlow(t *rapid.T) Flow {
+	f := Flow{
+		Airspeed: rapid.SampledFrom([]float64{0, 0, 0.01, 1, 11, 30, 60}).Draw(t, "airspeed"),
+		Speed:    rapid.Float64Range(1, 600).Draw(t, "speed"), Density: rapid.Float64Range(0.6, 1.4).Draw(t, "density"),
+		SoundSpeed: rapid.Float64Range(300, 360).Draw(t, "sound speed"), Viscosity: standardViscosity,
+	}
+	if f.Airspeed > 0 {
+		f.Airspeed *= rapid.Float64Range(0.5, 1.5).Draw(t, "gust")
+	}
+	return f
+}
+
+func drawnPropeller(t *rapid.T) Propeller {
+	p, err := New(drawn(t))
+	if err != nil {
+		t.Skip(err)
+	}
+	return p
+}
+
+func finite(t *rapid.T, what string, xs ...float64) {
+	for i, x := range xs {
+		if math.IsNaN(x) || math.IsInf(x, 0) {
+			t.Fatalf("%s, figure %d is %v", what, i, x)
+		}
+	}
+}
+
+func TestNoFigureIsEverWithoutNumber(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p, f := drawnPropeller(t), drawnFlow(t)
+		pt := p.At(f)
+		finite(t, "point", pt.Thrust, pt.Torque, pt.Power, pt.CT, pt.CP, pt.AdvanceRatio, pt.FigureOfMerit, pt.Efficiency, pt.TipMach, pt.StallMargin, pt.InducedSpeed)
+		finite(t, "body", p.Mass(), p.PolarInertia())
+		if pt.Status == Unresolved {
+			t.Fatalf("a station did not settle: %+v", pt)
+		}
+	})
+}
+
+// What a propeller gives is bounded by the ideal disc, and thrust costs torque.
+func TestNeverBetterThanTheIdealDisc(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p, f := drawnPropeller(t), drawnFlow(t)
+		pt := p.At(f)
+		if pt.Status != Valid || pt.Thrust <= 0 {
+			t.Skip(pt.Status)
+		}
+		if pt.Torque <= 0 {
+			t.Fatalf("thrust %g N for a torque of %g N·m", pt.Thrust, pt.Torque)
+		}
+		ideal := pt.Thrust * (f.Airspeed + DiscSpeed(pt.Thrust, f.Airspeed, f.Density, p.DiscArea()))
+		if pt.Power < ideal {
+			t.Fatalf("thrust %g N for %g W, an ideal disc needs %g W", pt.Thrust, pt.Power, ideal)
+		}
+	})
+}
+
+// The quick solution is the root nearest to attached flow, which an exhaustive
+// walk down from 90° meets first.
+func TestQuickRootIsTheAttachedOne(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p, f := drawnPropeller(t), drawnFlow(t)
+		st := &p.stations[rapid.IntRange(0, cells-1).Draw(t, "station")]
+		q := balance{station: st, advance: f.Airspeed / (f.Speed * st.radius), close: fineStep}
+		speed := math.Hypot(f.Speed*st.radius, f.Airspeed)
+		q.polar = st.section.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed, st.delay, st.flatPlate)
+		if math.Atan(q.advance) > st.angle-q.polar.lowerStall || f.Airspeed > 0 && st.angle < q.polar.zeroLift {
+			t.Skip("the air drives a blade on its back: outside the model")
+		}
+		var s settled
+		if !q.inflow(&s) {
+			t.Fatal("did not settle")
+		}
+		const steps = 4000
+		low := math.Min(-0.5, st.angle-q.polar.zeroLift-0.1)
+		width := (math.Pi/2 - low) / steps
+		phi := math.Pi/2 - 1e-9
+		for q.look(phi).residual > 0 && phi > low {
+			phi -= width
+		}
+		if s.phi < phi-1e-6 || s.phi > phi+width+1e-6 {
+			t.Fatalf("quick root %.6f, walk finds it within %.6f and %.6f (residual %g)", s.phi, phi, phi+width, s.residual)
+		}
+	})
+}
+
+func TestThrustRisesWithSpeedAndFallsWithAirspeed(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := Default()
+		s.Pitch = rapid.Float64Range(0.4, 0.7).Draw(t, "pitch")
+		s.Planform = rapid.SampledFrom([]Planform{Tapered, Elliptic, BroadTip}).Draw(t, "planform")
+		s.Blades = rapid.IntRange(2, 4).Draw(t, "blades")
+		p, err := New(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		f := standard(rapid.Float64Range(0, 15).Draw(t, "airspeed"), rapid.Float64Range(2000, 2600).Draw(t, "rpm"))
+		here := p.At(f)
+		faster, quicker := f, f
+		faster.Airspeed += 1
+		quicker.Speed *= 1.02
+		if a := p.At(faster); a.CT >= here.CT {
+			t.Fatalf("CT rises from %g to %g with airspeed", here.CT, a.CT)
+		}
+		if a := p.At(quicker); a.Thrust <= here.Thrust || a.Power <= here.Power {
+			t.Fatalf("thrust or power falls with speed of rotation")
+		}
+	})
+}
+
+func standard(airspeed, turns float64) Flow {
+	return Flow{Airspeed: airspeed, Speed: rpm(turns), Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity}
+}

@@ -1,0 +1,99 @@
+package propeller
+
+import (
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// Report is what a propeller shows people: how it stands at full throttle and
+// how it flies at trim speed.
+type Report struct {
+	Static, Trim Point // Trim may be the zero Point when there is none
+
+	StaticInstalled, TrimInstalled float64 // thrust behind body and cage, N
+
+	IdealThrust float64 // of an ideal disc for the static absorbed power, N
+	Mass        float64 // kg
+	Inertia     float64 // about the shaft, kg·m²
+	ThrustBand  float64 // ± share that a thrust at a given pitch is worth
+
+	TipMachLimit     float64
+	StallMarginAsked float64 // rad
+}
+
+// Report gathers the static point and the point at trim speed.
+func (p *Propeller) Report(static, trim Point) Report {
+	r := Report{
+		Static: static, Trim: trim,
+		StaticInstalled: p.Installed(static.Thrust), TrimInstalled: p.Installed(trim.Thrust),
+		Mass: p.Mass(), Inertia: p.PolarInertia(), ThrustBand: thrustBand(p.aspect),
+		TipMachLimit: p.spec.TipMachLimit, StallMarginAsked: p.spec.StallMarginAsked,
+	}
+	if static.Power > 0 {
+		r.IdealThrust = IdealThrust(static.Power, static.Flow.Density, p.DiscArea())
+	}
+	return r
+}
+
+// thrustBand is the ± share within which measured thrust at a given pitch has
+// been met: 10 % on blades of radius 19 chords or more, growing to 25 % at 6.
+func thrustBand(aspect float64) float64 {
+	const slender, wide = 19.0, 6.0
+	x := min(max((slender-aspect)/(slender-wide), 0), 1)
+	return 0.10 + 0.15*x
+}
+
+const (
+	bladeElement = "blade-element momentum theory, Prandtl's tip factor (Ning 2014); generic section polar, an estimate"
+	momentum     = "Rankine and Froude's momentum theory"
+)
+
+// Readings are the propeller's figures. Figures of a point outside the model
+// are missing, with the reason.
+func (r Report) Readings() []reading.Reading {
+	static, trim := r.Static, r.Trim
+	rs := []reading.Reading{
+		static.read("propeller.static_thrust", "Standing thrust, installed", r.StaticInstalled, unit.Newton).Higher().
+			How("full throttle, standing still; isolated thrust less Thrust lost to body and cage").Source(bladeElement),
+		static.read("propeller.static_thrust_isolated", "Standing thrust, isolated", static.Thrust, unit.Newton).Higher().
+			How("full throttle, standing still, without body and cage").Source(bladeElement),
+		static.read("propeller.absorbed_power", "Power absorbed standing", static.Power, unit.Kilowatt).
+			How("torque times speed of rotation").Source(bladeElement),
+		static.read("propeller.static_torque", "Shaft torque standing", static.Torque, unit.NewtonMetre).Lower().
+			How("sum over the blade of the force across the shaft times radius").Source(bladeElement),
+		static.read("propeller.ideal_thrust", "Thrust of an ideal disc", r.IdealThrust, unit.Newton).
+			How("the most that any propeller of this diameter gives for the power absorbed standing").Source(momentum),
+		static.read("propeller.figure_of_merit", "Figure of merit", static.FigureOfMerit, unit.One).Higher().
+			How("ideal over absorbed power, standing, isolated; an upper bound: measured propellers reach less").Source(bladeElement),
+		static.read("propeller.tip_mach", "Tip Mach number", static.TipMach, unit.One).Lower().
+			How("tip speed over the speed of sound, full throttle standing").Source("geometry"),
+		static.read("propeller.stall_margin", "Stall margin", static.StallMargin, unit.Degree).Higher().
+			How("least angle of attack left to stall from 0.5 to 0.95 of the radius, full throttle standing").Source(bladeElement),
+		trim.read("propeller.thrust_at_trim", "Thrust at trim speed, installed", r.TrimInstalled, unit.Newton).Higher().
+			How("full throttle at trim speed; isolated thrust less Thrust lost to body and cage").Source(bladeElement),
+		trim.read("propeller.efficiency_at_trim", "Efficiency at trim speed", trim.Efficiency, unit.Percent).Higher().
+			How("isolated thrust times airspeed over absorbed power, full throttle").Source(bladeElement),
+	}
+	return append(rs, r.bodyReadings()...)
+}
+
+func (r Report) bodyReadings() []reading.Reading {
+	return []reading.Reading{
+		reading.New("propeller.mass", "Propeller mass", r.Mass, unit.Kilogram).Lower().
+			How("as weighed, else volume times Mean density of the blade").Source("geometry"),
+		reading.New("propeller.inertia", "Propeller inertia about the shaft", r.Inertia, unit.KilogramSquareMetre).Lower().
+			How("as measured, else section area times radius squared integrated along the blade").Source("geometry"),
+		reading.New("propeller.thrust_band", "Thrust is worth plus or minus", r.ThrustBand, unit.Percent).Lower().
+			How("10 % on blades of radius 19 chords or more, rising evenly to 25 % at 6, at a given pitch; " +
+				"wide blades tend to give less than computed; comparisons at equal absorbed power are safer").
+			Source("Deters, Ananda & Selig 2014, and Caradonna & Tung, NASA TM-81232, compared with this method"),
+	}
+}
+
+// read declares a reading of the point, missing when the point is not valid.
+func (pt *Point) read(key, label string, si float64, u unit.Unit) reading.Reading {
+	if pt.Status != Valid {
+		return reading.Missing(key, label, u, pt.Status.String())
+	}
+	return reading.New(key, label, si, u)
+}

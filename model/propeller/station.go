@@ -1,0 +1,113 @@
+package propeller
+
+import "math"
+
+// station is one cell of the blade with all that does not depend on the flow.
+type station struct {
+	radius, width float64
+	chord, angle  float64
+	solidity      float64 // B c/(2πr)
+	tipGap        float64 // B/2 (R−r)/r
+	hubGap        float64 // B/2 (r−Rh)/Rh; −1 without loss at the hub
+	delay         float64 // share of the lift kept by rotation
+	flatPlate     float64
+	area          float64 // of the section, m²
+	share         float64 // radius as a share of the tip radius
+	section       Section
+}
+
+// element is one station looked at under one inflow angle.
+type element struct {
+	residual float64
+	sin, cos float64
+	cl, cd   float64
+	loss     float64
+}
+
+// along and across are the force coefficients along the shaft (thrust) and
+// across it (torque).
+func (e *element) along() float64  { return e.cl*e.cos - e.cd*e.sin }
+func (e *element) across() float64 { return e.cl*e.sin + e.cd*e.cos }
+
+// balance is a station at one advance ratio and with its section at one
+// Reynolds and Mach number: the residual to be solved.
+type balance struct {
+	*station
+	advance float64 // λ = V/(Ωr)
+	polar   polar
+	warm    bool    // a solution for nearly the same polar is at hand
+	close   float64 // step after which one more ends the iteration, rad
+}
+
+// look computes the balance of blade force and momentum at inflow angle phi,
+//
+//	F sin φ (|sin φ| − λ cos φ) − σ/4 (cn + λ ct),   λ = V/(Ωr),
+//
+// which has no singularity at V = 0. It is the residual of blade-element
+// momentum theory times 4F sin² φ.
+func (q *balance) look(phi float64) (e element) {
+	e.sin, e.cos = math.Sincos(phi)
+	e.cl, e.cd = q.polar.coefficients(q.angle - phi)
+	e.loss = lossFactor(q.tipGap, q.hubGap, e.sin)
+	e.residual = e.loss*e.sin*(math.Abs(e.sin)-q.advance*e.cos) - q.solidity/4*(e.along()+q.advance*e.across())
+	return e
+}
+
+const (
+	// leastInflow keeps the swirl finite where almost no air goes through:
+	// there the drag would spin up the same air for ever.
+	leastInflow = 0.02
+	// leastShare bounds speeds while a station is still being solved.
+	leastShare = 0.2
+)
+
+// speed is the resultant air speed at the blade, m/s, for the element's
+// inflow, spin = Ωr and airspeed V.
+func (st *station) speed(e *element, spin, airspeed float64) float64 {
+	if airspeed > 0 && e.sin > 0.7 {
+		k := st.solidity * e.along() / (4 * e.loss * e.sin * e.sin)
+		return airspeed / (e.sin * max(1-k, leastShare))
+	}
+	swirl := st.solidity / (4 * e.loss) * (e.cl/e.cos + e.cd/math.Copysign(max(math.Abs(e.sin), leastInflow), e.sin))
+	return spin / (max(1+swirl, leastShare) * e.cos)
+}
+
+// settled is a solved station.
+type settled struct {
+	element
+	phi      float64
+	slope    float64 // of the residual at phi
+	speed    float64 // resultant, m/s
+	resolved bool
+
+	unbalanced bool // momentum theory has no answer here
+
+	stall, lowerStall float64 // angles of attack at stall, rad
+}
+
+const (
+	speedTolerance = 1e-5 // relative, of the speed behind Reynolds and Mach number
+	speedPasses    = 6
+	roughStep      = 3e-4 // rad; enough while that speed is still a guess
+	fineStep       = 3e-6 // rad; one more step of the secant is then exact
+)
+
+// settle solves the station. ratio is the resultant speed of the neighbour as
+// a multiple of its speed without induction, 1 when there is none.
+func (st *station) settle(f *Flow, ratio float64) settled {
+	spin := f.Speed * st.radius
+	q := balance{station: st, advance: f.Airspeed / spin, close: roughStep}
+	speed := ratio * math.Hypot(spin, f.Airspeed)
+	var s settled
+	for range speedPasses {
+		q.polar = st.section.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed, st.delay, st.flatPlate)
+		s.resolved = q.inflow(&s)
+		s.stall, s.lowerStall = q.polar.stall, q.polar.lowerStall
+		s.speed = st.speed(&s.element, spin, f.Airspeed)
+		if math.Abs(s.speed-speed) <= speedTolerance*speed {
+			break
+		}
+		speed, q.warm, q.close = s.speed, true, fineStep
+	}
+	return s
+}

@@ -1,0 +1,135 @@
+package model
+
+import (
+	"fmt"
+
+	"backspan/model/param"
+)
+
+// Sample is the built-in study: an invented builder of small series, who must
+// settle on a drive for each of three engines. Every figure of it is invented.
+func Sample() *Study {
+	s := NewStudy("Saddle Meadow trials")
+	s.Notes = "Invented for practice: no real engine, maker, person or place. " +
+		"A small workshop has three single-cylinder two-strokes on the shelf and asks, for each, belt or gear. " +
+		"Prices are invented too."
+	tune(s.Sections(), [][2]string{
+		{"margin_asked", "10"},
+		{"site.altitude", "640 m"}, {"site.temperature_offset", "8"}, {"site.relative_humidity", "55"},
+		{"pilot.mass", "82 kg"}, {"pilot.stature", "1.79 m"},
+		{"wing.glide_ratio", "7.6"}, {"wing.trim_speed", "38.5 km/h"}, {"wing.reference_mass", "125 kg"},
+	})
+	for _, e := range []struct {
+		size       string
+		both       [][2]string
+		belt, gear [][2]string
+	}{
+		{"190", middleEngine, middleBelt, middleGear},
+		{"80", smallEngine, smallBelt, smallGear},
+		{"300", largeEngine, largeBelt, largeGear},
+	} {
+		s.Variants = append(s.Variants,
+			sampled("Belt "+e.size, common, e.both, e.belt),
+			sampled("Gear "+e.size, common, e.both, gearCommon, e.gear))
+	}
+	s.Reference = s.Variants[0].Name
+	return s
+}
+
+var common = [][2]string{
+	{"frame.pad_depth", "25 mm"}, {"frame.frame_depth", "35 mm"}, {"frame.mount_depth", "28 mm"},
+	{"frame.harness.harness_mass", "3.2 kg"}, {"frame.harness.other_mass", "0 kg"},
+	{"tank.capacity", "10 L"}, {"tank.fill", "80"},
+}
+
+// A gear case closes the cylinder off from the propeller's inflow: the fan is
+// part of choosing a gear.
+var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}}
+
+// About 190 cm³: the engine that most pilots would be given.
+var (
+	middleEngine = [][2]string{
+		{"engine.bore", "66 mm"}, {"engine.stroke", "55.5 mm"}, {"engine.curve_source", "measured curve"},
+		{"engine.power_curve", "3000 3.6; 4000 5.6; 5000 8.3; 6000 11.9; 6500 13.9; 7000 15.8; 7500 17.3; 8000 18.0; 8500 17.2; 9000 14.6"},
+		{"engine.mass", "9.6 kg"}, {"engine.depth_to_drive", "166 mm"}, {"engine.depth_to_rear_end", "190 mm"},
+		{"engine.cg_aft", "88 mm"}, {"engine.crank_inertia", "0.0024"}, {"engine.specific_fuel", "430"},
+		{"propeller.diameter", "1300 mm"}, {"propeller.pitch", "640 mm"},
+		{"frame.guard.diameter", "1430 mm"},
+	}
+	middleBelt = [][2]string{
+		{"drive.ribbed_belt.ribs", "10"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "64 mm"},
+		{"drive.ribbed_belt.driven_pulley_effective_diameter", "190 mm"}, {"drive.ribbed_belt.centre_distance", "170 mm"},
+	}
+	middleGear = [][2]string{
+		{"drive.gear.pinion_teeth", "19"}, {"drive.gear.wheel_teeth", "55"},
+	}
+)
+
+// About 80 cm³: light, fast and short of torque.
+var (
+	smallEngine = [][2]string{
+		{"engine.bore", "48 mm"}, {"engine.stroke", "44 mm"}, {"engine.curve_source", "measured curve"},
+		{"engine.power_curve", "4000 2.2; 5000 3.2; 6000 4.4; 7000 6.0; 8000 8.2; 8500 9.5; 9000 10.4; 9500 10.8; 10000 10.3; 10500 8.9"},
+		{"engine.speed_limit", "10500"},
+		{"engine.mass", "6.1 kg"}, {"engine.depth_to_drive", "132 mm"}, {"engine.depth_to_rear_end", "150 mm"},
+		{"engine.cg_aft", "70 mm"}, {"engine.crank_inertia", "0.0009"}, {"engine.specific_fuel", "450"},
+		{"propeller.diameter", "1250 mm"}, {"propeller.pitch", "520 mm"},
+		{"frame.guard.diameter", "1380 mm"}, {"frame.guard.mass", "2.4 kg"}, {"frame.frame_mass", "2.8 kg"},
+		{"frame.exhaust.mass", "1.2 kg"},
+	}
+	smallBelt = [][2]string{
+		{"drive.ribbed_belt.ribs", "7"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "52 mm"},
+		{"drive.ribbed_belt.driven_pulley_effective_diameter", "198 mm"}, {"drive.ribbed_belt.centre_distance", "170 mm"},
+	}
+	smallGear = [][2]string{
+		{"drive.gear.module", "1.75 mm"}, {"drive.gear.pinion_teeth", "17"}, {"drive.gear.wheel_teeth", "63"}, {"drive.gear.face_width", "16 mm"},
+		{"drive.gear.pinion_bearings", "6203"}, {"drive.gear.wheel_engine_bearing", "6204"}, {"drive.gear.wheel_propeller_bearing", "6205"},
+		{"drive.gear.coupling_depth", "26 mm"}, {"drive.gear.coupling_mass", "0.5 kg"},
+		{"cooling.fan_depth", "36 mm"}, {"cooling.fan_mass", "0.8 kg"},
+	}
+)
+
+// About 300 cm³: slow and strong, for heavy pilots and two seats.
+var (
+	largeEngine = [][2]string{
+		{"engine.bore", "76 mm"}, {"engine.stroke", "66 mm"}, {"engine.curve_source", "measured curve"},
+		{"engine.power_curve", "2500 5.0; 3500 8.4; 4500 12.8; 5000 15.6; 5500 18.7; 6000 21.8; 6500 24.2; 6800 24.8; 7200 24.0; 7600 21.4"},
+		{"engine.speed_limit", "7600"},
+		{"engine.mass", "13.4 kg"}, {"engine.depth_to_drive", "185 mm"}, {"engine.depth_to_rear_end", "205 mm"},
+		{"engine.cg_aft", "98 mm"}, {"engine.crank_inertia", "0.0042"}, {"engine.specific_fuel", "420"},
+		{"propeller.diameter", "1400 mm"}, {"propeller.pitch", "760 mm"},
+		{"frame.guard.diameter", "1540 mm"}, {"frame.guard.mass", "3.2 kg"}, {"frame.frame_mass", "3.8 kg"},
+		{"frame.exhaust.mass", "2.1 kg"},
+	}
+	largeBelt = [][2]string{
+		{"drive.ribbed_belt.ribs", "14"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "74 mm"},
+		{"drive.ribbed_belt.driven_pulley_effective_diameter", "196 mm"}, {"drive.ribbed_belt.centre_distance", "180 mm"},
+	}
+	largeGear = [][2]string{
+		{"drive.gear.module", "2.25 mm"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "53"}, {"drive.gear.face_width", "25 mm"},
+		{"drive.gear.pinion_bearings", "6205"}, {"drive.gear.wheel_engine_bearing", "6206"}, {"drive.gear.wheel_propeller_bearing", "6207"},
+		{"drive.gear.coupling_mass", "0.9 kg"}, {"cooling.fan_depth", "50 mm"}, {"cooling.fan_mass", "1.4 kg"},
+	}
+)
+
+func sampled(name string, settings ...[][2]string) Variant {
+	v := NewVariant(name)
+	for _, set := range settings {
+		tune(v.Sections(), set)
+	}
+	return v
+}
+
+// tune sets parameters as a user would type them. A refusal is a mistake in
+// the sample itself, which its test finds.
+func tune(sections []param.Section, settings [][2]string) {
+	for _, s := range settings {
+		p, ok := param.Find(sections, s[0])
+		if !ok {
+			panic(fmt.Sprintf("sample: no parameter %s", s[0]))
+		}
+		if err := p.Set(s[1]); err != nil {
+			panic(fmt.Sprintf("sample: %s: %v", s[0], err))
+		}
+	}
+}

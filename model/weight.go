@@ -1,0 +1,84 @@
+package model
+
+import (
+	"backspan/model/carry"
+	"backspan/model/drive"
+	"backspan/model/flight"
+	"backspan/model/match"
+	"backspan/model/param"
+	"backspan/model/part"
+	"backspan/model/stack"
+)
+
+// build stands the pieces in place. It needs every part.
+func (c *chain) build() {
+	pieces := c.drive.Pieces()
+	if c.variant.Drive.PropellerAxis == drive.Below {
+		for i := range pieces {
+			pieces[i].CGUp = -pieces[i].CGUp
+		}
+	}
+	prop := c.propeller.Piece()
+	c.stack = stack.Build(c.variant.Frame, c.variant.Tank, stack.Parts{
+		Engine: c.engine.Piece(), EngineRear: c.variant.Engine.DepthToRearEnd,
+		Cooling: c.variant.Cooling.AppendPieces(make([]part.Piece, 0, 1)), Drive: pieces, Propeller: prop,
+		PropellerDiameter: c.propeller.Diameter(), AxisOffset: c.variant.Drive.AxisRise(c.drive), HubDepth: prop.Depth,
+		FuelDensity: c.variant.Engine.FuelDensity,
+	})
+	c.outcome.Stack = c.stack
+	c.outcome.Load = carry.Load{Mass: c.stack.MassReady, CGAft: c.stack.CGAft, CGUp: c.stack.CGUp}
+}
+
+func (c *chain) allUp() float64 {
+	return flight.AllUp(c.study.Wing, c.study.Seat, c.study.Pilot.Mass, c.stack.MassReady)
+}
+
+func (c *chain) reportWeight() {
+	if err := c.firstError(); err != nil {
+		c.withheld(stack.Result{}.Readings(), err)
+		c.withheld(carry.Result{}.Readings(), err)
+		return
+	}
+	c.add(c.stack.Readings(), c.stack.Checks(c.study.MarginAsked))
+	carried := carry.Stand(c.study.Pilot, c.outcome.Load)
+	c.add(carried.Readings(), carried.Checks(c.study.MarginAsked))
+}
+
+func (c *chain) reportFlight(m match.Report) {
+	if err := c.firstError(); err != nil {
+		c.withheld(flight.Result{}.Readings(), err)
+		return
+	}
+	if !worked(m.Static) || !worked(m.Trim) {
+		c.withheld(flight.Result{}.Readings(), c.grounded(m))
+		return
+	}
+	in := c.flightInput(m)
+	r := flight.Fly(&in)
+	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+}
+
+// grounded says why the machine does not fly.
+func (c *chain) grounded(m match.Report) error {
+	if !worked(m.Static) {
+		return c.unmatched(m)
+	}
+	return sentence(m.Trim.Status.String())
+}
+
+func (c *chain) flightInput(m match.Report) flight.Input {
+	s := &c.stack
+	in := flight.Input{
+		Wing: c.study.Wing, Seat: c.study.Seat, AirDensity: c.air.Density, PilotMass: c.study.Pilot.Mass,
+		UnitMass: s.MassReady, UnitAft: s.CGAft, UnitUp: s.CGUp, UnitPitchInertia: s.PitchInertia,
+		ThrustHeight: s.ThrustHeight, HangAft: s.HangAft, HangUp: s.HangUp, HangSpacing: s.HangSpacing,
+		FullThrust: m.Trim.InstalledThrust, FuelMass: s.FuelMass, FuelDensity: c.variant.Engine.FuelDensity,
+		ShaftTorque: m.Static.Propeller.Torque, PropellerInertia: c.propeller.PolarInertia(), PropellerSpeed: m.Static.PropellerSpeed,
+		DrivenInertia: c.drive.SpinningInertia(), CrankInertia: c.variant.Engine.CrankInertia, CrankSpeed: m.Static.CrankSpeed,
+		Turn: c.drive.Turn(),
+	}
+	if m.Level.Status == match.Matched || m.Level.Status == match.BelowRange {
+		in.LevelFuelFlow = param.Known(m.Level.FuelFlow)
+	}
+	return in
+}

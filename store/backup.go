@@ -1,0 +1,45 @@
+package store
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+)
+
+// mostBackups is how many hand-written versions of one file are kept before a
+// person is asked to tidy up.
+const mostBackups = 999
+
+// backup keeps old beside the file it came from, under the first name that is
+// free or holds the same bytes already.
+func (f *Folder) backup(name string, old []byte, mode fs.FileMode) (note string, err error) {
+	for n := 1; n <= mostBackups; n++ {
+		kept := name + ".bak"
+		if n > 1 {
+			kept += fmt.Sprint(n)
+		}
+		there, err := os.ReadFile(kept)
+		switch {
+		case err == nil && bytes.Equal(there, old):
+			return backupNote(kept), nil
+		case err == nil || !errors.Is(err, fs.ErrNotExist):
+			continue
+		}
+		err = create(f.disk, kept, old, &mode)
+		if errors.Is(err, fs.ErrExist) {
+			continue // made by somebody else just now
+		}
+		if err != nil {
+			return "", err
+		}
+		return backupNote(kept), nil
+	}
+	return "", fmt.Errorf("there are %d backups of it already; move some away", mostBackups)
+}
+
+func backupNote(kept string) string {
+	return fmt.Sprintf("the file as it was written by hand is kept in %s, because a save writes comments and spelling anew", printable(filepath.Base(kept)))
+}

@@ -1,0 +1,68 @@
+package store
+
+import (
+	"crypto/rand"
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"syscall"
+)
+
+// disk is every step by which a save changes the disk. Tests make one step
+// fail at a time.
+type disk interface {
+	createTemp(dir string) (tempFile, error)
+	chmod(name string, mode fs.FileMode) error
+	rename(from, to string) error // over what is there
+	link(from, to string) error   // never over what is there
+	claim(name string) error      // makes an empty file, never over what is there
+	remove(name string) error
+	syncDir(dir string) error
+}
+
+type tempFile interface {
+	Name() string
+	Write([]byte) (int, error)
+	Sync() error
+	Close() error
+}
+
+type realDisk struct{}
+
+// createTemp leaves the mode to the user's umask, as for any new file.
+func (realDisk) createTemp(dir string) (tempFile, error) {
+	name := filepath.Join(dir, ".backspan-"+rand.Text()+".tmp")
+	f, err := os.OpenFile(name, os.O_RDWR|os.O_CREATE|os.O_EXCL, 0o666)
+	if err != nil {
+		return nil, err
+	}
+	return f, nil
+}
+
+func (realDisk) chmod(name string, mode fs.FileMode) error { return os.Chmod(name, mode) }
+func (realDisk) rename(from, to string) error              { return os.Rename(from, to) }
+func (realDisk) link(from, to string) error                { return os.Link(from, to) }
+func (realDisk) remove(name string) error                  { return os.Remove(name) }
+
+func (realDisk) claim(name string) error {
+	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	if err != nil {
+		return err
+	}
+	return f.Close()
+}
+
+// syncDir makes a rename survive a power cut. File systems that cannot do
+// that for a folder say so with EINVAL or ENOTSUP; nothing more can be done.
+func (realDisk) syncDir(dir string) error {
+	f, err := os.Open(dir)
+	if err != nil {
+		return err
+	}
+	err = f.Sync()
+	if errors.Is(err, syscall.EINVAL) || errors.Is(err, errors.ErrUnsupported) {
+		err = nil
+	}
+	return errors.Join(err, f.Close())
+}

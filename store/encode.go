@@ -1,0 +1,119 @@
+package store
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"backspan/model"
+	"backspan/model/param"
+)
+
+const firstWords = "# Backspan study"
+
+const heading = firstWords + `. The unit of a number is part of its key: "…_mm" is in millimetres.
+# A save writes these comments anew; what you want to keep in words belongs in "notes".
+`
+
+// Encode writes a study from its declarations. Equal studies give equal
+// bytes. What does not apply to the present choices is written when it is not
+// at its default, so that going back on a choice loses nothing.
+func Encode(s *model.Study) []byte {
+	var w writer
+	w.WriteString(heading)
+	w.line(formatKey, fmt.Sprint(format), "of this file")
+	w.sections("", s.Sections(), model.NewStudy("").Sections())
+	fresh := model.NewVariant("")
+	defaults := fresh.Sections()
+	for i := range s.Variants {
+		w.WriteString("\n[[" + variantKey + "]]\n")
+		w.sections(variantKey, s.Variants[i].Sections(), defaults)
+	}
+	return w.Bytes()
+}
+
+type writer struct{ bytes.Buffer }
+
+func (w *writer) sections(under string, sections, defaults []param.Section) {
+	for _, sec := range sections {
+		written := toWrite(sec, defaults)
+		if len(written) == 0 {
+			continue
+		}
+		if sec.Key != "" {
+			w.WriteString("\n[" + join(under, sec.Key) + "]\n")
+		}
+		for _, p := range written {
+			w.param(p)
+		}
+	}
+}
+
+func toWrite(sec param.Section, defaults []param.Section) []param.Param {
+	var ps []param.Param
+	for _, p := range sec.Params {
+		if sec.Hidden || p.Hidden {
+			if d, ok := param.Find(defaults, sec.Path(p)); ok && p.Same(d) {
+				continue
+			}
+		}
+		ps = append(ps, p)
+	}
+	return ps
+}
+
+func (w *writer) param(p param.Param) {
+	switch v := p.FileValue().(type) {
+	case param.Literal:
+		w.line(p.FileKey(), settled(v, p.Unit), remark(p))
+	case string:
+		w.line(p.FileKey(), quote(v), remark(p))
+	case [][]param.Literal:
+		w.rows(p, v)
+	case nil:
+		none := `""`
+		if p.Kind == param.KindTable {
+			none = "[]"
+		}
+		w.line(p.FileKey(), none, remark(p))
+	default: // int64 and bool are spelt alike in Go and TOML
+		w.line(p.FileKey(), fmt.Sprint(v), remark(p))
+	}
+}
+
+// remarkColumn is fixed, so that changing one value changes one line.
+const remarkColumn = 40
+
+func (w *writer) line(key, value, remark string) {
+	s := key + " = " + value
+	if remark == "" {
+		w.WriteString(s + "\n")
+		return
+	}
+	last := s[strings.LastIndexByte(s, '\n')+1:]
+	gap := strings.Repeat(" ", max(remarkColumn-utf8.RuneCountInString(last), 2))
+	w.WriteString(s + gap + "# " + remark + "\n")
+}
+
+// rows puts a few rows on one line and more on a line each.
+func (w *writer) rows(p param.Param, rows [][]param.Literal) {
+	const mostOnALine = 3
+	lines := make([]string, len(rows))
+	for i, row := range rows {
+		cells := make([]string, len(row))
+		for j, c := range row {
+			cells[j] = settled(c, p.Columns[j].Unit)
+		}
+		lines[i] = "[" + strings.Join(cells, ", ") + "]"
+	}
+	if len(rows) <= mostOnALine {
+		w.line(p.FileKey(), "["+strings.Join(lines, ", ")+"]", remark(p))
+		return
+	}
+	w.line(p.FileKey(), "[", remark(p))
+	for _, l := range lines {
+		w.WriteString("  " + l + ",\n")
+	}
+	w.WriteString("]\n")
+}

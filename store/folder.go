@@ -1,0 +1,197 @@
+package store
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"errors"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync"
+
+	"backspan/model"
+)
+
+// ErrChanged marks a refused save: the file is not what was last read or
+// written here.
+var ErrChanged = errors.New("the file changed on disk")
+
+// Folder opens and saves the studies of one folder. It remembers what it read
+// and wrote, so that a save never goes over somebody else's change. Paths are
+// taken as the operating system takes them, not relative to the folder. It is
+// safe for concurrent use.
+type Folder struct {
+	dir  string
+	disk disk
+
+	mu   sync.Mutex
+	seen map[string]memory // by absolute path
+}
+
+// memory is what is known of a file's bytes.
+type memory struct {
+	sum      [sha256.Size]byte
+	byPerson bool // they are not what Encode would have written
+}
+
+// NewFolder is the folder dir, which need not exist yet.
+func NewFolder(dir string) *Folder {
+	return &Folder{dir: dir, disk: realDisk{}, seen: map[string]memory{}}
+}
+
+// Open reads a study. The error is Problems when the file could be read but
+// holds no sound study; the file stays as it is.
+func (f *Folder) Open(path string) (*model.Study, error) {
+	src, err := read(path)
+	if err != nil {
+		return nil, err
+	}
+	s, err := Decode(path, src)
+	if err != nil {
+		return nil, err
+	}
+	f.remember(path, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
+	return s, nil
+}
+
+// Save writes a study over the file at path, which must hold what was last
+// read or written here. What a person wrote in it by hand is kept in a backup
+// beside it; the note says so. On error the file is as it was.
+func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
+	data, err := encodeSound(path, s)
+	if err != nil {
+		return "", err
+	}
+	was, known := f.recall(path)
+	if !known {
+		return "", refusal(path, nil, "not saved: it was not opened here; save under a new name")
+	}
+	real, err := filepath.EvalSymlinks(path)
+	if err != nil {
+		return "", gone(path, err)
+	}
+	unlock, err := lock(filepath.Dir(real))
+	if err != nil {
+		return "", notSaved(path, err)
+	}
+	defer unlock()
+	old, mode, err := f.unchanged(path, real, was)
+	if err != nil {
+		return "", err
+	}
+	if bytes.Equal(old, data) {
+		return "", nil
+	}
+	if was.byPerson {
+		if note, err = f.backup(real, old, mode); err != nil {
+			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
+		}
+	}
+	err = replace(f.disk, real, data, mode, func() error {
+		_, _, err := f.unchanged(path, real, was)
+		return err
+	})
+	return note, f.wrote(path, data, err)
+}
+
+// Create writes a study to a file that does not exist yet.
+func (f *Folder) Create(path string, s *model.Study) (note string, err error) {
+	data, err := encodeSound(path, s)
+	if err != nil {
+		return "", err
+	}
+	if !strings.EqualFold(filepath.Ext(path), extension) {
+		note = printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
+	}
+	return note, f.wrote(path, data, create(f.disk, path, data, nil))
+}
+
+// encodeSound refuses what could not be read back.
+func encodeSound(path string, s *model.Study) ([]byte, error) {
+	data := Encode(s)
+	back, err := Decode(path, data)
+	if err != nil {
+		return nil, refusal(path, err, "not saved, because it could not be opened again: %s", faultsOf(err))
+	}
+	if !bytes.Equal(Encode(back), data) {
+		return nil, refusal(path, nil, "not saved, because it would not read back as it is")
+	}
+	return data, nil
+}
+
+// unchanged returns the bytes and mode of the file when they are the
+// remembered ones and may be written over.
+func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, error) {
+	info, err := os.Stat(real)
+	if err != nil {
+		return nil, 0, gone(path, err)
+	}
+	if info.Mode().Perm()&0o200 == 0 {
+		return nil, 0, refusal(path, fs.ErrPermission, "not saved: the file is marked read-only; save under a new name, or allow writing to it")
+	}
+	now, err := read(real)
+	if err != nil {
+		return nil, 0, notSaved(path, err)
+	}
+	if sha256.Sum256(now) != was.sum {
+		return nil, 0, refusal(path, ErrChanged, "not saved: the file was changed by another program since it was opened here; save under a new name, or open it again and lose your changes")
+	}
+	return now, info.Mode().Perm(), nil
+}
+
+// wrote notes what is on disk now and words the failure, if any.
+func (f *Folder) wrote(path string, data []byte, err error) error {
+	if err == nil || errors.Is(err, errUnconfirmed) {
+		f.remember(path, memory{sum: sha256.Sum256(data)})
+	}
+	if err == nil {
+		return nil
+	}
+	return notSaved(path, err)
+}
+
+func (f *Folder) remember(path string, m memory) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.seen[absolute(path)] = m
+}
+
+func (f *Folder) recall(path string) (memory, bool) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	m, ok := f.seen[absolute(path)]
+	return m, ok
+}
+
+func absolute(path string) string {
+	if abs, err := filepath.Abs(path); err == nil {
+		return abs
+	}
+	return filepath.Clean(path)
+}
+
+// read returns a file's bytes, or one sentence why it cannot be a study.
+func read(path string) ([]byte, error) {
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return nil, unreadable(path, err)
+	case info.IsDir():
+		return nil, refusal(path, nil, "is a folder; give the file of a study in it")
+	case !info.Mode().IsRegular():
+		return nil, refusal(path, nil, "is not an ordinary file; give the file of a study")
+	case info.Size() > mostBytes:
+		return nil, refusal(path, nil, tooBig)
+	}
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	src, err := io.ReadAll(io.LimitReader(file, mostBytes+1))
+	if err = errors.Join(err, file.Close()); err != nil {
+		return nil, unreadable(path, err)
+	}
+	return src, nil
+}

@@ -1,0 +1,3 @@
+// Package report writes what the model found: comparisons and checks as a
+// table for people, as Markdown, as CSV and as JSON for other programs.
+package report

@@ -1,0 +1,53 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"backspan/model"
+)
+
+// Format is how a comparison is written.
+type Format string
+
+// The formats.
+const (
+	Table    Format = "table"
+	JSON     Format = "json"
+	CSV      Format = "csv"
+	Markdown Format = "markdown"
+)
+
+// ParseFormat takes the word a person gave.
+func ParseFormat(word string) (Format, error) {
+	for _, f := range []Format{Table, JSON, CSV, Markdown} {
+		if strings.EqualFold(word, string(f)) {
+			return f, nil
+		}
+	}
+	return "", fmt.Errorf("unknown format %q; give table, json, csv or markdown", word)
+}
+
+// Comparison writes the variants side by side with their differences from the
+// reference.
+func Comparison(w io.Writer, c model.Comparison, f Format) error {
+	switch f {
+	case JSON:
+		return writeJSON(w, c)
+	case CSV:
+		return writeCSV(w, c)
+	}
+	return writeGrids(w, comparisonGrids(c), f)
+}
+
+// Checks writes every check of every variant with its margin, limit and source.
+func Checks(w io.Writer, c model.Comparison, f Format) error {
+	switch f {
+	case JSON:
+		return writeJSON(w, c)
+	case CSV:
+		return writeCheckCSV(w, c)
+	}
+	return writeGrids(w, checkGrids(c), f)
+}

@@ -1,0 +1,100 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"github.com/charmbracelet/x/ansi"
+)
+
+// grid is a titled table of text.
+type grid struct {
+	title string
+	head  []string
+	rows  [][]string
+	note  string
+}
+
+func writeGrids(w io.Writer, grids []grid, f Format) error {
+	var b strings.Builder
+	for i, g := range grids {
+		if i > 0 {
+			b.WriteString("\n")
+		}
+		if f == Markdown {
+			g.markdown(&b)
+		} else {
+			g.plain(&b)
+		}
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+func (g grid) plain(b *strings.Builder) {
+	widths := make([]int, len(g.head))
+	for _, row := range append([][]string{g.head}, g.rows...) {
+		for i, cell := range row {
+			widths[i] = max(widths[i], ansi.StringWidth(Printable(cell)))
+		}
+	}
+	fmt.Fprintf(b, "%s\n", Printable(g.title))
+	for _, row := range append([][]string{g.head}, g.rows...) {
+		line := ""
+		for i, cell := range row {
+			cell = Printable(cell)
+			line += " " + cell + strings.Repeat(" ", widths[i]-ansi.StringWidth(cell)) + " "
+		}
+		b.WriteString(strings.TrimRight(line, " ") + "\n")
+	}
+	if g.note != "" {
+		fmt.Fprintf(b, " %s\n", Printable(g.note))
+	}
+}
+
+func (g grid) markdown(b *strings.Builder) {
+	fmt.Fprintf(b, "## %s\n\n", cellText(g.title))
+	line := func(cells []string) {
+		for _, c := range cells {
+			b.WriteString("| " + cellText(c) + " ")
+		}
+		b.WriteString("|\n")
+	}
+	line(g.head)
+	b.WriteString(strings.Repeat("|---", len(g.head)) + "|\n")
+	for _, row := range g.rows {
+		line(row)
+	}
+	if g.note != "" {
+		fmt.Fprintf(b, "\n%s\n", cellText(g.note))
+	}
+}
+
+func cellText(s string) string { return strings.ReplaceAll(Printable(s), "|", "\\|") }
+
+// Printable spells out control characters, so that a name from a file cannot
+// command the terminal.
+func Printable(s string) string {
+	if !strings.ContainsFunc(s, unprintable) {
+		return s
+	}
+	var b strings.Builder
+	for _, r := range s {
+		if unprintable(r) {
+			q := strconv.QuoteRuneToASCII(r)
+			b.WriteString(q[1 : len(q)-1])
+		} else {
+			b.WriteRune(r)
+		}
+	}
+	return b.String()
+}
+
+// unprintable also holds the marks that turn the direction of text: they make
+// a line read as something else than it says.
+func unprintable(r rune) bool {
+	return unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r) || r == unicode.ReplacementChar
+}

@@ -1,0 +1,178 @@
+package report
+
+import (
+	"fmt"
+
+	"backspan/model"
+	"backspan/model/reading"
+	"backspan/model/unit"
+
+	"github.com/charmbracelet/x/ansi"
+)
+
+func variantHead(c model.Comparison, first string) []string {
+	head := []string{first}
+	for i, o := range c.Outcomes {
+		name := o.Variant
+		if i == c.Reference {
+			name += " (reference)"
+		}
+		head = append(head, name)
+	}
+	return head
+}
+
+func comparisonGrids(c model.Comparison) []grid {
+	return []grid{
+		{title: c.Study + ": parameters that differ", head: variantHead(c, "parameter"), rows: differingRows(c)},
+		{title: "Readings, with the difference from the reference", head: variantHead(c, "reading"), rows: readingRows(c)},
+		{title: "Hip moment against the reference, split exactly", head: variantHead(c, "because of"), rows: feelRows(c),
+			note: "what more or less mass does, and what sitting deeper or closer does; they sum to the difference"},
+		{title: "Checks", head: variantHead(c, "check"), rows: checkRows(c), note: caution},
+	}
+}
+
+const caution = "Figures for design, not proof of airworthiness: propeller, belt, fuel, hot parts, noise and the load on the back can hurt; " +
+	"follow local rules and licensed practice."
+
+func differingRows(c model.Comparison) [][]string {
+	var rows [][]string
+	for _, p := range c.Parameters {
+		if p.Differs {
+			rows = append(rows, append([]string{p.Section + ": " + p.Label}, parameterCells(p, c.Currency)...))
+		}
+	}
+	return rows
+}
+
+func parameterCells(p model.ParameterRow, currency string) []string {
+	out := make([]string, len(p.Cells))
+	for i, s := range p.Cells {
+		switch {
+		case s == "":
+			out[i] = "-"
+		case ansi.StringWidth(s) > widestParameter:
+			out[i] = ansi.Truncate(s, widestParameter, "...")
+		default:
+			out[i] = money(s, p.Unit, currency)
+		}
+	}
+	return out
+}
+
+// widestParameter keeps a power curve from pushing every column apart; CSV has
+// it in full.
+const widestParameter = 24
+
+func readingRows(c model.Comparison) [][]string {
+	var rows [][]string
+	for _, r := range c.Readings {
+		row := []string{r.Label}
+		for i, cell := range r.Cells {
+			row = append(row, readingCell(cell, r.Cells[c.Reference], i == c.Reference, c.Currency))
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+func readingCell(cell, ref reading.Reading, isRef bool, currency string) string {
+	if cell.Key == "" {
+		return "-"
+	}
+	s := money(cell.Text(), cell.Unit, currency)
+	if isRef || !cell.Known() || ref.Key == "" || !ref.Known() || cell.Value == ref.Value {
+		return s
+	}
+	return s + "  " + cell.Unit.Delta(cell.Value-ref.Value, ref.Value)
+}
+
+// money puts the study's currency where a unit says only that it is money.
+func money(text string, u unit.Unit, currency string) string {
+	switch u.Dimension {
+	case unit.Money, unit.MoneyPerTime:
+		return replaceMoney(text, currency)
+	}
+	return text
+}
+
+func feelRows(c model.Comparison) [][]string {
+	mass, depth, sum := []string{"mass"}, []string{"depth"}, []string{"sum"}
+	for i, f := range c.Feel {
+		if i == c.Reference {
+			mass, depth, sum = append(mass, "-"), append(depth, "-"), append(sum, "-")
+			continue
+		}
+		like := f.FromMass + f.FromDepth
+		cell := func(x float64) string { return unit.NewtonMetre.Delta(x, like) + " N·m" }
+		mass, depth, sum = append(mass, cell(f.FromMass)), append(depth, cell(f.FromDepth)), append(sum, cell(like))
+	}
+	return [][]string{mass, depth, sum}
+}
+
+func checkRows(c model.Comparison) [][]string {
+	var rows [][]string
+	for _, k := range c.Checks {
+		row := []string{k.Label}
+		for _, cell := range k.Cells {
+			row = append(row, verdictCell(cell))
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+func verdictCell(k reading.Check) string {
+	switch {
+	case k.Key == "":
+		return "-"
+	case k.Valued && k.Limit != 0:
+		return fmt.Sprintf("%s %+.0f%%", k.Verdict, 100*k.Margin)
+	}
+	return string(k.Verdict)
+}
+
+func checkGrids(c model.Comparison) []grid {
+	var grids []grid
+	for _, o := range c.Outcomes {
+		g := grid{
+			title: o.Variant + ": " + summary(o.Checks),
+			head:  []string{"verdict", "check", "value", "limit", "margin", "source", "advice"},
+		}
+		for _, v := range []reading.Verdict{reading.Fails, reading.Thin, reading.NotRated, reading.Holds} {
+			for _, k := range o.Checks {
+				if k.Verdict == v {
+					g.rows = append(g.rows, checkLine(k))
+				}
+			}
+		}
+		grids = append(grids, g)
+	}
+	if len(grids) > 0 {
+		grids[len(grids)-1].note = caution
+	}
+	return grids
+}
+
+func checkLine(k reading.Check) []string {
+	value, limit, margin := "-", "-", "-"
+	if k.Valued {
+		value, limit = k.Unit.Text(k.Value), k.Unit.Text(k.Limit)
+	}
+	if k.Valued && k.Limit != 0 {
+		margin = fmt.Sprintf("%+.0f%%", 100*k.Margin)
+	}
+	advice := ""
+	switch k.Verdict {
+	case reading.Fails, reading.Thin:
+		advice = k.Cure
+	case reading.NotRated:
+		advice = k.Why
+	}
+	return []string{string(k.Verdict), k.Label, value, limit, margin, k.Origin, advice}
+}
+
+func summary(cs []reading.Check) string {
+	return fmt.Sprintf("%d hold, %d thin, %d fail, %d not rated", reading.Count(cs, reading.Holds), reading.Count(cs, reading.Thin),
+		reading.Count(cs, reading.Fails), reading.Count(cs, reading.NotRated))
+}
