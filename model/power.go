@@ -60,6 +60,7 @@ func worked(p match.Point) bool { return p.Status.Settled() }
 func (c *chain) reportEngine(m match.Report) {
 	if c.engineErr != nil {
 		c.missing("engine", "Engine can be built", engine.Running{}.Readings(), c.engineErr)
+		c.withheld(cooling.Result{}.Readings(), c.engineErr)
 		return
 	}
 	s := shaft{c.engine, c.variant.Cooling}

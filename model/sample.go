@@ -38,13 +38,14 @@ func Sample() *Study {
 
 var common = [][2]string{
 	{"frame.pad_depth", "25 mm"}, {"frame.frame_depth", "35 mm"}, {"frame.mount_depth", "28 mm"},
+	{"frame.thrust_height", "340 mm"}, {"frame.hang_up", "430 mm"},
 	{"frame.harness.harness_mass", "3.2 kg"}, {"frame.harness.other_mass", "0 kg"},
 	{"tank.capacity", "10 L"}, {"tank.fill", "80"},
 }
 
 // A gear case closes the cylinder off from the propeller's inflow: the fan is
 // part of choosing a gear.
-var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}}
+var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}}
 
 // About 190 cm³: the engine that most pilots would be given.
 var (
@@ -53,15 +54,16 @@ var (
 		{"engine.power_curve", "3000 3.6; 4000 5.6; 5000 8.3; 6000 11.9; 6500 13.9; 7000 15.8; 7500 17.3; 8000 18.0; 8500 17.2; 9000 14.6"},
 		{"engine.mass", "9.6 kg"}, {"engine.depth_to_drive", "166 mm"}, {"engine.depth_to_rear_end", "190 mm"},
 		{"engine.cg_aft", "88 mm"}, {"engine.crank_inertia", "0.0024"}, {"engine.specific_fuel", "430"},
-		{"propeller.diameter", "1300 mm"}, {"propeller.pitch", "640 mm"},
-		{"frame.guard.diameter", "1430 mm"},
+		{"propeller.diameter", "1300 mm"}, {"propeller.pitch", "660 mm"},
+		{"frame.guard.diameter", "1450 mm"},
 	}
 	middleBelt = [][2]string{
-		{"drive.ribbed_belt.ribs", "10"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "64 mm"},
-		{"drive.ribbed_belt.driven_pulley_effective_diameter", "190 mm"}, {"drive.ribbed_belt.centre_distance", "170 mm"},
+		{"drive.ribbed_belt.ribs", "11"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "68 mm"},
+		{"drive.ribbed_belt.driven_pulley_effective_diameter", "201 mm"}, {"drive.ribbed_belt.centre_distance", "176 mm"},
+		{"drive.ribbed_belt.price", "390"},
 	}
 	middleGear = [][2]string{
-		{"drive.gear.pinion_teeth", "19"}, {"drive.gear.wheel_teeth", "55"},
+		{"drive.gear.pinion_teeth", "19"}, {"drive.gear.wheel_teeth", "54"}, {"drive.gear.price", "690"},
 	}
 )
 
@@ -73,18 +75,19 @@ var (
 		{"engine.speed_limit", "10500"},
 		{"engine.mass", "6.1 kg"}, {"engine.depth_to_drive", "132 mm"}, {"engine.depth_to_rear_end", "150 mm"},
 		{"engine.cg_aft", "70 mm"}, {"engine.crank_inertia", "0.0009"}, {"engine.specific_fuel", "450"},
-		{"propeller.diameter", "1250 mm"}, {"propeller.pitch", "520 mm"},
-		{"frame.guard.diameter", "1380 mm"}, {"frame.guard.mass", "2.4 kg"}, {"frame.frame_mass", "2.8 kg"},
+		{"propeller.diameter", "1250 mm"}, {"propeller.pitch", "560 mm"},
+		{"frame.guard.diameter", "1400 mm"}, {"frame.guard.mass", "2.4 kg"}, {"frame.frame_mass", "2.8 kg"},
 		{"frame.exhaust.mass", "1.2 kg"},
 	}
 	smallBelt = [][2]string{
-		{"drive.ribbed_belt.ribs", "7"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "52 mm"},
-		{"drive.ribbed_belt.driven_pulley_effective_diameter", "198 mm"}, {"drive.ribbed_belt.centre_distance", "170 mm"},
+		{"drive.ribbed_belt.ribs", "7"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "55 mm"},
+		{"drive.ribbed_belt.driven_pulley_effective_diameter", "208 mm"}, {"drive.ribbed_belt.centre_distance", "176 mm"},
+		{"drive.ribbed_belt.price", "360"}, {"drive.ribbed_belt.belt_price", "28"},
 	}
 	smallGear = [][2]string{
-		{"drive.gear.module", "1.75 mm"}, {"drive.gear.pinion_teeth", "17"}, {"drive.gear.wheel_teeth", "63"}, {"drive.gear.face_width", "16 mm"},
+		{"drive.gear.module", "1.75 mm"}, {"drive.gear.pinion_teeth", "17"}, {"drive.gear.wheel_teeth", "61"}, {"drive.gear.face_width", "16 mm"},
 		{"drive.gear.pinion_bearings", "6203"}, {"drive.gear.wheel_engine_bearing", "6204"}, {"drive.gear.wheel_propeller_bearing", "6205"},
-		{"drive.gear.coupling_depth", "26 mm"}, {"drive.gear.coupling_mass", "0.5 kg"},
+		{"drive.gear.price", "620"}, {"drive.gear.coupling_depth", "26 mm"}, {"drive.gear.coupling_mass", "0.5 kg"},
 		{"cooling.fan_depth", "36 mm"}, {"cooling.fan_mass", "0.8 kg"},
 	}
 )
@@ -97,18 +100,19 @@ var (
 		{"engine.speed_limit", "7600"},
 		{"engine.mass", "13.4 kg"}, {"engine.depth_to_drive", "185 mm"}, {"engine.depth_to_rear_end", "205 mm"},
 		{"engine.cg_aft", "98 mm"}, {"engine.crank_inertia", "0.0042"}, {"engine.specific_fuel", "420"},
-		{"propeller.diameter", "1400 mm"}, {"propeller.pitch", "760 mm"},
-		{"frame.guard.diameter", "1540 mm"}, {"frame.guard.mass", "3.2 kg"}, {"frame.frame_mass", "3.8 kg"},
+		{"propeller.diameter", "1450 mm"}, {"propeller.pitch", "720 mm"},
+		{"frame.guard.diameter", "1600 mm"}, {"frame.guard.mass", "3.2 kg"}, {"frame.frame_mass", "3.8 kg"},
 		{"frame.exhaust.mass", "2.1 kg"},
 	}
 	largeBelt = [][2]string{
 		{"drive.ribbed_belt.ribs", "14"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "74 mm"},
 		{"drive.ribbed_belt.driven_pulley_effective_diameter", "196 mm"}, {"drive.ribbed_belt.centre_distance", "180 mm"},
+		{"drive.ribbed_belt.price", "460"}, {"drive.ribbed_belt.belt_price", "46"},
 	}
 	largeGear = [][2]string{
-		{"drive.gear.module", "2.25 mm"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "53"}, {"drive.gear.face_width", "25 mm"},
+		{"drive.gear.module", "2.25 mm"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "51"}, {"drive.gear.face_width", "25 mm"},
 		{"drive.gear.pinion_bearings", "6205"}, {"drive.gear.wheel_engine_bearing", "6206"}, {"drive.gear.wheel_propeller_bearing", "6207"},
-		{"drive.gear.coupling_mass", "0.9 kg"}, {"cooling.fan_depth", "50 mm"}, {"cooling.fan_mass", "1.4 kg"},
+		{"drive.gear.price", "840"}, {"drive.gear.coupling_mass", "0.9 kg"}, {"cooling.fan_depth", "50 mm"}, {"cooling.fan_mass", "1.4 kg"},
 	}
 )
 

@@ -34,11 +34,11 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("drive.turn", "Turn of the propeller", float64(r.Turn), unit.Count).
 			How("+1 turns as the crank does, -1 is reversed; one external gear mesh reverses").Source("geometry"),
 		reading.New("drive.efficiency", "Drive efficiency, standing", r.Standing.Efficiency(), unit.Percent).Higher().
-			How("power at the propeller over power at the crank, full throttle standing"),
+			How("power at the propeller over power at the crank, full throttle standing").Source("the drive's own losses"),
 		reading.New("drive.loss", "Power lost in the drive", r.Standing.Loss(), unit.Watt).Lower().
-			How("power at the crank less power at the propeller, full throttle standing"),
+			How("power at the crank less power at the propeller, full throttle standing").Source("the drive's own losses"),
 		reading.New("drive.output_speed", "Propeller speed, standing", r.Standing.SpeedOut, unit.RPM).
-			How("crank speed over ratio, less slip, full throttle standing"),
+			How("crank speed over ratio, less slip, full throttle standing").Source("balance of power"),
 		reading.New("drive.mass", "Drive mass", r.Mass, unit.Kilogram).Lower().How("sum of the drive's pieces").Source("geometry"),
 		reading.New("drive.depth", "Drive depth", r.Depth, unit.Millimetre).Lower().
 			How("sum of the drive's pieces along the thrust axis, drive face to propeller plate").Source("geometry"),
@@ -47,12 +47,26 @@ func (r Result) Readings() []reading.Reading {
 			How("cost of one scheduled change over its interval").Source("the study"),
 		r.interval(),
 		reading.New("drive.wearing_parts", "Kinds of wearing part", float64(r.Upkeep.WearingParts), unit.Count).Lower().
-			How("kinds of part in the drive that are changed on schedule"),
+			How("kinds of part in the drive that are changed on schedule").Source("the kind of drive"),
 	}
-	if r.Findings != nil {
-		rs = append(rs, r.Findings.Readings()...)
+	found := r.Findings
+	if found == nil {
+		found = unexamined(r.Kind)
 	}
+	rs = append(rs, found.Readings()...)
 	return append(rs, r.without()...)
+}
+
+// unexamined stands for a drive that could not be built: it declares the keys
+// that its kind owes.
+func unexamined(k Kind) Findings {
+	switch k {
+	case RibbedBelt:
+		return belt.Result{}
+	case Gear:
+		return gear.Result{}
+	}
+	return nothing{}
 }
 
 func (r Result) interval() reading.Reading {
@@ -97,8 +111,5 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtLeast("drive.ratio", "Ratio not below one", r.Ratio, 1, 0, unit.One).Source("geometry").
 			Advice("a drive here slows the propeller down: make the driven pulley larger than the crank pulley, or the wheel teeth more than the pinion teeth"),
 	}
-	if r.Findings != nil {
-		cs = append(cs, r.Findings.Checks(marginAsked)...)
-	}
-	return cs
+	return append(cs, r.Findings.Checks(marginAsked)...)
 }

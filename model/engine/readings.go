@@ -12,25 +12,25 @@ func (r Running) Readings() []reading.Reading {
 
 func (r Running) powerReadings() []reading.Reading {
 	return []reading.Reading{
-		reading.New("engine.power", "Engine power", r.Power, unit.Kilowatt).Higher().
-			How("at the crank, at the operating point").Source(r.Correction.source()),
-		reading.New("engine.speed", "Engine speed", r.Speed, unit.RPM).
-			How("of the crank, at the operating point"),
-		reading.New("engine.torque", "Engine torque", r.Torque, unit.NewtonMetre).
+		reading.New("engine.power", "Engine power, standing", r.Power, unit.Kilowatt).Higher().
+			How("at the crank, where engine and propeller balance at full throttle").Source(r.Correction.source()),
+		reading.New("engine.speed", "Engine speed, standing", r.Speed, unit.RPM).
+			How("of the crank, where engine and propeller balance at full throttle").Source("balance of power"),
+		reading.New("engine.torque", "Engine torque, standing", r.Torque, unit.NewtonMetre).
 			How("power over speed").Source("mechanics"),
 		reading.New("engine.peak_power", "Peak power on site", r.PeakPower, unit.Kilowatt).Higher().
 			How("highest of the full-throttle curve, over the air correction").Source(r.Correction.source()),
 		reading.New("engine.peak_speed", "Speed of peak power", r.PeakSpeed, unit.RPM).
-			How("highest point of the full-throttle curve"),
+			How("highest point of the full-throttle curve").Source("the power curve"),
 		reading.New("engine.lowest_speed", "Lowest speed of the curve", r.LowestSpeed, unit.RPM).
-			How("below it the engine is taken not to pull"),
+			How("below it the engine is taken not to pull").Source("the power curve"),
 		reading.New("engine.highest_speed", "Highest speed of the curve", r.HighestSpeed, unit.RPM).
-			How("above it the engine is taken not to pull"),
+			How("above it the engine is taken not to pull").Source("the power curve"),
 		reading.New("engine.displacement", "Displacement", r.Displacement, unit.CubicCentimetre).
 			How("bore, stroke and cylinders").Source("geometry"),
-		reading.New("engine.mean_effective_pressure", "Brake mean effective pressure", r.MeanEffectivePressure, unit.Bar).
-			How("work per cycle over displacement, at the operating point").Source("definition"),
-		reading.New("engine.piston_speed", "Mean piston speed", r.MeanPistonSpeed, unit.MetrePerSecond).Lower().
+		reading.New("engine.mean_effective_pressure", "Mean effective pressure, standing", r.MeanEffectivePressure, unit.Bar).
+			How("brake work per cycle over displacement").Source("definition"),
+		reading.New("engine.piston_speed", "Mean piston speed, standing", r.MeanPistonSpeed, unit.MetrePerSecond).Lower().
 			How("two strokes per revolution").Source("geometry"),
 		reading.New("engine.air_correction", "Air correction", r.CorrectionFactor, unit.One).Lower().
 			How("power in the reference air over power on site").Source(r.Correction.source()),
@@ -41,15 +41,15 @@ const willansSource = "Willans line; friction pressure is an estimate"
 
 func (r Running) fuelReadings() []reading.Reading {
 	return []reading.Reading{
-		reading.New("engine.fuel_flow", "Fuel flow", r.FuelVolumeFlow, unit.LitrePerHour).Lower().
+		reading.New("engine.fuel_flow", "Fuel flow, standing", r.FuelVolumeFlow, unit.LitrePerHour).Lower().
 			How("fuel in proportion to brake and friction power").Source(willansSource),
 		r.specificFuel(),
 		r.efficiency(),
 		reading.New("engine.idle_fuel", "Fuel flow at idle", r.IdleFuelFlow, unit.LitrePerHour).Lower().
 			How("friction power alone, at idle speed").Source(willansSource),
 		reading.New("engine.fuel_heat", "Heat in the fuel", r.FuelHeat, unit.Kilowatt).
-			How("fuel flow times heating value"),
-		reading.New("engine.heat_to_cylinder", "Heat from cylinder and head", r.HeatToCylinder, unit.Watt).Lower().
+			How("fuel flow times heating value").Source("energy balance"),
+		reading.New("engine.heat_to_cylinder", "Heat to shed, cylinder and head", r.HeatToCylinder, unit.Watt).Lower().
 			How("share of the brake power").Source("estimate; no published two-stroke balance is known to us"),
 	}
 }
@@ -57,7 +57,7 @@ func (r Running) fuelReadings() []reading.Reading {
 const noPower = "the engine gives no power at this point"
 
 func (r Running) specificFuel() reading.Reading {
-	const key, label = "engine.specific_fuel", "Specific fuel consumption"
+	const key, label = "engine.specific_fuel", "Specific fuel, standing"
 	if !(r.Power > 0) {
 		return reading.Missing(key, label, unit.GramPerKilowattHour, noPower).Lower()
 	}
@@ -66,7 +66,7 @@ func (r Running) specificFuel() reading.Reading {
 }
 
 func (r Running) efficiency() reading.Reading {
-	const key, label = "engine.efficiency", "Brake efficiency"
+	const key, label = "engine.efficiency", "Brake efficiency, standing"
 	if !(r.Power > 0) {
 		return reading.Missing(key, label, unit.Percent, noPower).Higher()
 	}

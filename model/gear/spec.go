@@ -80,7 +80,7 @@ func Default() Spec {
 		Module: 2e-3, PinionTeeth: 19, WheelTeeth: 56, FaceWidth: 20e-3,
 		HelixAngle: unit.Degree.SI(15), PressureAngle: unit.Degree.SI(20),
 		PinionShift: 0.3, WheelShift: 0.1, Rack: ProfileA,
-		Backlash: param.Known(0.14e-3), Roughness: 0.5e-6,
+		Backlash: param.Known(unit.Millimetre.SI(0.14)), Roughness: 0.5e-6,
 
 		Lubricant: PAO, ViscosityAt40: 100e-6, ViscosityAt100: 14e-6, OilDensity: 850,
 		OilVolume: 90e-6, DippingGear: DipPinion, DipDepth: 6e-3,

@@ -10,7 +10,7 @@ import (
 // rad, coefficients at a Reynolds number of one million and low Mach number.
 type Section struct {
 	ZeroLiftAngle  float64
-	LiftSlope      float64 // per rad
+	LiftSlope      float64 // per rad; 6.016 is 0.105 a degree
 	GreatestLift   float64
 	LeastLift      float64
 	LeastDrag      float64
@@ -23,7 +23,7 @@ type Section struct {
 // flatBottomed is a cambered flat-bottomed section, 12 % thick. Estimate.
 func flatBottomed() Section {
 	return Section{
-		ZeroLiftAngle: degrees(-4), LiftSlope: 0.105 * 180 / math.Pi, GreatestLift: 1.45, LeastLift: -0.9,
+		ZeroLiftAngle: degrees(-4), LiftSlope: 6.016, GreatestLift: 1.45, LeastLift: -0.9,
 		LeastDrag: 0.0088, LeastDragLift: 0.5, DragRise: 0.0085, DragReynolds: -0.4, SeparationDrag: 0.14,
 	}
 }

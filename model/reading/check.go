@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"fmt"
 	"math"
 
 	"backspan/model/unit"
@@ -71,8 +72,8 @@ func judge(key, label string, value, limit, thin float64, u unit.Unit, room floa
 	if u.Shift != 0 {
 		scale = math.Abs(u.From(limit))
 	}
-	if scale > 0 {
-		c.Margin = room / scale
+	if share := room / scale; !math.IsNaN(share) && !math.IsInf(share, 0) {
+		c.Margin = share
 	}
 	switch {
 	case room < 0:
@@ -122,6 +123,19 @@ func (c Check) Text() string {
 		return c.Why
 	}
 	return string(c.Verdict)
+}
+
+// MarginText is the margin as a signed percentage; empty where there is none,
+// or where a limit of zero leaves no share to speak of.
+func (c Check) MarginText() string {
+	const most = 9.99
+	switch {
+	case !c.Valued || c.Limit == 0:
+		return ""
+	case math.Abs(c.Margin) > most:
+		return fmt.Sprintf("beyond %+.0f%%", 100*math.Copysign(most, c.Margin))
+	}
+	return fmt.Sprintf("%+.0f%%", 100*c.Margin)
 }
 
 // Worst returns the check with the worst news, the smallest margin first

@@ -41,6 +41,21 @@ func TestVerdicts(t *testing.T) {
 	}
 }
 
+func TestMarginText(t *testing.T) {
+	for _, tc := range []struct {
+		c    Check
+		want string
+	}{
+		{AtLeast("k", "l", 1.254, 1, 0, unit.One), "+25%"}, {AtMost("k", "l", 1.1, 1, 0, unit.One), "-10%"},
+		{AtLeast("k", "l", 5, 0, 0, unit.One), ""}, {Condition("k", "l", true), ""},
+		{AtLeast("k", "l", 5, 1e-6, 0, unit.One), "beyond +999%"}, {AtLeast("k", "l", 5, 5e-324, 0, unit.One), "+0%"},
+	} {
+		if got := tc.c.MarginText(); got != tc.want {
+			t.Errorf("%s: %q, want %q", tc.c.Text(), got, tc.want)
+		}
+	}
+}
+
 func TestWorstPrefersFailureThenSmallestMargin(t *testing.T) {
 	cs := []Check{
 		AtLeast("a", "", 1.05, 1, 0.1, unit.One), AtLeast("b", "", 1.01, 1, 0.1, unit.One),

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/reading"
@@ -123,13 +124,10 @@ func checkRows(c model.Comparison) [][]string {
 }
 
 func verdictCell(k reading.Check) string {
-	switch {
-	case k.Key == "":
+	if k.Key == "" {
 		return "-"
-	case k.Valued && k.Limit != 0:
-		return fmt.Sprintf("%s %+.0f%%", k.Verdict, 100*k.Margin)
 	}
-	return string(k.Verdict)
+	return strings.TrimSpace(string(k.Verdict) + " " + k.MarginText())
 }
 
 func checkGrids(c model.Comparison) []grid {
@@ -159,8 +157,8 @@ func checkLine(k reading.Check) []string {
 	if k.Valued {
 		value, limit = k.Unit.Text(k.Value), k.Unit.Text(k.Limit)
 	}
-	if k.Valued && k.Limit != 0 {
-		margin = fmt.Sprintf("%+.0f%%", 100*k.Margin)
+	if m := k.MarginText(); m != "" {
+		margin = m
 	}
 	advice := ""
 	switch k.Verdict {

@@ -1,0 +1,137 @@
+package model
+
+import (
+	"strings"
+	"testing"
+
+	"backspan/model/param"
+	"backspan/model/reading"
+)
+
+func evaluated(t *testing.T, change [][2]string) Outcome {
+	t.Helper()
+	s := Sample()
+	v := s.Variants[0].Clone()
+	for _, c := range change {
+		p, ok := param.Find(v.Sections(), c[0])
+		if !ok {
+			t.Fatalf("no parameter %s", c[0])
+		}
+		if err := p.Set(c[1]); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return Evaluate(s, &v)
+}
+
+// Machines that cannot be built or flown say so in words, and what depends on
+// the missing part is missing with the same words.
+func TestImpossibleMachinesSayWhy(t *testing.T) {
+	for _, tc := range []struct {
+		name    string
+		change  [][2]string
+		check   string
+		verdict reading.Verdict
+		says    string // in the check's advice or reason
+		missing string // a reading that must have no value
+	}{
+		{"pulleys touch", [][2]string{{"drive.ribbed_belt.centre_distance", "120 mm"}}, "drive.possible", reading.Fails, "Centre distance", "stack.depth"},
+		{"ratio below one", [][2]string{{"drive.ribbed_belt.driven_pulley_effective_diameter", "66 mm"}}, "drive.ratio", reading.Fails, "driven pulley larger", ""},
+		{"pulley under its least", [][2]string{{"drive.ribbed_belt.crank_pulley_effective_diameter", "40 mm"}}, "belt.crank_diameter", reading.Fails, "Crank pulley, effective diameter", ""},
+		{"propeller wider than the guard", [][2]string{{"propeller.diameter", "1500 mm"}}, "stack.tip_clearance", reading.Fails, "Guard diameter", ""},
+		{"load far too heavy", [][2]string{{"propeller.pitch", "1100 mm"}, {"propeller.diameter", "1700 mm"}}, "match.static", reading.Fails, "pitch", ""},
+		{"load far too light", [][2]string{{"propeller.pitch", "300 mm"}, {"propeller.diameter", "900 mm"}}, "match.static_light", reading.Fails, "pitch", ""},
+		{"boss past the root", [][2]string{{"propeller.boss_diameter", "240 mm"}}, "propeller.possible", reading.Fails, "Boss diameter", "propeller.static_thrust"},
+	} {
+		t.Run(tc.name, func(t *testing.T) {
+			o := evaluated(t, tc.change)
+			found := false
+			for _, c := range o.Checks {
+				if c.Key == tc.check {
+					found = true
+					if c.Verdict != tc.verdict || !strings.Contains(c.Cure+c.Why, tc.says) {
+						t.Errorf("%s is %s: %s %s", c.Key, c.Verdict, c.Cure, c.Why)
+					}
+				}
+			}
+			if !found {
+				t.Errorf("no check %s", tc.check)
+			}
+			if tc.missing != "" {
+				if r, ok := o.Reading(tc.missing); !ok || r.Known() || r.Why == "" {
+					t.Errorf("%s is %+v", tc.missing, r)
+				}
+			}
+		})
+	}
+}
+
+// Edits must move what they move in the workshop.
+func TestEditsMoveTheRightReadings(t *testing.T) {
+	base := evaluated(t, nil)
+	for _, tc := range []struct {
+		name   string
+		change [2]string
+		moves  map[string]int // sign of the change
+	}{
+		{"larger crank pulley", [2]string{"drive.ribbed_belt.crank_pulley_effective_diameter", "72 mm"},
+			map[string]int{"drive.ratio": -1, "belt.static_tension": -1, "engine.speed": -1, "propeller.static_thrust": -1, "stack.depth": 0}},
+		{"one rib more", [2]string{"drive.ribbed_belt.ribs", "12"},
+			map[string]int{"drive.depth": 1, "stack.depth": 1, "drive.mass": 1, "belt.load_per_rib": -1, "carry.hip_moment": 1}},
+		{"deeper pad", [2]string{"frame.pad_depth", "45 mm"},
+			map[string]int{"stack.depth": 1, "stack.drive_depth": 0, "stack.mass_ready": 0, "carry.hip_moment": 1, "carry.equivalent_mass": 1,
+				"flight.gyroscopic_couple": 0, "flight.torque_reaction": 0, "flight.static_moment": 1, "flight.pitch_inertia": 1}},
+		{"half the fuel", [2]string{"tank.fill", "40"},
+			map[string]int{"stack.mass_ready": -1, "stack.mass_dry": 0, "flight.climb_rate": 1, "flight.endurance": -1}},
+		{"fan", [2]string{"cooling.kind", "fan"},
+			map[string]int{"stack.depth": 1, "propeller.static_thrust": -1, "cooling.power_taken": 1}},
+	} {
+		o := evaluated(t, [][2]string{tc.change})
+		for key, want := range tc.moves {
+			d := value(t, o, key) - value(t, base, key)
+			got := 0
+			switch {
+			case d > 1e-9:
+				got = 1
+			case d < -1e-9:
+				got = -1
+			}
+			if got != want {
+				t.Errorf("%s: %s moved by %g, want sign %+d", tc.name, key, d, want)
+			}
+		}
+	}
+}
+
+func TestBelowTheCrankMirrorsTheDrive(t *testing.T) {
+	above, below := evaluated(t, nil), evaluated(t, [][2]string{{"drive.propeller_axis", "below crank"}})
+	if a, b := above.Stack.CGUp, below.Stack.CGUp; b <= a {
+		t.Errorf("with the propeller below the crank the machine's centre goes from %.3f to %.3f m", a, b)
+	}
+	if a, b := above.Stack.Depth, below.Stack.Depth; a != b {
+		t.Errorf("depth %.3f became %.3f m", a, b)
+	}
+}
+
+func BenchmarkEvaluate(b *testing.B) {
+	s := Sample()
+	for i := range s.Variants {
+		b.Run(s.Variants[i].Name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if o := Evaluate(s, &s.Variants[i]); len(o.Readings) == 0 {
+					b.Fatal("nothing found")
+				}
+			}
+		})
+	}
+}
+
+func BenchmarkCompare(b *testing.B) {
+	s := Sample()
+	outcomes := EvaluateAll(s)
+	b.ReportAllocs()
+	for b.Loop() {
+		Compare(s, outcomes)
+	}
+}

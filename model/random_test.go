@@ -1,0 +1,142 @@
+package model
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"backspan/model/param"
+)
+
+// randomize sets every parameter somewhere in its declared range. Half the
+// draws stay in the usual range, so that many machines can be built at all.
+func randomize(t *rapid.T, sections []param.Section) {
+	for _, sec := range sections {
+		for _, p := range sec.Params {
+			switch p.Kind {
+			case param.KindNumber, param.KindWhole:
+				randomNumber(t, sec.Path(p), p)
+			case param.KindChoice:
+				must(t, p.Set(rapid.SampledFrom(p.Options).Draw(t, sec.Path(p))))
+			case param.KindToggle:
+				must(t, p.Step(rapid.IntRange(0, 1).Draw(t, sec.Path(p))))
+			}
+		}
+	}
+}
+
+func randomNumber(t *rapid.T, path string, p param.Param) {
+	lo, hi := p.Min, p.Max
+	if p.TypicalMax > p.TypicalMin && rapid.Bool().Draw(t, path+" usual") {
+		lo, hi = p.TypicalMin, p.TypicalMax
+	}
+	if p.Optional && rapid.Bool().Draw(t, path+" empty") {
+		must(t, p.Set(""))
+		return
+	}
+	if p.Kind == param.KindWhole {
+		must(t, p.SetNumber(float64(rapid.IntRange(int(math.Ceil(lo)), int(hi)).Draw(t, path))))
+		return
+	}
+	must(t, p.SetNumber(p.Unit.SI(rapid.Float64Range(lo, hi).Draw(t, path))))
+}
+
+func must(t *rapid.T, err error) {
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+func finite(t *rapid.T, what string, x float64) {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		t.Fatalf("%s is %v", what, x)
+	}
+}
+
+func checkOutcome(t *rapid.T, o Outcome) {
+	for _, r := range o.Readings {
+		finite(t, r.Key, r.Value)
+		finite(t, r.Key+" shown", r.Unit.From(r.Value))
+	}
+	for _, c := range o.Checks {
+		finite(t, c.Key, c.Value)
+		finite(t, c.Key+" limit", c.Limit)
+		finite(t, c.Key+" margin", c.Margin)
+	}
+	for key := range coreKeys {
+		if _, ok := o.Reading(key); !ok {
+			t.Fatalf("no reading %s", key)
+		}
+	}
+}
+
+// Any machine inside the declared ranges: no panic, no NaN, no infinity, every
+// core reading there, with a value or a reason.
+func TestAnyMachineGetsAnAnswer(t *testing.T) {
+	built, flew, all := 0, 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := NewStudy("random")
+		s.Variants = []Variant{NewVariant("any")}
+		randomize(t, s.Sections()[1:])
+		randomize(t, s.Variants[0].Sections()[1:])
+		o := Evaluate(s, &s.Variants[0])
+		checkOutcome(t, o)
+		all++
+		if r, _ := o.Reading("stack.depth"); r.Known() {
+			built++
+		}
+		if r, _ := o.Reading("flight.climb_rate"); r.Known() {
+			flew++
+		}
+	})
+	t.Logf("%d random machines, %d could be built, %d flew", all, built, flew)
+}
+
+// Small changes of a machine that works: the same, deeper in the model.
+func TestAnyNeighbourOfTheSampleGetsAnAnswer(t *testing.T) {
+	sample := Sample()
+	built, all := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := sample.Clone()
+		v := &s.Variants[rapid.IntRange(0, len(s.Variants)-1).Draw(t, "variant")]
+		for range rapid.IntRange(1, 6).Draw(t, "changes") {
+			sec := rapid.SampledFrom(v.Sections()[1:]).Draw(t, "section")
+			p := rapid.SampledFrom(sec.Params).Draw(t, "parameter")
+			randomize(t, []param.Section{{Key: sec.Key, Params: []param.Param{p}}})
+		}
+		o := Evaluate(s, v)
+		checkOutcome(t, o)
+		all++
+		if r, _ := o.Reading("stack.depth"); r.Known() {
+			built++
+		}
+	})
+	if built < all/4 {
+		t.Errorf("only %d of %d could be built", built, all)
+	}
+	t.Logf("%d neighbours, %d could be built", all, built)
+}
+
+// A default that no decimal number reaches would be shown with noise in its
+// last digits and would change on its way through a file.
+func TestDefaultsReadAsTyped(t *testing.T) {
+	s := NewStudy("defaults")
+	v := NewVariant("defaults")
+	for _, sec := range append(s.Sections(), v.Sections()...) {
+		for _, p := range sec.Params {
+			if si, ok := p.Number(); ok && p.Kind == param.KindNumber {
+				if text := p.Editable(); len(text) > 9 {
+					t.Errorf("%s is %s", sec.Path(p), text)
+				}
+				if err := p.SetNumber(si); err != nil {
+					t.Error(err)
+				}
+				if back, _ := p.Number(); back != si {
+					t.Errorf("%s moved from %s to %s", sec.Path(p), strconv.FormatFloat(si, 'g', -1, 64), strconv.FormatFloat(back, 'g', -1, 64))
+				}
+			}
+		}
+	}
+}
