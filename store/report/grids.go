@@ -135,7 +135,7 @@ func checkGrids(c model.Comparison) []grid {
 	for _, o := range c.Outcomes {
 		g := grid{
 			title: o.Variant + ": " + summary(o.Checks),
-			head:  []string{"verdict", "check", "value", "limit", "margin", "source", "advice"},
+			head:  []string{"verdict", "check", "value", "limit", "margin", "advice or reason", "source of the limit"},
 		}
 		for _, v := range []reading.Verdict{reading.Fails, reading.Thin, reading.NotRated, reading.Holds} {
 			for _, k := range o.Checks {
@@ -167,7 +167,7 @@ func checkLine(k reading.Check) []string {
 	case reading.NotRated:
 		advice = k.Why
 	}
-	return []string{string(k.Verdict), k.Label, value, limit, margin, k.Origin, advice}
+	return []string{string(k.Verdict), k.Label, value, limit, margin, advice, k.Origin}
 }
 
 func summary(cs []reading.Check) string {

@@ -1,0 +1,113 @@
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+)
+
+// command is one word after "backspan".
+type command struct {
+	name  string
+	usage string // after the name
+	does  string
+	run   func(p program, args []string) int
+}
+
+func commands() []command {
+	return []command{
+		{"open", "[STUDY]", "open the bench on a study", program.open},
+		{"compare", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print the variants side by side, with differences from the reference", program.compare},
+		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
+		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
+		{"sample", "FILE", "write the built-in sample study", program.sample},
+	}
+}
+
+func (p program) run(args []string) int {
+	if len(args) == 0 || strings.HasPrefix(args[0], "-") && !isHelp(args[0]) {
+		return p.openOrCompare(args)
+	}
+	if isHelp(args[0]) || args[0] == "help" {
+		p.help(p.out)
+		return statusFine
+	}
+	i := slices.IndexFunc(commands(), func(c command) bool { return c.name == args[0] })
+	if i < 0 {
+		return p.cannot(fmt.Errorf("unknown command %q; \"backspan --help\" lists the commands. To open a study: backspan open %s", args[0], args[0]))
+	}
+	return commands()[i].run(p, args[1:])
+}
+
+func isHelp(s string) bool { return s == "-h" || s == "-help" || s == "--help" }
+
+func (p program) help(w io.Writer) {
+	fmt.Fprint(w, `backspan: a design bench for foot-launched powerplants
+
+  backspan        the bench on the study in this folder, else on the built-in
+                  sample; prints the comparison when output is not a terminal
+`)
+	for _, c := range commands() {
+		fmt.Fprintf(w, "  backspan %s %s\n                  %s\n", c.name, c.usage, c.does)
+	}
+	fmt.Fprint(w, `
+STUDY is a TOML file; without it, the only study in this folder, else the
+sample. FORMAT is table, json, csv or markdown. "backspan COMMAND --help" says
+more. Figures are for design and prove no airworthiness; follow local rules
+and licensed practice.
+`)
+}
+
+func (p program) cannot(err error) int {
+	fmt.Fprintf(p.err, "backspan: %v\n", err)
+	return statusCannot
+}
+
+// words is a flag that may be given several times.
+type words []string
+
+func (w *words) String() string     { return strings.Join(*w, ", ") }
+func (w *words) Set(s string) error { *w = append(*w, s); return nil }
+
+// parse reads flags and other words in any order. done means that help was
+// shown or the line was refused, with the status to leave with.
+func (p program) parse(fs *flag.FlagSet, args []string, most int) (rest []string, status int, done bool) {
+	fs.SetOutput(io.Discard)
+	for {
+		err := fs.Parse(args)
+		if errors.Is(err, flag.ErrHelp) {
+			p.commandHelp(fs)
+			return nil, statusFine, true
+		}
+		if err != nil {
+			return nil, p.cannot(fmt.Errorf("%s: %w; \"backspan %s --help\" says more", fs.Name(), err, fs.Name())), true
+		}
+		if fs.NArg() == 0 {
+			break
+		}
+		rest, args = append(rest, fs.Arg(0)), fs.Args()[1:]
+	}
+	if len(rest) > most {
+		return nil, p.cannot(fmt.Errorf("%s: too many words: %s", fs.Name(), strings.Join(rest[most:], " "))), true
+	}
+	return rest, statusFine, false
+}
+
+func (p program) commandHelp(fs *flag.FlagSet) {
+	for _, c := range commands() {
+		if c.name == fs.Name() {
+			fmt.Fprintf(p.out, "backspan %s %s\n  %s\n", c.name, c.usage, c.does)
+		}
+	}
+	fs.VisitAll(func(f *flag.Flag) { fmt.Fprintf(p.out, "  --%-9s %s\n", f.Name, f.Usage) })
+}
+
+func first(rest []string) string {
+	if len(rest) == 0 {
+		return ""
+	}
+	return rest[0]
+}

@@ -1,0 +1,155 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"backspan/model"
+	"backspan/store"
+	"backspan/store/report"
+)
+
+// find reads the study at path; without a path, the only study in the folder;
+// without one there, the sample. The path is empty for the sample.
+func (p program) find(path string) (*model.Study, string, error) {
+	folder := store.NewFolder(p.dir)
+	if path == "" {
+		entries, err := folder.List()
+		if err != nil {
+			return nil, "", err
+		}
+		switch len(entries) {
+		case 0:
+			return model.Sample(), "", nil
+		case 1:
+			path = entries[0].Path
+		default:
+			return nil, "", fmt.Errorf("there are %d studies here; name one of: %s", len(entries), files(entries))
+		}
+	}
+	s, err := folder.Open(path)
+	return s, path, err
+}
+
+func files(entries []store.Entry) string {
+	var names []string
+	for _, e := range entries {
+		names = append(names, report.Printable(e.File))
+	}
+	return strings.Join(names, ", ")
+}
+
+func (p program) compare(args []string) int {
+	c, f, status, done := p.evaluated("compare", args)
+	if done {
+		return status
+	}
+	if err := report.Comparison(p.out, c, f); err != nil {
+		return p.cannot(err)
+	}
+	return statusFine
+}
+
+func (p program) check(args []string) int {
+	c, f, status, done := p.evaluated("check", args)
+	if done {
+		return status
+	}
+	if err := report.Checks(p.out, c, f); err != nil {
+		return p.cannot(err)
+	}
+	for _, o := range c.Outcomes {
+		if o.Fails() {
+			return statusFails
+		}
+	}
+	return statusFine
+}
+
+// evaluated reads the command line of compare and check and computes.
+func (p program) evaluated(name string, args []string) (c model.Comparison, f report.Format, status int, done bool) {
+	fs := flag.NewFlagSet(name, flag.ContinueOnError)
+	var variants words
+	fs.Var(&variants, "variant", "only this variant; may be given several times")
+	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
+	rest, status, done := p.parse(fs, args, 1)
+	if done {
+		return c, f, status, true
+	}
+	f, err := report.ParseFormat(*format)
+	if err != nil {
+		return c, f, p.cannot(err), true
+	}
+	s, _, err := p.find(first(rest))
+	if err == nil {
+		s, err = only(s, variants)
+	}
+	if err != nil {
+		return c, f, p.cannot(err), true
+	}
+	return model.Compare(s, model.EvaluateAll(s)), f, statusFine, false
+}
+
+// only keeps the named variants, in the order named, and the reference among
+// them when it is named.
+func only(s *model.Study, names []string) (*model.Study, error) {
+	if len(names) == 0 {
+		return s, nil
+	}
+	kept := s.Clone()
+	kept.Variants = nil
+	for _, name := range names {
+		i := s.Index(name)
+		if i < 0 {
+			var all []string
+			for _, v := range s.Variants {
+				all = append(all, v.Name)
+			}
+			return nil, fmt.Errorf("there is no variant %q; name one of: %s", name, strings.Join(all, ", "))
+		}
+		if !slices.ContainsFunc(kept.Variants, func(v model.Variant) bool { return v.Name == name }) {
+			kept.Variants = append(kept.Variants, s.Variants[i])
+		}
+	}
+	return kept, nil
+}
+
+func (p program) newStudy(args []string) int {
+	return p.write("new", args, func(path string) *model.Study {
+		name := strings.TrimSuffix(filepath.Base(path), filepath.Ext(path))
+		s := model.NewStudy(name)
+		s.Variants = []model.Variant{model.NewVariant("First")}
+		s.Reference = "First"
+		return s
+	})
+}
+
+func (p program) sample(args []string) int {
+	return p.write("sample", args, func(string) *model.Study { return model.Sample() })
+}
+
+func (p program) write(name string, args []string, study func(path string) *model.Study) int {
+	rest, status, done := p.parse(flag.NewFlagSet(name, flag.ContinueOnError), args, 1)
+	if done {
+		return status
+	}
+	if len(rest) == 0 {
+		return p.cannot(fmt.Errorf("%s: name the file to write, for example: backspan %s my.toml", name, name))
+	}
+	path := rest[0]
+	if !filepath.IsAbs(path) {
+		path = filepath.Join(p.dir, path)
+	}
+	note, err := store.NewFolder(filepath.Dir(path)).Create(path, study(path))
+	if err != nil {
+		return p.cannot(err)
+	}
+	fmt.Fprintf(p.err, "wrote %s\n", report.Printable(rest[0]))
+	if note != "" {
+		fmt.Fprintln(p.err, note)
+	}
+	return statusFine
+}

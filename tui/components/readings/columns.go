@@ -1,0 +1,68 @@
+package readings
+
+import "backspan/tui/theme"
+
+const wordRoom = 7 // " better"
+
+// columns is how a row is divided: mark, label, value with unit, change since
+// the last edit, difference from the reference.
+type columns struct {
+	label, value, change, against int
+	words                         bool // better and worse as words too
+}
+
+// divide gives the label what it needs and then words to the changes. The
+// difference from the reference needs a wide pane.
+func divide(w int, against bool) columns {
+	const least, most = 22, 38
+	c := columns{value: 14, change: 10}
+	if w < 66 {
+		c.value, c.change = 12, 9
+	}
+	if against && w >= 51 {
+		c.against = c.change
+	}
+	c.label = c.room(w)
+	if c.label >= least+wordRoom+4 {
+		c.words = true
+		c.change += wordRoom
+		c.label = c.room(w)
+	}
+	if spare := c.label - most; spare > 0 {
+		c.label = most
+		c.value += min(spare, 6)
+	}
+	return c
+}
+
+func (c columns) room(w int) int {
+	used := 2 + 1 + c.value + 1 + c.change
+	if c.against > 0 {
+		used += 1 + c.against
+	}
+	return max(w-used, 4)
+}
+
+func (c columns) heads(t *theme.Theme) string {
+	s := t.Fit("", 2+c.label+1) + t.Right("now", c.value-unitRoom) + t.Fit("", unitRoom)
+	last := "last edit"
+	if c.change-boolRoom(c.words) < 9 {
+		last = "change"
+	}
+	s += " " + t.Fit(t.Right(last, c.change-boolRoom(c.words)), c.change)
+	if c.against > 0 {
+		ref := "reference"
+		if c.against < 9 {
+			ref = "to ref"
+		}
+		s += " " + t.Right(ref, c.against)
+	}
+	return s
+}
+
+func boolRoom(words bool) int {
+	if words {
+		return wordRoom
+	}
+	return 0
+}

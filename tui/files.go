@@ -1,0 +1,161 @@
+package tui
+
+import (
+	"errors"
+	"fmt"
+	"path/filepath"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"backspan/model"
+	"backspan/store"
+	"backspan/tui/components/ask"
+	"backspan/tui/desk"
+)
+
+// listedMsg tells what is in the folder.
+type listedMsg struct {
+	entries []store.Entry
+	err     error
+}
+
+// openedMsg brings a study. desk and asked are the desk and its revision when
+// it was asked for.
+type openedMsg struct {
+	path  string
+	study *model.Study
+	err   error
+	desk  *desk.Desk
+	asked int
+}
+
+// savedMsg tells that a state of the study is in its file, or why not.
+type savedMsg struct {
+	desk    *desk.Desk
+	path    string
+	state   *model.Study
+	created bool
+	note    string
+	err     error
+	then    func() tea.Cmd
+}
+
+var errNoShelf = errors.New("there is no place to keep studies")
+
+func (r *root) list() tea.Cmd {
+	shelf := r.shelf
+	return func() tea.Msg {
+		if shelf == nil {
+			return listedMsg{err: errNoShelf}
+		}
+		entries, err := shelf.List()
+		return listedMsg{entries, err}
+	}
+}
+
+func (r *root) open(path string) tea.Cmd {
+	shelf, d, asked := r.shelf, r.desk, r.desk.Revision()
+	return func() tea.Msg {
+		s, err := shelf.Open(path)
+		return openedMsg{path, s, err, d, asked}
+	}
+}
+
+func (r *root) opened(msg openedMsg) {
+	switch {
+	case msg.err != nil:
+		r.problem = fmt.Sprintf("%s was not opened: %v", msg.path, msg.err)
+	case msg.desk != r.desk, msg.asked != r.desk.Revision():
+		r.problem = fmt.Sprintf("%s was not opened, because the study on the bench was edited meanwhile; open it again", msg.path)
+	default:
+		r.lay(desk.New(msg.study, msg.path))
+		r.problem, r.notice = "", "opened "+msg.path
+	}
+}
+
+// begin puts a new study on the desk.
+func (r *root) begin() tea.Cmd {
+	r.lay(desk.New(newStudy(), ""))
+	r.notice = "a new study, in no file yet; s saves it"
+	return nil
+}
+
+func (r *root) save() tea.Cmd { return r.saveThen(nil) }
+
+// saveThen saves and, when that went well, does what follows.
+func (r *root) saveThen(then func() tea.Cmd) tea.Cmd {
+	if r.desk.Path == "" {
+		r.saveAs("", "", then)
+		return nil
+	}
+	return r.write(r.desk.Path, false, then)
+}
+
+// write saves in the background. The state that is saved cannot change, so
+// work goes on meanwhile.
+func (r *root) write(path string, create bool, then func() tea.Cmd) tea.Cmd {
+	switch {
+	case r.shelf == nil:
+		r.problem = "not saved: " + errNoShelf.Error()
+		return nil
+	case r.saving:
+		r.notice = "the save before is still running; save again in a moment"
+		return nil
+	}
+	r.saving = true
+	shelf, d, state := r.shelf, r.desk, r.desk.Study()
+	return func() tea.Msg {
+		put := shelf.Save
+		if create {
+			put = shelf.Create
+		}
+		note, err := put(path, state.Clone())
+		return savedMsg{d, path, state, create, note, err, then}
+	}
+}
+
+func (r *root) saved(msg savedMsg) tea.Cmd {
+	r.saving = false
+	if msg.err != nil {
+		if msg.created {
+			r.saveAs(msg.path, "Not saved: "+msg.err.Error(), msg.then)
+		} else {
+			r.problem = "Not saved: " + msg.err.Error()
+		}
+		return nil
+	}
+	msg.desk.Saved(msg.path, msg.state)
+	r.problem, r.notice = "", "saved in "+msg.path
+	if msg.note != "" {
+		r.notice += "; " + msg.note
+	}
+	switch {
+	case msg.then == nil:
+		return nil
+	case r.desk.Unsaved():
+		r.notice += "; edited meanwhile, so you stay here"
+		return nil
+	}
+	return msg.then()
+}
+
+// saveAs asks for a file name. After a refusal it asks again, with what was
+// typed.
+func (r *root) saveAs(typed, problem string, then func() tea.Cmd) {
+	if typed == "" {
+		typed = fileName(r.desk.Study().Name)
+	}
+	q := ask.Words(r.th, r.keys, "Save under which file name?", typed)
+	q.Problem = problem
+	r.question = &question{q, func() tea.Cmd {
+		path := q.Text()
+		if path == "" {
+			r.saveAs("", "A file needs a name; type one.", then)
+			return nil
+		}
+		if filepath.Ext(path) == "" {
+			path += ".toml"
+		}
+		return r.write(path, true, then)
+	}}
+}

@@ -1,0 +1,137 @@
+// Package keymap holds every key of the bench as data. What a key does and
+// what the footer and the page of keys say about it come from one binding.
+package keymap
+
+import "github.com/charmbracelet/bubbles/key"
+
+func bind(desc, shown string, keys ...string) key.Binding {
+	return key.NewBinding(key.WithKeys(keys...), key.WithHelp(shown, desc))
+}
+
+// Everywhere works on every page, but not inside an edit.
+type Everywhere struct {
+	Bench, SideBySide, Studies, Keys         key.Binding
+	NextVariant, PreviousVariant             key.Binding
+	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
+}
+
+// Walk moves a cursor through rows.
+type Walk struct {
+	Up, Down, HalfUp, HalfDown, Top, Bottom key.Binding
+}
+
+// Panes moves the focus on the bench.
+type Panes struct {
+	Next, Previous, NextPart, PreviousPart, Moved key.Binding
+}
+
+// Variants works on the list of variants.
+type Variants struct {
+	Into, Duplicate, Add, Rename, Delete, MoveUp, MoveDown, Reference key.Binding
+}
+
+// Parts works on the list of parts.
+type Parts struct{ Into, Back key.Binding }
+
+// Form works on the values of a part.
+type Form struct {
+	Edit, More, Less, MuchMore, MuchLess, Back key.Binding
+}
+
+// Editor works while a value or a name is typed.
+type Editor struct {
+	Accept, Leave, Clear, Start, End key.Binding
+}
+
+// Picker works while one of several words is chosen.
+type Picker struct{ Up, Down, Accept, Leave key.Binding }
+
+// SideBySide works on the comparison.
+type SideBySide struct {
+	Left, Right, Differences, Open, Back key.Binding
+}
+
+// Studies works on the list of studies.
+type Studies struct{ Open, Again, Back key.Binding }
+
+// Question works while an answer is asked for.
+type Question struct{ Next, Previous, Answer, Leave key.Binding }
+
+// Map is every key.
+type Map struct {
+	Everywhere Everywhere
+	Walk       Walk
+	Panes      Panes
+	Variants   Variants
+	Parts      Parts
+	Form       Form
+	Editor     Editor
+	Picker     Picker
+	SideBySide SideBySide
+	Studies    Studies
+	Question   Question
+	Back       key.Binding
+}
+
+// Default is the keys as delivered. Every letter has a sense in English; no
+// command needs a function key, a mouse or Esc alone.
+func Default() Map {
+	return Map{
+		Everywhere: Everywhere{
+			Bench:           bind("bench", "b", "b", "f2"),
+			SideBySide:      bind("side by side", "c", "c", "f3"),
+			Studies:         bind("studies", "o", "o", "f4"),
+			Keys:            bind("keys", "?", "?", "f1"),
+			NextVariant:     bind("next variant", ">", ">"),
+			PreviousVariant: bind("variant before", "<", "<"),
+			Undo:            bind("undo", "u", "u", "ctrl+z"),
+			Redo:            bind("redo", "U", "U", "ctrl+y"),
+			Save:            bind("save", "s", "s", "ctrl+s"),
+			SaveAs:          bind("save as", "S", "S"),
+			NewStudy:        bind("new study", "N", "N"),
+			Quit:            bind("leave", "q", "q", "ctrl+c"),
+		},
+		Walk: Walk{
+			Up: bind("up", "up", "up", "k"), Down: bind("down", "down", "down", "j"),
+			HalfUp: bind("half a page up", "pgup", "pgup", "ctrl+u"), HalfDown: bind("half a page down", "pgdn", "pgdown", "ctrl+d"),
+			Top: bind("first row", "home", "home", "g"), Bottom: bind("last row", "end", "end", "G"),
+		},
+		Panes: Panes{
+			Next: bind("next pane", "tab", "tab"), Previous: bind("pane before", "shift+tab", "shift+tab"),
+			NextPart: bind("next part", ".", "."), PreviousPart: bind("part before", ",", ","),
+			Moved: bind("only what moved", "m", "m"),
+		},
+		Variants: Variants{
+			Into: bind("its parts", "enter", "enter"), Duplicate: bind("duplicate", "d", "d"), Add: bind("add", "a", "a"),
+			Rename: bind("rename", "n", "n"), Delete: bind("delete", "x", "x", "delete"),
+			MoveUp: bind("move up", "K", "K", "shift+up"), MoveDown: bind("move down", "J", "J", "shift+down"),
+			Reference: bind("make reference", "r", "r"),
+		},
+		Parts: Parts{Into: bind("its values", "enter", "enter"), Back: bind("back", "esc", "esc")},
+		Form: Form{
+			Edit: bind("set", "enter", "enter"),
+			More: bind("more", "right", "right", "+", "="), Less: bind("less", "left", "left", "-"),
+			MuchMore: bind("ten steps more", "]", "]", "shift+right"),
+			MuchLess: bind("ten steps less", "[", "[", "shift+left"),
+			Back:     bind("back", "esc", "esc"),
+		},
+		Editor: Editor{
+			Accept: bind("accept", "enter", "enter"), Leave: bind("leave as it was", "esc", "esc"),
+			Clear: bind("clear", "ctrl+u", "ctrl+u"), Start: bind("to the start", "home", "home"), End: bind("to the end", "end", "end"),
+		},
+		Picker: Picker{
+			Up: bind("up", "up", "up", "k", "left"), Down: bind("down", "down", "down", "j", "right"),
+			Accept: bind("take it", "enter", "enter"), Leave: bind("leave as it was", "esc", "esc"),
+		},
+		SideBySide: SideBySide{
+			Left: bind("variant left", "left", "left", "h"), Right: bind("variant right", "right", "right", "l"),
+			Differences: bind("only what differs", "d", "d"), Open: bind("work on it", "enter", "enter"), Back: bind("back", "esc", "esc"),
+		},
+		Studies: Studies{Open: bind("open", "enter", "enter"), Again: bind("read again", "r", "r"), Back: bind("back", "esc", "esc")},
+		Question: Question{
+			Next: bind("next answer", "right", "right", "tab", "down"), Previous: bind("answer before", "left", "left", "shift+tab", "up"),
+			Answer: bind("answer", "enter", "enter"), Leave: bind("stay", "esc", "esc"),
+		},
+		Back: bind("back", "esc", "esc"),
+	}
+}

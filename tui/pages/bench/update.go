@@ -1,0 +1,248 @@
+package bench
+
+import (
+	"github.com/charmbracelet/bubbles/key"
+	tea "github.com/charmbracelet/bubbletea"
+
+	"backspan/tui/components/line"
+	"backspan/tui/desk"
+	"backspan/tui/keymap"
+)
+
+// DeleteMsg asks the root to ask whether the variant shall go.
+type DeleteMsg struct{ Variant int }
+
+// Place is where the person stands.
+func (m *Model) Place() keymap.Place {
+	switch {
+	case m.naming != nil:
+		return m.keys.AtEditor()
+	case m.form.Busy():
+		return m.form.Place()
+	}
+	switch m.focus {
+	case Variants:
+		return m.keys.AtVariants()
+	case Parts:
+		return m.keys.AtParts()
+	case Readings:
+		return m.keys.AtReadings()
+	case Checks:
+		return m.keys.AtChecks()
+	}
+	return m.keys.AtForm()
+}
+
+// Update takes a key. A returned message is for the root.
+func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
+	before := m.desk.Revision()
+	out := m.route(msg)
+	if m.desk.Revision() != before {
+		m.Refresh()
+	}
+	return out
+}
+
+func (m *Model) route(msg tea.KeyMsg) tea.Msg {
+	if m.naming != nil {
+		m.name(msg)
+		return nil
+	}
+	if m.form.Busy() {
+		m.form.Update(msg, m.target())
+		return nil
+	}
+	if m.atPanes(msg) {
+		return nil
+	}
+	switch m.focus {
+	case Variants:
+		return m.atVariants(msg)
+	case Parts:
+		m.atParts(msg)
+	case Form:
+		if !m.form.Update(msg, m.target()) && key.Matches(msg, m.keys.Form.Back) {
+			m.look(Parts)
+		}
+	case Readings:
+		if !m.readings.Update(msg) && key.Matches(msg, m.keys.Form.Back) {
+			m.look(Form)
+		}
+	case Checks:
+		if !m.checks.Update(msg) && key.Matches(msg, m.keys.Form.Back) {
+			m.look(Form)
+		}
+	}
+	return nil
+}
+
+// look moves the focus.
+func (m *Model) look(p Pane) {
+	m.focus = (p + panes) % panes
+	m.Size(m.w, m.h)
+}
+
+func (m *Model) atPanes(msg tea.KeyMsg) bool {
+	k := m.keys.Panes
+	switch {
+	case key.Matches(msg, k.Next):
+		m.look(m.focus + 1)
+	case key.Matches(msg, k.Previous):
+		m.look(m.focus - 1)
+	case key.Matches(msg, k.NextPart):
+		m.part(1)
+	case key.Matches(msg, k.PreviousPart):
+		m.part(-1)
+	case key.Matches(msg, k.Moved):
+		m.readings.MovedOnly()
+		if m.focus < Readings {
+			m.look(Readings)
+		}
+	default:
+		return false
+	}
+	return true
+}
+
+// part goes to the next part, or one before: of the readings where these have
+// the focus, else of what can be set.
+func (m *Model) part(n int) {
+	if m.focus == Readings {
+		m.readings.Leap(n)
+		return
+	}
+	m.parts.Step(n)
+	m.refreshForm()
+	m.form.Top()
+}
+
+// Take takes another variant in hand.
+func (m *Model) Take(i int) {
+	m.desk.Select(i)
+	m.Refresh()
+}
+
+func (m *Model) atParts(msg tea.KeyMsg) {
+	switch k := m.keys.Parts; {
+	case key.Matches(msg, k.Into):
+		m.look(Form)
+	case key.Matches(msg, k.Back):
+		m.look(Variants)
+	default:
+		was := m.parts.Key()
+		if m.parts.Update(msg) && m.parts.Key() != was {
+			m.refreshForm()
+			m.form.Top()
+		}
+	}
+}
+
+func (m *Model) atVariants(msg tea.KeyMsg) tea.Msg {
+	k, i := m.keys.Variants, m.desk.Selected
+	var err error
+	switch {
+	case key.Matches(msg, k.Into):
+		m.look(Parts)
+	case key.Matches(msg, k.Duplicate):
+		err = m.desk.Duplicate(i)
+	case key.Matches(msg, k.Add):
+		err = m.desk.Add()
+	case key.Matches(msg, k.Rename):
+		if v := m.desk.Variant(); v != nil {
+			l := line.New(v.Name, line.Blank)
+			m.naming, m.problem = &l, ""
+		}
+	case key.Matches(msg, k.Delete):
+		if m.desk.Variant() != nil {
+			return DeleteMsg{i}
+		}
+	case key.Matches(msg, k.MoveUp):
+		err = m.desk.Move(i, -1)
+	case key.Matches(msg, k.MoveDown):
+		err = m.desk.Move(i, 1)
+	case key.Matches(msg, k.Reference):
+		err = m.desk.MakeReference(i)
+	default:
+		if m.variants.Update(msg) {
+			m.Take(atoi(m.variants.Key()))
+		}
+	}
+	if err != nil {
+		m.notice = err.Error()
+	}
+	return nil
+}
+
+func atoi(s string) int {
+	n := 0
+	for _, c := range s {
+		n = 10*n + int(c-'0')
+	}
+	return n
+}
+
+func (m *Model) name(msg tea.KeyMsg) {
+	switch k := m.keys.Editor; {
+	case key.Matches(msg, k.Accept):
+		m.acceptName()
+	case key.Matches(msg, k.Leave):
+		m.naming, m.problem = nil, ""
+	default:
+		l := m.naming.Update(msg)
+		m.naming = &l
+	}
+}
+
+func (m *Model) acceptName() bool {
+	if m.naming.Touched() {
+		if err := m.desk.Rename(m.desk.Selected, m.naming.Value()); err != nil {
+			m.problem = err.Error()
+			return false
+		}
+	}
+	m.naming, m.problem = nil, ""
+	return true
+}
+
+// Accept takes what is being typed, if anything is; false when it was refused.
+func (m *Model) Accept() bool {
+	before := m.desk.Revision()
+	ok := true
+	if m.naming != nil {
+		ok = m.acceptName()
+	} else if m.form.Busy() {
+		ok = m.form.Accept(m.target())
+	}
+	if m.desk.Revision() != before {
+		m.Refresh()
+	}
+	return ok
+}
+
+// Notice is a sentence to show to the person, once.
+func (m *Model) Notice() string {
+	if m.problem != "" {
+		return m.problem
+	}
+	s := m.notice
+	m.notice = ""
+	return s
+}
+
+// Show leads to where an edit was made.
+func (m *Model) Show(p desk.Place) {
+	m.Refresh()
+	if p.Path == "" {
+		return
+	}
+	for _, s := range m.desk.Sections(p.Variant) {
+		for _, q := range s.Params {
+			if s.Path(q) == p.Path {
+				m.parts.To(partKey(p.Variant == desk.Shared, s.Key))
+				m.refreshForm()
+				m.form.To(p.Path)
+				return
+			}
+		}
+	}
+}

@@ -1,0 +1,90 @@
+package tui
+
+import (
+	"fmt"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"backspan/tui/components/ask"
+)
+
+func (r *root) askDelete(i int) {
+	name := r.desk.Study().Variants[i].Name
+	q := ask.Choice(r.th, r.keys, fmt.Sprintf("Delete the variant %s? It can be undone.", name),
+		ask.Answer{Letter: "k", Label: "keep it"}, ask.Answer{Letter: "d", Label: "delete it"})
+	r.question = &question{q, func() tea.Cmd {
+		if q.Chosen() == 1 {
+			r.edit(func() tea.Msg {
+				if err := r.desk.Delete(i); err != nil {
+					r.problem = err.Error()
+				}
+				r.bench.Refresh()
+				return nil
+			}, nil)
+		}
+		return nil
+	}}
+}
+
+func (r *root) answer(msg tea.KeyMsg) tea.Cmd {
+	q := r.question
+	if msg.String() == "ctrl+c" {
+		r.question = nil
+		return nil
+	}
+	switch q.Update(msg) {
+	case ask.Given:
+		r.question = nil
+		return q.given()
+	case ask.Dropped:
+		r.question = nil
+	}
+	return nil
+}
+
+// leave ends the bench, after a question when edits would be lost.
+func (r *root) leave() tea.Cmd {
+	return r.guarded("leave", func() tea.Cmd {
+		r.left = true
+		return tea.Quit
+	})
+}
+
+// guarded does what would drop unsaved edits only after asking.
+func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
+	typing := r.page == atBench && r.bench.Busy()
+	if !r.desk.Unsaved() && !typing {
+		return then()
+	}
+	text := fmt.Sprintf("%s has edits that are not saved.", r.desk.Study().Name)
+	if typing {
+		text = "Something is still being typed. " + text
+		if !r.desk.Unsaved() {
+			text = "Something is still being typed; it is not part of the study yet."
+		}
+	}
+	q := ask.Choice(r.th, r.keys, text, ask.Answer{Letter: "s", Label: "save, then " + what},
+		ask.Answer{Letter: "w", Label: what + " without saving"}, ask.Answer{Letter: "esc", Label: "stay"})
+	r.question = &question{q, func() tea.Cmd {
+		switch q.Chosen() {
+		case 0:
+			if typing && !r.accepted() {
+				return nil
+			}
+			if !r.desk.Unsaved() {
+				return then()
+			}
+			return r.saveThen(then)
+		case 1:
+			return then()
+		}
+		return nil
+	}}
+	return nil
+}
+
+// accepted takes over what is being typed; false when it was refused.
+func (r *root) accepted() bool {
+	r.edit(func() tea.Msg { r.bench.Accept(); return nil }, nil)
+	return !r.bench.Busy()
+}

@@ -1,0 +1,186 @@
+package theme
+
+import (
+	"math"
+	"strings"
+
+	"github.com/charmbracelet/x/ansi"
+)
+
+// Width is how many cells s takes.
+func Width(s string) int {
+	if printableASCII(s) {
+		return len(s)
+	}
+	return ansi.StringWidth(s)
+}
+
+// Fit cuts or pads plain text to w cells, flush left.
+func (t *Theme) Fit(s string, w int) string {
+	s = t.Cut(s, w)
+	return s + blank(w-Width(s))
+}
+
+// Right cuts or pads plain text to w cells, flush right.
+func (t *Theme) Right(s string, w int) string {
+	s = t.Cut(s, w)
+	return blank(w-Width(s)) + s
+}
+
+// Cut shortens s, plain or painted, to at most w cells and marks the cut.
+func (t *Theme) Cut(s string, w int) string {
+	switch {
+	case w <= 0:
+		return ""
+	case Width(s) <= w:
+		return s
+	}
+	return ansi.Truncate(s, w, t.Marks.Cut)
+}
+
+// Wrap breaks plain text into lines of at most w cells.
+func Wrap(s string, w int) []string {
+	if w <= 0 || s == "" {
+		return nil
+	}
+	lines := strings.Split(ansi.Wrap(s, w, ""), "\n")
+	for i := range lines {
+		lines[i] = strings.TrimRight(lines[i], " ")
+	}
+	return lines
+}
+
+// Heading is a rule of w cells with a title set into it at the left and a note
+// at the right. The pane that has the focus has a heavy rule and a title in a
+// tab.
+func (t *Theme) Heading(title, note string, w int, focus bool) string {
+	rule, ink := t.Marks.Light, t.Quiet
+	left, right := " ", " "
+	if focus {
+		rule, ink, left, right = t.Marks.Heavy, t.Accent, t.Marks.TabLeft+" ", " "+t.Marks.TabRight
+	}
+	title = t.Cut(title, max(w-6, 0))
+	room := w - 1 - Width(left+title+right)
+	if note != "" && room >= Width(note)+4 {
+		note = " " + note + " "
+	} else {
+		note = ""
+	}
+	tail := max(room-Width(note), 0)
+	end := min(tail, 1)
+	inked := t.Strong
+	if focus {
+		inked = t.Accent
+	}
+	return t.Cut(ink.Paint(rule+left)+inked.Paint(title)+ink.Paint(right+strings.Repeat(rule, tail-end))+
+		t.Quiet.Paint(note)+ink.Paint(strings.Repeat(rule, end)), w)
+}
+
+// Span is a range with the part of it that is usual and a value in it.
+type Span struct{ Min, Max, UsualMin, UsualMax, Value float64 }
+
+// Gauge draws a span in w cells, as text. Empty when there is no range.
+func (t *Theme) Gauge(s Span, w int) string {
+	if s.Max <= s.Min || w < 5 {
+		return ""
+	}
+	at := func(x float64) int {
+		share := (x - s.Min) / (s.Max - s.Min)
+		return min(max(int(math.Round(share*float64(w-1))), 0), w-1)
+	}
+	cells := make([]string, w)
+	for i := range cells {
+		cells[i] = t.Marks.Outside
+	}
+	if s.UsualMax > s.UsualMin {
+		for i := at(s.UsualMin); i <= at(s.UsualMax); i++ {
+			cells[i] = t.Marks.Usual
+		}
+	}
+	cells[at(s.Value)] = t.Marks.Spot
+	return strings.Join(cells, "")
+}
+
+// Segment is a piece of a row: plain text and its ink.
+type Segment struct {
+	Ink  Ink
+	Text string
+}
+
+// Row joins segments. The row under the cursor of the pane with the focus is
+// painted as one, so that nothing inside it interrupts the paint.
+func (t *Theme) Row(here bool, segs ...Segment) string {
+	var b strings.Builder
+	if here {
+		for _, s := range segs {
+			b.WriteString(s.Text)
+		}
+		return t.Cursor.Paint(b.String())
+	}
+	for _, s := range segs {
+		b.WriteString(s.Ink.Paint(s.Text))
+	}
+	return b.String()
+}
+
+// Beside sets blocks of lines side by side with a rule between. Each block has
+// its width; all get h lines.
+func (t *Theme) Beside(h int, blocks ...Block) []string {
+	lines := make([]string, h)
+	rule := t.Quiet.Paint(t.Marks.Column)
+	for y := range lines {
+		var b strings.Builder
+		for i, k := range blocks {
+			if i > 0 {
+				b.WriteString(rule)
+			}
+			line := ""
+			if y < len(k.Lines) {
+				line = k.Lines[y]
+			}
+			b.WriteString(line)
+			if i < len(blocks)-1 {
+				b.WriteString(blank(k.Width - Width(line)))
+			}
+		}
+		lines[y] = b.String()
+	}
+	return lines
+}
+
+// Block is some lines, none wider than Width.
+type Block struct {
+	Width int
+	Lines []string
+}
+
+// Screen turns lines into a view of exactly the window: not a line too many,
+// none too wide, and on an ASCII terminal not a character outside ASCII.
+func (t *Theme) Screen(lines []string, w, h int) string {
+	if len(lines) > h {
+		lines = lines[:h]
+	}
+	for i, l := range lines {
+		if Width(l) > w {
+			lines[i] = ansi.Truncate(l, w, "")
+		}
+		lines[i] = strings.TrimRight(lines[i], " ")
+	}
+	s := strings.Join(lines, "\n")
+	if !t.ASCII {
+		return s
+	}
+	return strings.Map(func(r rune) rune {
+		if r > 0x7f {
+			return '?'
+		}
+		return r
+	}, s)
+}
+
+func blank(n int) string {
+	if n <= 0 {
+		return ""
+	}
+	return strings.Repeat(" ", n)
+}

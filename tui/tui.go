@@ -1,0 +1,149 @@
+// Package tui is the bench in the terminal: pages on which a study of
+// paramotor powerplants is looked at, changed and compared. It computes
+// nothing; it shows what the model finds and hands edits to the desk.
+package tui
+
+import (
+	"io"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/lipgloss"
+
+	"backspan/model"
+	"backspan/store"
+	"backspan/tui/components/ask"
+	"backspan/tui/components/headline"
+	"backspan/tui/desk"
+	"backspan/tui/keymap"
+	"backspan/tui/pages/bench"
+	"backspan/tui/pages/keys"
+	"backspan/tui/pages/sidebyside"
+	"backspan/tui/pages/studies"
+	"backspan/tui/theme"
+)
+
+// Shelf keeps studies.
+type Shelf interface {
+	List() ([]store.Entry, error)
+	Open(path string) (*model.Study, error)
+	// Save replaces the file. The note, if any, is for the person to read.
+	Save(path string, s *model.Study) (note string, err error)
+	// Create writes a new file and refuses to overwrite one.
+	Create(path string, s *model.Study) (note string, err error)
+}
+
+// Options is what the bench starts with.
+type Options struct {
+	Study       *model.Study // nil: a new one
+	Path        string       // file of Study, "" when it has none yet
+	Shelf       Shelf
+	Renderer    *lipgloss.Renderer // of the person's terminal
+	ASCII       bool               // show nothing outside ASCII
+	ChooseFirst bool               // begin with the list of studies
+	FPS         int                // frames a second at most, 0 for 20
+
+	// Rescue is called with the study when the bench ends with unsaved edits
+	// though nobody chose to drop them: a lost line, a signal, a fault. It may
+	// be nil.
+	Rescue func(path string, s *model.Study)
+}
+
+// page is where the person is.
+type page int
+
+const (
+	atBench page = iota
+	atSideBySide
+	atStudies
+	atKeys
+)
+
+// Model is the whole bench as Bubble Tea runs it. Copies share one state.
+type Model struct{ *root }
+
+type root struct {
+	th    *theme.Theme
+	keys  keymap.Map
+	shelf Shelf
+	desk  *desk.Desk
+
+	page, from page // from: where the keys were asked for
+	w, h       int
+
+	bench   *bench.Model
+	beside  *sidebyside.Model
+	studies *studies.Model
+	help    *keys.Model
+
+	strip    headline.Strip
+	question *question
+	notice   string // said until the next key
+	problem  string // said until it is put away
+	saving   bool
+	left     bool // the person chose to leave
+}
+
+// question is one that waits for an answer.
+type question struct {
+	*ask.Model
+	given func() tea.Cmd
+}
+
+// New makes the bench.
+func New(o Options) Model {
+	if o.Renderer == nil {
+		o.Renderer = lipgloss.NewRenderer(io.Discard)
+	}
+	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf}
+	r.studies = studies.New(r.th, r.keys)
+	r.help = keys.New(r.th, r.keys)
+	s := o.Study
+	if s == nil {
+		s = newStudy()
+	}
+	r.lay(desk.New(s, o.Path))
+	if o.ChooseFirst {
+		r.page = atStudies
+	}
+	return Model{r}
+}
+
+// newStudy is a study to begin with: one variant, everything at its default.
+func newStudy() *model.Study {
+	s := model.NewStudy("New study")
+	s.Variants = []model.Variant{model.NewVariant("A")}
+	s.Reference = "A"
+	return s
+}
+
+// lay puts a study on the desk and the pages in front of it.
+func (r *root) lay(d *desk.Desk) {
+	r.desk = d
+	r.bench = bench.New(r.th, r.keys, d)
+	r.beside = sidebyside.New(r.th, r.keys, d)
+	r.page = atBench
+	r.refresh()
+}
+
+// refresh takes over what changed on the desk.
+func (r *root) refresh() {
+	earlier, _ := r.desk.Earlier()
+	r.strip = headline.New(r.th, r.desk.Outcome(), earlier)
+	if r.page == atSideBySide {
+		r.beside.Refresh()
+	}
+}
+
+// Study returns the study on the desk, its file, and whether it has unsaved
+// edits.
+func (m Model) Study() (s *model.Study, path string, unsaved bool) {
+	return m.desk.Study(), m.desk.Path, m.desk.Unsaved()
+}
+
+// Init reads the folder when the bench begins with the list of studies.
+func (m Model) Init() tea.Cmd {
+	if m.page == atStudies {
+		return m.list()
+	}
+	return nil
+}

@@ -1,0 +1,206 @@
+package tui
+
+import (
+	"github.com/charmbracelet/bubbles/key"
+	tea "github.com/charmbracelet/bubbletea"
+
+	"backspan/tui/keymap"
+	"backspan/tui/pages/bench"
+	"backspan/tui/pages/keys"
+	"backspan/tui/pages/sidebyside"
+	"backspan/tui/pages/studies"
+)
+
+// Update takes a message of Bubble Tea.
+func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	cmd := m.take(msg)
+	m.arrange()
+	return m, cmd
+}
+
+func (r *root) take(msg tea.Msg) tea.Cmd {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		r.w, r.h = msg.Width, msg.Height
+	case tea.KeyMsg:
+		return r.typed(msg)
+	case listedMsg:
+		r.studies.Set(msg.entries, msg.err, r.desk.Path)
+	case openedMsg:
+		r.opened(msg)
+	case savedMsg:
+		return r.saved(msg)
+	}
+	return nil
+}
+
+// typed takes what one read of the keyboard gave. Keys that were pressed
+// faster than the line carried them come as one message; each is taken by
+// itself. A paste is one text.
+func (r *root) typed(msg tea.KeyMsg) tea.Cmd {
+	if msg.Paste || msg.Type != tea.KeyRunes || len(msg.Runes) < 2 {
+		return r.press(msg)
+	}
+	var cmds []tea.Cmd
+	for i, c := range msg.Runes {
+		one := tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{c}, Alt: msg.Alt && i == 0}
+		if c == ' ' {
+			one.Type = tea.KeySpace
+		}
+		if cmd := r.press(one); cmd != nil {
+			cmds = append(cmds, cmd)
+		}
+	}
+	if len(cmds) < 2 {
+		return tea.Batch(cmds...)
+	}
+	return tea.Sequence(cmds...)
+}
+
+func (r *root) press(msg tea.KeyMsg) tea.Cmd {
+	if !r.fits() {
+		return r.pressUnseen(msg)
+	}
+	r.notice = ""
+	e := r.keys.Everywhere
+	busy := r.page == atBench && r.bench.Busy()
+	switch {
+	case r.question != nil:
+		return r.answer(msg)
+	case busy && msg.String() == "ctrl+c":
+		return r.leave()
+	case busy && msg.String() == "ctrl+s":
+		if !r.edit(func() tea.Msg { r.bench.Accept(); return nil }, nil) || r.bench.Busy() {
+			return nil
+		}
+		return r.save()
+	case busy:
+		return r.onPage(msg)
+	case msg.Paste:
+		r.notice = "a paste is taken only where something is typed; Enter begins"
+		return nil
+	case r.problem != "" && key.Matches(msg, r.keys.Back):
+		r.problem = ""
+		return nil
+	case key.Matches(msg, e.Quit):
+		return r.leave()
+	}
+	if cmd, done := r.turn(msg, e); done {
+		return cmd
+	}
+	if cmd, done := r.atDesk(msg, e); done {
+		return cmd
+	}
+	return r.onPage(msg)
+}
+
+// pressUnseen takes keys while the window is too small to show what they do:
+// only leaving without loss is possible.
+func (r *root) pressUnseen(msg tea.KeyMsg) tea.Cmd {
+	if key.Matches(msg, r.keys.Everywhere.Quit) && !r.desk.Unsaved() && !r.bench.Busy() && r.question == nil {
+		r.left = true
+		return tea.Quit
+	}
+	return nil
+}
+
+// turn takes the keys that lead to another page.
+func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
+	switch {
+	case key.Matches(msg, e.Bench):
+		r.goTo(atBench)
+	case key.Matches(msg, e.SideBySide):
+		r.goTo(atSideBySide)
+	case key.Matches(msg, e.Studies):
+		r.goTo(atStudies)
+		return r.list(), true
+	case key.Matches(msg, e.Keys) && r.page != atKeys:
+		r.help.Of(r.place())
+		r.from = r.page
+		r.page = atKeys
+	case key.Matches(msg, e.NewStudy):
+		return r.guarded("begin a new one", r.begin), true
+	default:
+		return nil, false
+	}
+	return nil, true
+}
+
+func (r *root) goTo(p page) {
+	r.page = p
+	r.refresh()
+	if p == atBench {
+		r.bench.Refresh()
+	}
+}
+
+// atDesk takes the keys that concern the study, where it is in sight.
+func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
+	if r.page != atBench && r.page != atSideBySide {
+		return nil, false
+	}
+	switch {
+	case key.Matches(msg, e.Save):
+		return r.save(), true
+	case key.Matches(msg, e.SaveAs):
+		r.saveAs("", "", nil)
+	case key.Matches(msg, e.Undo):
+		r.undo()
+	case key.Matches(msg, e.Redo):
+		r.redo()
+	case key.Matches(msg, e.NextVariant):
+		r.bench.Take(r.desk.Selected + 1)
+		r.refresh()
+	case key.Matches(msg, e.PreviousVariant):
+		r.bench.Take(r.desk.Selected - 1)
+		r.refresh()
+	default:
+		return nil, false
+	}
+	return nil, true
+}
+
+// onPage hands a key to the page.
+func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
+	var out tea.Msg
+	switch r.page {
+	case atBench:
+		r.edit(func() tea.Msg { return r.bench.Update(msg) }, &out)
+	case atSideBySide:
+		r.edit(func() tea.Msg { return r.beside.Update(msg) }, &out)
+	case atStudies:
+		out = r.studies.Update(msg)
+	case atKeys:
+		out = r.help.Update(msg)
+	}
+	switch out := out.(type) {
+	case bench.DeleteMsg:
+		r.askDelete(out.Variant)
+	case sidebyside.BenchMsg, studies.BackMsg:
+		r.goTo(atBench)
+	case keys.BackMsg:
+		r.page = r.from
+		r.refresh()
+	case studies.ListMsg:
+		return r.list()
+	case studies.OpenMsg:
+		return r.guarded("open another", func() tea.Cmd { return r.open(out.Path) })
+	}
+	return nil
+}
+
+// place is where the person stands.
+func (r *root) place() keymap.Place {
+	if r.question != nil {
+		return r.question.Place()
+	}
+	switch r.page {
+	case atSideBySide:
+		return r.beside.Place()
+	case atStudies:
+		return r.studies.Place()
+	case atKeys:
+		return r.help.Place()
+	}
+	return r.bench.Place()
+}
