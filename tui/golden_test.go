@@ -5,6 +5,8 @@ import (
 
 	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
+
+	"backspan/model"
 )
 
 func TestScreens(t *testing.T) {
@@ -35,7 +37,7 @@ func TestScreens(t *testing.T) {
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			o := plateau()
-			o.ASCII = tc.ascii
+			o.Study, o.ASCII = model.Sample(), tc.ascii
 			view := press(begin(o, tc.w, tc.h), tc.keys...).View()
 			fits(t, view, tc.w, tc.h)
 			if tc.ascii {

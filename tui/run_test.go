@@ -122,7 +122,7 @@ func TestSignalsRescueUnsavedEdits(t *testing.T) {
 		s.WaitFor("Plateau trials")
 		s.Type(strings.Repeat(".", 30))
 		s.WaitFor("Wing ┣")
-		s.Type(strings.Repeat(",", 3))
+		s.Type(strings.Repeat(",", 4))
 		s.WaitFor("Margin asked")
 		s.Type("jjj")
 		s.Type("33")

@@ -44,11 +44,11 @@ type Spec struct {
 	ChangeInterval float64 // between belt changes, s
 }
 
-// Default is a ten-rib PK stage for a single two-stroke of about 15 kW.
+// Default is an eleven-rib PK stage for a single two-stroke of about 15 kW.
 func Default() Spec {
 	return Spec{
-		Profile: PK, Ribs: 10,
-		CrankDiameter: 0.065, DrivenDiameter: 0.175, CentreDistance: 0.165,
+		Profile: PK, Ribs: 11,
+		CrankDiameter: 0.065, DrivenDiameter: 0.206, CentreDistance: 0.180,
 		ServiceFactor: 1.4, TractionRatio: 4, DryFriction: 0.30, WetFriction: 0.15,
 		RatedEfficiency: 0.97, TemperatureMax: 273.15 + 120,
 		Clearance: 0.004, SideWall: 0.003, SideWallHeight: 0.003, RimThickness: 0.005,

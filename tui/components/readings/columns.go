@@ -44,7 +44,11 @@ func (c columns) room(w int) int {
 }
 
 func (c columns) heads(t *theme.Theme) string {
-	s := t.Fit("", 2+c.label+1) + t.Right("now", c.value-unitRoom) + t.Fit("", unitRoom)
+	legend := ""
+	if !c.words {
+		legend = "  " + t.Marks.Better + " better  " + t.Marks.Worse + " worse"
+	}
+	s := t.Fit(legend, 2+c.label+1) + t.Right("now", c.value-unitRoom) + t.Fit("", unitRoom)
 	last := "last edit"
 	if c.change-boolRoom(c.words) < 9 {
 		last = "change"
