@@ -57,7 +57,6 @@ func (c *chain) run() {
 	c.drive, c.driveErr = c.designDrive()
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
 
-	c.add(c.air.Readings(), nil)
 	if c.firstError() == nil {
 		c.build()
 	}
@@ -67,6 +66,7 @@ func (c *chain) run() {
 	c.reportPropeller(m)
 	c.reportWeight()
 	c.reportFlight(m)
+	c.add(c.air.Readings(), nil)
 	c.add(later(), nil)
 }
 

@@ -15,7 +15,7 @@ import (
 func TestAllProblemsAtOnce(t *testing.T) {
 	full, _ := shown(t, func(p param.Param) bool { return p.Kind == param.KindNumber && !p.Optional && p.Min >= 0 })
 	table, key := cutLast(full)
-	src := "format = 1\nnmae = \"x\"\nreference = \"nowhere\"\nmargin_asked_percent = nan\n\n" +
+	src := "format = 1\nnamee = \"x\"\nreference = \"nowhere\"\nmargin_asked_percent = nan\n\n" +
 		"[[variant]]\nname = \"A\"\n[variant." + table + "]\n" + key + " = -1\n\n[[variant]]\nname = \"A\"\n[variant." + table + "]\n" + key + " = -2\npurple = 1\n"
 	var lines []int
 	for _, p := range problems(t, src) {

@@ -43,14 +43,15 @@ func TestPublished(t *testing.T) {
 }
 
 func leastPinionTeeth(t testing.TB, c published.Case) map[string]float64 {
-	ratio := 0.0
-	if _, given := c.Given["ratio"]; given {
-		ratio = c.Num(t, "ratio")
-	} else {
-		ratio = c.Num(t, "wheel_teeth") / c.Num(t, "pinion_teeth")
-	}
-	n := LeastPinionTeeth(ratio, c.Num(t, "addendum"), c.Num(t, "pressure_angle_deg")*degree, 0)
+	n := LeastPinionTeeth(ratioOf(t, c), c.Num(t, "addendum"), c.Num(t, "pressure_angle_deg")*degree, 0)
 	return map[string]float64{"teeth": n, "rounded_up": math.Ceil(n)}
+}
+
+func ratioOf(t testing.TB, c published.Case) float64 {
+	if _, given := c.Given["ratio"]; given {
+		return c.Num(t, "ratio")
+	}
+	return c.Num(t, "wheel_teeth") / c.Num(t, "pinion_teeth")
 }
 
 func pitchTwo(t testing.TB, c published.Case) map[string]float64 {

@@ -55,13 +55,9 @@ func (d slipping) Transmit(power, speed float64) part.Transmission {
 
 func belt(ratio float64) slipping { return slipping{ratio, 0.03, 120, 0.006} }
 
-func blade(t testing.TB, change func(*propeller.Spec)) *propeller.Propeller {
+func blade(t testing.TB) *propeller.Propeller {
 	t.Helper()
-	s := propeller.Default()
-	if change != nil {
-		change(&s)
-	}
-	p, err := propeller.New(s)
+	p, err := propeller.New(propeller.Default())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -80,7 +76,7 @@ func near(t testing.TB, what string, got, want, relative float64) {
 }
 
 func TestFullThrottleBalances(t *testing.T) {
-	e, d, p := engine(14, smooth), belt(3.2), blade(t, nil)
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
 	for _, v := range []float64{0, 4, 11, 18} {
 		pt := FullThrottle(e, d, p, air(v))
 		if pt.Status != Matched || pt.Deficit {
@@ -96,7 +92,7 @@ func TestFullThrottleBalances(t *testing.T) {
 
 // With the geometry fixed, n = (ηP/(ρ CP D⁵))^⅓ and T = CT CP^(−⅔) ρ^⅓ (ηP)^⅔ D^⅔.
 func TestStaticPointObeysTheFixedGeometryFormula(t *testing.T) {
-	p := blade(t, nil)
+	p := blade(t)
 	pt := FullThrottle(engine(14, smooth), belt(3.2), p, air(0))
 	d, arriving := p.Diameter(), pt.Transmission.PowerOut
 	n := math.Cbrt(arriving / (1.225 * pt.Propeller.CP * math.Pow(d, 5)))
@@ -105,7 +101,7 @@ func TestStaticPointObeysTheFixedGeometryFormula(t *testing.T) {
 }
 
 func TestEngineGainsSpeedInFlight(t *testing.T) {
-	e, d, p := engine(14, smooth), belt(3.2), blade(t, nil)
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
 	last := FullThrottle(e, d, p, air(0))
 	for v := 2.0; v <= 20; v += 2 {
 		pt := FullThrottle(e, d, p, air(v))
@@ -120,7 +116,7 @@ func TestEngineGainsSpeedInFlight(t *testing.T) {
 }
 
 func TestOverSpeedIsHeldToTheLimit(t *testing.T) {
-	e, d, p := engine(14, smooth), belt(4.5), blade(t, nil)
+	e, d, p := engine(14, smooth), belt(4.5), blade(t)
 	pt := FullThrottle(e, d, p, air(0))
 	if pt.Status != OverSpeed {
 		t.Fatal(pt.Status)
@@ -135,8 +131,8 @@ func TestOverSpeedIsHeldToTheLimit(t *testing.T) {
 func TestLuggingIsSaidInWords(t *testing.T) {
 	e, d := engine(3, smooth), belt(1.2)
 	e.lowest = unit.RPM.SI(5000)
-	pt := FullThrottle(e, d, blade(t, nil), air(0))
-	r := NewReport(e, pt, pt, Level(e, d, blade(t, nil), air(11), 900))
+	pt := FullThrottle(e, d, blade(t), air(0))
+	r := NewReport(e, pt, pt, Level(e, d, blade(t), air(11), 900))
 	if pt.Status != Lugging {
 		t.Fatal(pt.Status)
 	}
@@ -153,7 +149,7 @@ func TestLuggingIsSaidInWords(t *testing.T) {
 }
 
 func TestTwoWorkingPointsAreFlagged(t *testing.T) {
-	e, p := engine(15, piped), blade(t, nil)
+	e, p := engine(15, piped), blade(t)
 	flagged := false
 	for ratio := 2.6; ratio < 3.8; ratio += 0.05 {
 		pt := FullThrottle(e, belt(ratio), p, air(0))
@@ -183,7 +179,7 @@ func stable(e Engine, d Drive, p *propeller.Propeller, pt Point) bool {
 }
 
 func TestLevelGivesTheThrustAsked(t *testing.T) {
-	e, d, p := engine(14, smooth), belt(3.2), blade(t, nil)
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
 	last := Point{}
 	for _, thrust := range []float64{60, 120, 170, 250, 350} {
 		pt := Level(e, d, p, air(11), thrust)
@@ -201,7 +197,7 @@ func TestLevelGivesTheThrustAsked(t *testing.T) {
 }
 
 func TestLevelImpossibleIsFullThrottle(t *testing.T) {
-	e, d, p := engine(14, smooth), belt(3.2), blade(t, nil)
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
 	pt, full := Level(e, d, p, air(11), 900), FullThrottle(e, d, p, air(11))
 	if pt.Status != Impossible || pt.InstalledThrust != full.InstalledThrust {
 		t.Errorf("%v, %g N", pt.Status, pt.InstalledThrust)
@@ -211,7 +207,7 @@ func TestLevelImpossibleIsFullThrottle(t *testing.T) {
 func TestLevelBelowTheEnginesRange(t *testing.T) {
 	e := engine(14, smooth)
 	e.lowest = unit.RPM.SI(6000)
-	if pt := Level(e, belt(3.2), blade(t, nil), air(8), 60); pt.Status != BelowRange || pt.EnginePower <= 0 {
+	if pt := Level(e, belt(3.2), blade(t), air(8), 60); pt.Status != BelowRange || pt.EnginePower <= 0 {
 		t.Errorf("%v", pt.Status)
 	} else if x, ok := reading.Find(NewReport(e, pt, pt, pt).Readings(), "match.level_throttle"); !ok || x.Known() {
 		t.Errorf("throttle below the range is %s", x.Text())
@@ -219,7 +215,7 @@ func TestLevelBelowTheEnginesRange(t *testing.T) {
 }
 
 func TestNothingToMatch(t *testing.T) {
-	p := blade(t, nil)
+	p := blade(t)
 	if pt := FullThrottle(engine(14, smooth), slipping{}, p, air(0)); pt.Status != Unsolved {
 		t.Error(pt.Status)
 	}
@@ -235,7 +231,7 @@ func TestNothingToMatch(t *testing.T) {
 }
 
 func TestVerdicts(t *testing.T) {
-	p := blade(t, nil)
+	p := blade(t)
 	for _, tc := range []struct {
 		name  string
 		ratio float64
@@ -327,7 +323,7 @@ func BenchmarkFullThrottleTrim(b *testing.B)     { benchmarkFull(b, 11) }
 func benchmarkFull(b *testing.B, v float64) {
 	var e Engine = engine(14, smooth)
 	var d Drive = belt(3.2)
-	p := blade(b, nil)
+	p := blade(b)
 	b.ReportAllocs()
 	for b.Loop() {
 		FullThrottle(e, d, p, air(v))
@@ -337,7 +333,7 @@ func benchmarkFull(b *testing.B, v float64) {
 func BenchmarkFind(b *testing.B) {
 	var e Engine = engine(14, smooth)
 	var d Drive = belt(3.2)
-	p := blade(b, nil)
+	p := blade(b)
 	b.ReportAllocs()
 	for b.Loop() {
 		Find(e, d, p, air(0), 11, 170)
@@ -347,7 +343,7 @@ func BenchmarkFind(b *testing.B) {
 func BenchmarkLevel(b *testing.B) {
 	var e Engine = engine(14, smooth)
 	var d Drive = belt(3.2)
-	p := blade(b, nil)
+	p := blade(b)
 	b.ReportAllocs()
 	for b.Loop() {
 		Level(e, d, p, air(11), 170)

@@ -35,6 +35,15 @@ func (v Verdict) rank() int {
 // Worse reports whether v is worse news than w.
 func (v Verdict) Worse(w Verdict) bool { return v.rank() > w.rank() }
 
+// Side is the side of a limit on which a value must stay, in the words shown.
+type Side string
+
+// The sides.
+const (
+	Least Side = "at least"
+	Most  Side = "at most"
+)
+
 // Check is a reading held against a limit. Build it with AtLeast, AtMost,
 // Condition or Unrated.
 type Check struct {
@@ -43,6 +52,7 @@ type Check struct {
 	Verdict Verdict
 	Value   float64 // SI
 	Limit   float64 // SI
+	Side    Side    // on which of the limit the value must stay
 	Unit    unit.Unit
 	Margin  float64 // share of the limit left over; negative when it fails
 	Valued  bool    // Value, Limit and Margin mean something
@@ -54,17 +64,17 @@ type Check struct {
 // AtLeast holds value against a least value. Within thin (a share of the
 // limit) above it the verdict is Thin.
 func AtLeast(key, label string, value, limit, thin float64, u unit.Unit) Check {
-	return judge(key, label, value, limit, thin, u, value-limit)
+	return judge(key, label, value, limit, thin, u, Least, value-limit)
 }
 
 // AtMost holds value against a greatest value. Within thin (a share of the
 // limit) below it the verdict is Thin.
 func AtMost(key, label string, value, limit, thin float64, u unit.Unit) Check {
-	return judge(key, label, value, limit, thin, u, limit-value)
+	return judge(key, label, value, limit, thin, u, Most, limit-value)
 }
 
-func judge(key, label string, value, limit, thin float64, u unit.Unit, room float64) Check {
-	c := Check{Key: key, Label: label, Value: value, Limit: limit, Unit: u, Valued: true}
+func judge(key, label string, value, limit, thin float64, u unit.Unit, side Side, room float64) Check {
+	c := Check{Key: key, Label: label, Value: value, Limit: limit, Side: side, Unit: u, Valued: true}
 	if math.IsNaN(room) || math.IsInf(room, 0) {
 		return Unrated(key, label, "the sum has no finite answer for these parameters")
 	}
@@ -114,28 +124,31 @@ func (c Check) Source(s string) Check { c.Origin = s; return c }
 // Advice says what to do about a check that does not hold, naming parameters.
 func (c Check) Advice(s string) Check { c.Cure = s; return c }
 
-// Text is the comparison in words: "12.3 mm against 10 mm".
+// Text is the comparison in words: "12.3 mm, at least 10.0 mm".
 func (c Check) Text() string {
 	switch {
 	case c.Valued:
-		return c.Unit.Text(c.Value) + " against " + c.Unit.Text(c.Limit)
+		return c.Unit.Text(c.Value) + ", " + string(c.Side) + " " + c.Unit.Text(c.Limit)
 	case c.Why != "":
 		return c.Why
 	}
 	return string(c.Verdict)
 }
 
-// MarginText is the margin as a signed percentage; empty where there is none,
-// or where a limit of zero leaves no share to speak of.
+// MarginText is the margin as a signed percentage, "+12 %"; empty where there
+// is none, or where a limit of zero leaves no share to speak of.
 func (c Check) MarginText() string {
 	const most = 9.99
+	percent := 100 * c.Margin
 	switch {
 	case !c.Valued || c.Limit == 0:
 		return ""
 	case math.Abs(c.Margin) > most:
-		return fmt.Sprintf("beyond %+.0f%%", 100*math.Copysign(most, c.Margin))
+		return fmt.Sprintf("over %+.0f %%", 100*math.Copysign(most, c.Margin))
+	case percent < 0 && percent > -0.5:
+		return fmt.Sprintf("%+.1f %%", percent)
 	}
-	return fmt.Sprintf("%+.0f%%", 100*c.Margin)
+	return fmt.Sprintf("%+.0f %%", percent)
 }
 
 // Worst returns the check with the worst news, the smallest margin first

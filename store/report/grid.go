@@ -3,9 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
-	"strconv"
 	"strings"
-	"unicode"
 
 	"github.com/charmbracelet/x/ansi"
 )
@@ -74,27 +72,3 @@ func (g grid) markdown(b *strings.Builder) {
 }
 
 func cellText(s string) string { return strings.ReplaceAll(Printable(s), "|", "\\|") }
-
-// Printable spells out control characters, so that a name from a file cannot
-// command the terminal.
-func Printable(s string) string {
-	if !strings.ContainsFunc(s, unprintable) {
-		return s
-	}
-	var b strings.Builder
-	for _, r := range s {
-		if unprintable(r) {
-			q := strconv.QuoteRuneToASCII(r)
-			b.WriteString(q[1 : len(q)-1])
-		} else {
-			b.WriteRune(r)
-		}
-	}
-	return b.String()
-}
-
-// unprintable also holds the marks that turn the direction of text: they make
-// a line read as something else than it says.
-func unprintable(r rune) bool {
-	return unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r) || r == unicode.ReplacementChar
-}

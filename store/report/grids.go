@@ -155,7 +155,7 @@ func checkGrids(c model.Comparison) []grid {
 func checkLine(k reading.Check) []string {
 	value, limit, margin := "-", "-", "-"
 	if k.Valued {
-		value, limit = k.Unit.Text(k.Value), k.Unit.Text(k.Limit)
+		value, limit = k.Unit.Text(k.Value), string(k.Side)+" "+k.Unit.Text(k.Limit)
 	}
 	if m := k.MarginText(); m != "" {
 		margin = m

@@ -85,7 +85,7 @@ func TestJSONKeepsItsShape(t *testing.T) {
 func TestTableShowsDifferencesAndNeverControlCharacters(t *testing.T) {
 	for _, f := range []Format{Table, Markdown} {
 		text := written(t, f)
-		for _, want := range []string{"A (reference)", "612 N  +12", "fails -17%", "not rated", "+12.5 N·m", `B\x1b[31m`, "airworthiness"} {
+		for _, want := range []string{"A (reference)", "612 N  +12", "fails -17 %", "not rated", "+12.5 N·m", `B\x1b[31m`, "airworthiness"} {
 			if !strings.Contains(text, want) {
 				t.Errorf("%s lacks %q:\n%s", f, want, text)
 			}
@@ -122,7 +122,7 @@ func TestChecksTellTheCure(t *testing.T) {
 }
 
 func TestPrintable(t *testing.T) {
-	for in, want := range map[string]string{"plain é 漢": "plain é 漢", "a\x1b[2Jb": `a\x1b[2Jb`, "a\nb": `a\nb`, "a\u202eb": `a\u202eb`, "\u009b31m": `\u009b31m`} {
+	for in, want := range map[string]string{"plain é 漢": "plain é 漢", "a\x1b[2Jb": `a\x1b[2Jb`, "a\nb": `a\nb`, "a\u202eb": `a\u202eb`, "\u009b31m": `\x9b31m`, "bad \xff": `bad \xff`} {
 		if got := Printable(in); got != want {
 			t.Errorf("Printable(%q) = %q, want %q", in, got, want)
 		}

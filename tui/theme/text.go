@@ -1,12 +1,13 @@
 package theme
 
 import (
-	"fmt"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"golang.org/x/text/unicode/norm"
+
+	"backspan/store/report"
 )
 
 // plain spells for an ASCII terminal what the model writes with other
@@ -24,36 +25,19 @@ var plain = map[rune]string{
 // that the bench did not write itself passes through here before it is
 // measured.
 func (t *Theme) Clean(s string) string {
-	if printableASCII(s) {
+	s = report.Printable(s)
+	if !t.ASCII || printableASCII(s) {
 		return s
 	}
 	var b strings.Builder
-	for len(s) > 0 {
-		r, n := utf8.DecodeRuneInString(s)
-		switch {
-		case r == utf8.RuneError && n == 1:
-			fmt.Fprintf(&b, `\x%02x`, s[0])
-		case r == '\n':
-			b.WriteString(`\n`)
-		case r == '\t':
-			b.WriteString(" ")
-		case r != '\u00a0' && !unicode.IsPrint(r):
-			b.WriteString(escaped(r))
-		case t.ASCII && r >= utf8.RuneSelf:
-			b.WriteString(spelt(r))
-		default:
+	for _, r := range s {
+		if r < utf8.RuneSelf {
 			b.WriteRune(r)
+		} else {
+			b.WriteString(spelt(r))
 		}
-		s = s[n:]
 	}
 	return b.String()
-}
-
-func escaped(r rune) string {
-	if r < 0x100 {
-		return fmt.Sprintf(`\x%02x`, r)
-	}
-	return fmt.Sprintf(`\u%04x`, r)
 }
 
 // spelt is r in ASCII: its own spelling, its letter without accents, or "?".

@@ -2,8 +2,6 @@
 package checks
 
 import (
-	"fmt"
-	"math"
 	"slices"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -127,27 +125,16 @@ func (m *Model) row(c reading.Check, w int, here bool) string {
 		}
 		segs = append(segs, theme.Segment{Text: " " + m.th.Right(s, text)})
 	}
-	segs = append(segs, theme.Segment{Ink: ink, Text: " " + m.th.Right(Margin(c), margin)})
+	segs = append(segs, theme.Segment{Ink: ink, Text: " " + m.th.Right(c.MarginText(), margin)})
 	return m.th.Row(here && m.focus, segs...)
 }
 
-// Margin is the share of the limit left over, "+12 %", or nothing when there is
-// none.
-func Margin(c reading.Check) string {
-	if !c.Valued {
-		return ""
+// marginClause is left out where there is no margin to speak of.
+func marginClause(c reading.Check) string {
+	if m := c.MarginText(); m != "" {
+		return ", margin " + m
 	}
-	percent := c.Margin * 100
-	if math.Abs(percent) > 9999 {
-		return fmt.Sprintf("%+.0e %%", percent)
-	}
-	if s := fmt.Sprintf("%+.0f %%", percent); s != "-0 %" {
-		return s
-	}
-	if c.Margin < 0 {
-		return fmt.Sprintf("%+.1f %%", percent)
-	}
-	return "+0 %"
+	return ""
 }
 
 // turned reports whether the last edit changed the verdict, and which way.
@@ -185,7 +172,7 @@ func (m *Model) facts(c reading.Check) []string {
 	s := string(c.Verdict)
 	switch {
 	case c.Valued:
-		s += ": " + figure.Limit(c, false, m.currency) + ", margin " + Margin(c)
+		s += ": " + figure.Limit(c, false, m.currency) + marginClause(c)
 	case c.Why != "":
 		s += ": " + c.Why
 	}

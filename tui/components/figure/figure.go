@@ -32,19 +32,10 @@ func Text(r reading.Reading, currency string) string { return Money(r.Text(), r.
 // Limit is a check's value and the limit, with the side on which it must stay:
 // "108 N, at most 90.0 N". Short leaves the value's unit out.
 func Limit(c reading.Check, short bool, currency string) string {
-	side := "against"
-	switch {
-	case c.Value == c.Limit:
-	case (c.Value < c.Limit) == (c.Margin > 0):
-		side = "at most"
-	default:
-		side = "at least"
+	if !short {
+		return Money(c.Text(), c.Unit, currency)
 	}
-	value := c.Unit.Text(c.Value)
-	if short {
-		value = c.Unit.Number(c.Value)
-	}
-	return Money(value+", "+side+" "+c.Unit.Text(c.Limit), c.Unit, currency)
+	return Money(c.Unit.Number(c.Value)+", "+string(c.Side)+" "+c.Unit.Text(c.Limit), c.Unit, currency)
 }
 
 // Change is what became of a reading.

@@ -53,7 +53,7 @@ func TestLimitSaysOnWhichSide(t *testing.T) {
 		{reading.AtMost("k", "l", 80, 90, 0, unit.Newton), "80.0 N, at most 90.0 N"},
 		{reading.AtLeast("k", "l", 80, 90, 0, unit.Newton), "80.0 N, at least 90.0 N"},
 		{reading.AtLeast("k", "l", 108, 90, 0, unit.Newton), "108 N, at least 90.0 N"},
-		{reading.AtLeast("k", "l", 90, 90, 0, unit.Newton), "90.0 N, against 90.0 N"},
+		{reading.AtLeast("k", "l", 90, 90, 0, unit.Newton), "90.0 N, at least 90.0 N"},
 		{reading.AtLeast("k", "l", 3, 2, 0, unit.Currency), "3.00 EUR, at least 2.00 EUR"},
 	} {
 		if got := Limit(tc.c, false, "EUR"); got != tc.want {

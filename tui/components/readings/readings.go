@@ -37,7 +37,6 @@ type Model struct {
 	rows      []row
 	roll      roll.Model
 	movedOnly bool
-	moved     int
 	height    int
 	focus     bool
 }
@@ -58,32 +57,59 @@ func (m *Model) MovedOnly() {
 	m.arrange()
 }
 
+// arrange puts what the last edit moved before the rest: an edit is made to
+// see its effect.
 func (m *Model) arrange() {
 	was := m.at().r.Key
-	earlier, reference := index(m.facts.Earlier.Readings), index(m.facts.Reference.Readings)
-	m.rows, m.moved = nil, 0
-	for _, g := range groups(m.facts.Now.Readings) {
-		begun := false
-		for _, r := range g.readings {
-			change := figure.Between(earlier[r.Key], r)
-			if change.Text != "" {
-				m.moved++
-			} else if m.movedOnly {
-				continue
-			}
-			if !begun {
-				m.rows, begun = append(m.rows, row{heading: g.name}), true
-			}
-			m.rows = append(m.rows, row{r: r, change: change, against: figure.Between(reference[r.Key], r)})
-		}
+	all := m.compared()
+	moved := func(r row) bool { return r.change.Text != "" }
+	m.rows = grouped(nil, all, ", moved by the last edit", moved)
+	if !m.movedOnly {
+		m.rows = grouped(m.rows, all, "", func(r row) bool { return !moved(r) })
 	}
 	m.roll.Set(len(m.rows), func(i int) bool { return m.rows[i].heading != "" })
 	for i, r := range m.rows {
-		if was != "" && r.r.Key == was {
+		if m.focus && was != "" && r.r.Key == was {
 			m.roll.To(i)
 		}
 	}
+	if !m.focus {
+		m.roll.To(0)
+	}
 	m.Size(m.height, m.focus)
+}
+
+// compared sets every reading beside its value before the last edit and that
+// of the reference.
+func (m *Model) compared() []row {
+	earlier, reference := index(m.facts.Earlier.Readings), index(m.facts.Reference.Readings)
+	rows := make([]row, len(m.facts.Now.Readings))
+	for i, r := range m.facts.Now.Readings {
+		rows[i] = row{r: r, change: figure.Between(earlier[r.Key], r), against: figure.Between(reference[r.Key], r)}
+	}
+	return rows
+}
+
+// grouped appends to rows those of all that are wanted, part by part under
+// headings.
+func grouped(rows, all []row, suffix string, wanted func(row) bool) []row {
+	var parts []string
+	of := map[string][]row{}
+	for _, r := range all {
+		if !wanted(r) {
+			continue
+		}
+		part := Part(r.r.Key)
+		if of[part] == nil {
+			parts = append(parts, part)
+		}
+		of[part] = append(of[part], r)
+	}
+	for _, part := range parts {
+		rows = append(rows, row{heading: part + suffix})
+		rows = append(rows, of[part]...)
+	}
+	return rows
 }
 
 func (m *Model) at() row {
@@ -173,7 +199,7 @@ const unitRoom = 6
 
 func (m *Model) value(r reading.Reading, w int) string {
 	if !r.Known() {
-		return m.th.Right("not rated", w)
+		return m.th.Right(r.Text(), w)
 	}
 	u := m.th.Clean(figure.Money(r.Unit.Symbol, r.Unit, m.facts.Currency))
 	number := r.Unit.Number(r.Value)

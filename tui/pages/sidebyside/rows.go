@@ -4,7 +4,6 @@ import (
 	"backspan/model"
 	"backspan/model/reading"
 	"backspan/model/unit"
-	"backspan/tui/components/checks"
 	"backspan/tui/components/figure"
 	"backspan/tui/components/readings"
 	"backspan/tui/theme"
@@ -135,7 +134,7 @@ func (m *Model) reading(c model.Comparison, q model.ReadingRow) row {
 }
 
 func (m *Model) readingCell(c model.Comparison, q model.ReadingRow, v reading.Reading) cell {
-	k := cell{text: "not rated"}
+	k := cell{text: v.Text()}
 	head := q.Label + ": " + figure.Text(v, c.Currency)
 	if v.Known() {
 		k.text = v.Unit.Number(v.Value)
@@ -226,7 +225,7 @@ func (m *Model) checks(c model.Comparison) []row {
 }
 
 func (m *Model) checkCell(c model.Comparison, v reading.Check) cell {
-	k := cell{text: string(v.Verdict), change: checks.Margin(v)}
+	k := cell{text: string(v.Verdict), change: v.MarginText()}
 	k.mark, k.ink = m.th.Verdict(v.Verdict)
 	head := v.Label + " " + string(v.Verdict)
 	switch {
