@@ -13,7 +13,7 @@ import (
 	"testing"
 
 	"backspan/model"
-	"backspan/tui/internal/screen"
+	"backspan/tui/screentest"
 )
 
 // The test binary runs the bench itself when it is asked to, so that a test
@@ -33,13 +33,13 @@ func TestMain(m *testing.M) {
 	os.Exit(0)
 }
 
-func inTerminal(t *testing.T, cols, rows int, term string, env ...string) *screen.Screen {
+func inTerminal(t *testing.T, cols, rows int, term string, env ...string) *screentest.Screen {
 	t.Helper()
 	self, err := os.Executable()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return screen.Start(t, screen.Window{Cols: cols, Rows: rows, Env: screen.Env(term, append(env, "BENCH_HERE=1")...), Mute: true}, self)
+	return screentest.Start(t, screentest.Window{Cols: cols, Rows: rows, Env: screentest.Env(term, append(env, "BENCH_HERE=1")...), Mute: true}, self)
 }
 
 func TestInATerminal(t *testing.T) {

@@ -60,13 +60,21 @@ func neighbours(x float64) []float64 {
 }
 
 // Settle returns the SI value nearest to si that a decimal number in this unit
-// can reach, so that what is kept is what a file gives back.
+// can reach, so that what is kept is what a file gives back. Where a short
+// number lies within the rounding of a conversion it is taken: 2 7/8 in is
+// 73.025 mm, not 73.02499999999999.
 func (u Unit) Settle(si float64) float64 {
-	x, err := strconv.ParseFloat(u.Exact(si), 64)
+	const noise = 1e-15
+	x := u.From(si)
+	short, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 13, 64), 64)
+	if err == nil && math.Abs(short-x) <= noise*(math.Abs(x)+math.Abs(u.Shift)) {
+		return u.SI(short)
+	}
+	exact, err := strconv.ParseFloat(u.Exact(si), 64)
 	if err != nil {
 		return si
 	}
-	return u.SI(x)
+	return u.SI(exact)
 }
 
 func plain(x float64) string {

@@ -134,6 +134,29 @@ func TestExactIsShort(t *testing.T) {
 	}
 }
 
+func TestSettleDropsTheNoiseOfAConversion(t *testing.T) {
+	for _, tc := range []struct {
+		typed string
+		u     Unit
+		want  string
+	}{
+		{"2 7/8 in", Millimetre, "73.025"}, {"62", Millimetre, "62"}, {"11.5 hp", Kilowatt, "8.575548523196"}, {"20 lb", Kilogram, "9.0718474"},
+		{"68 °F", Celsius, "20"}, {"0.1234567890123456", Millimetre, "0.1234567890123456"}, {"15", Degree, "15"},
+	} {
+		si, err := Parse(tc.typed, tc.u)
+		if err != nil {
+			t.Fatal(err)
+		}
+		settled := tc.u.Settle(si)
+		if got := tc.u.Exact(settled); !strings.HasPrefix(got, tc.want) || len(tc.want) < 12 && got != tc.want {
+			t.Errorf("%s became %s, want %s", tc.typed, got, tc.want)
+		}
+		if again := tc.u.Settle(settled); again != settled {
+			t.Errorf("%s does not stay settled", tc.typed)
+		}
+	}
+}
+
 func TestSymbolsAreUniqueWithinADimension(t *testing.T) {
 	seen := map[string]bool{}
 	for _, u := range all {

@@ -118,6 +118,10 @@ func (m *Model) gauge(p param.Param, w int) string {
 	return m.th.Gauge(theme.Span{Min: p.Min, Max: p.Max, UsualMin: p.TypicalMin, UsualMax: p.TypicalMax, Value: p.Unit.From(si)}, w)
 }
 
+// leastTyping is the room that a value gets while it is typed; the full label
+// stands below the rows.
+const leastTyping = 16
+
 // edited is the row while its value is typed. Long texts get most of the row.
 func (m *Model) edited(f Field, w int) string {
 	label, _, _ := columns(w)
@@ -129,6 +133,7 @@ func (m *Model) edited(f Field, w int) string {
 	if unit != "" {
 		unit = " " + m.th.Cut(unit, unitRoom-1)
 	}
+	label = max(min(label, w-3-theme.Width(unit)-leastTyping), 4)
 	room := w - 2 - label - 1 - theme.Width(unit)
 	if f.Param.Kind == param.KindNumber || f.Param.Kind == param.KindWhole {
 		room = min(room, 24)

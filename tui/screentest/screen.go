@@ -1,9 +1,9 @@
 //go:build unix
 
-// Package screen runs a terminal program in a pseudo-terminal and reads the
+// Package screentest runs a terminal program in a pseudo-terminal and reads the
 // painted cells back, so that a test sees what a person sees. It waits for
 // what is on the screen and never for time to pass.
-package screen
+package screentest
 
 import (
 	"io"
