@@ -3,6 +3,7 @@ package reading
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"backspan/model/unit"
 )
@@ -83,6 +84,19 @@ func (r Reading) Improves(s Reading) int {
 		return 1
 	}
 	return -1
+}
+
+// Change is the signed difference from r to s as shown, "+0.3"; empty when
+// either has no value or nothing changed that shows.
+func (r Reading) Change(s Reading) string {
+	if !r.Known() || !s.Known() {
+		return ""
+	}
+	text := s.Unit.Delta(s.Value-r.Value, s.Value)
+	if strings.Trim(text, "+-0.") == "" {
+		return ""
+	}
+	return text
 }
 
 // Find returns the reading with that key.

@@ -72,6 +72,21 @@ func TestWorstPrefersFailureThenSmallestMargin(t *testing.T) {
 	}
 }
 
+func TestChangeShowsOnlyWhatShows(t *testing.T) {
+	at := func(x float64) Reading { return New("k", "", x, unit.Newton) }
+	for _, tc := range []struct {
+		from, to Reading
+		want     string
+	}{
+		{at(600), at(614), "+14"}, {at(600), at(600.2), ""}, {at(600), at(600), ""}, {at(0), at(0.02), "+0.0200"},
+		{at(600), Missing("k", "", unit.Newton, "gone"), ""},
+	} {
+		if got := tc.from.Change(tc.to); got != tc.want {
+			t.Errorf("%v to %v: %q, want %q", tc.from, tc.to, got, tc.want)
+		}
+	}
+}
+
 func TestImproves(t *testing.T) {
 	lo, hi := New("k", "", 1, unit.One), New("k", "", 2, unit.One)
 	if lo.Higher().Improves(hi) != 1 || lo.Lower().Improves(hi) != -1 || lo.Improves(hi) != 0 || lo.Higher().Improves(lo) != 0 {

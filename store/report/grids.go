@@ -82,10 +82,10 @@ func readingCell(cell, ref reading.Reading, isRef bool, currency string) string 
 		return "-"
 	}
 	s := money(cell.Text(), cell.Unit, currency)
-	if isRef || !cell.Known() || ref.Key == "" || !ref.Known() || cell.Value == ref.Value {
-		return s
+	if change := ref.Change(cell); !isRef && ref.Key != "" && change != "" {
+		s += "  " + change
 	}
-	return s + "  " + cell.Unit.Delta(cell.Value-ref.Value, ref.Value)
+	return s
 }
 
 // money puts the study's currency where a unit says only that it is money.

@@ -54,8 +54,8 @@ func Between(from, to reading.Reading) Change {
 	case !to.Known():
 		return Change{Text: "gone"}
 	}
-	text := to.Unit.Delta(to.Value-from.Value, to.Value)
-	if strings.Trim(text, "+-0.") == "" {
+	text := from.Change(to)
+	if text == "" {
 		return Change{}
 	}
 	return Change{text, from.Improves(to)}
