@@ -5,6 +5,8 @@ package air
 import (
 	"fmt"
 	"math"
+
+	"backspan/model/unit"
 )
 
 // Constants of the standard atmosphere. Source: ISO 2533 (ICAO Doc 7488), from
@@ -14,7 +16,6 @@ const (
 	seaLevelTemperature = 288.15    // K
 	lapseRate           = 0.0065    // K/m, troposphere
 	gasConstant         = 287.05287 // J/(kg·K), dry air
-	standardGravity     = 9.80665   // m/s²
 	heatCapacityRatio   = 1.4
 )
 
@@ -30,7 +31,7 @@ const (
 	highest = 11000.0
 )
 
-const pressureExponent = standardGravity / (lapseRate * gasConstant)
+const pressureExponent = unit.StandardGravity / (lapseRate * gasConstant)
 
 // Standard returns the dry standard air at a geopotential altitude, m. It is
 // an error outside −500 to 11 000 m. Source: ISO 2533, troposphere.
@@ -62,7 +63,8 @@ func soundSpeed(temperature float64) float64 {
 	return math.Sqrt(heatCapacityRatio * gasConstant * temperature)
 }
 
-// viscosity is the dynamic viscosity, Pa·s.
-func viscosity(temperature float64) float64 {
+// Viscosity is the dynamic viscosity of air at a temperature, K, in Pa·s.
+// Source: Sutherland's law as in ISO 2533.
+func Viscosity(temperature float64) float64 {
 	return sutherlandFactor * temperature * math.Sqrt(temperature) / (temperature + sutherlandTemperature)
 }

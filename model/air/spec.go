@@ -36,7 +36,7 @@ func (s Spec) State() State {
 	rho := density(p, e, t)
 	return State{
 		Altitude: s.Altitude, Pressure: p, Temperature: t, Density: rho,
-		SoundSpeed: soundSpeed(t), DynamicViscosity: viscosity(t),
+		SoundSpeed: soundSpeed(t), DynamicViscosity: Viscosity(t),
 		VapourPressure: e, DensityAltitude: densityAltitude(rho),
 	}
 }

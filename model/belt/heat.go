@@ -3,11 +3,12 @@ package belt
 import (
 	"math"
 
+	"backspan/model/air"
 	"backspan/model/part"
 )
 
-// air is what carries the belt's heat away.
-type air struct {
+// flow is what carries the belt's heat away.
+type flow struct {
 	viscosity    float64 // kinematic, m²/s
 	conductivity float64 // W/(m·K)
 }
@@ -15,27 +16,26 @@ type air struct {
 // prandtl is the Prandtl number of air near room temperature.
 const prandtl = 0.71
 
-// airAt is the air around the drive. From memory: U.S. Standard
-// Atmosphere 1976, eqs 51 and 53.
-func airAt(at part.Duty) air {
+// flowAt is the air around the drive. Conductivity from memory: U.S. Standard
+// Atmosphere 1976, eq. 53.
+func flowAt(at part.Duty) flow {
 	t := at.AirTemperature
-	root := t * math.Sqrt(t)
-	return air{
-		viscosity:    1.458e-6 * root / (t + 110.4) / at.AirDensity,
-		conductivity: 2.64638e-3 * root / (t + 245.4*math.Pow(10, -12/t)),
+	return flow{
+		viscosity:    air.Viscosity(t) / at.AirDensity,
+		conductivity: 2.64638e-3 * t * math.Sqrt(t) / (t + 245.4*math.Pow(10, -12/t)),
 	}
 }
 
 // plate is the heat transfer coefficient of a turbulent flat plate of a length
 // in m, W/(m²·K). From memory: Nu = 0.037 Re^0.8 Pr^(1/3).
-func (a air) plate(speed, length float64) float64 {
+func (a flow) plate(speed, length float64) float64 {
 	re := speed * length / a.viscosity
 	return 0.037 * math.Pow(re, 0.8) * math.Cbrt(prandtl) * a.conductivity / length
 }
 
 // rim is the heat transfer coefficient of a turning cylinder of a diameter in
 // m, W/(m²·K). From memory: Nu = 0.133 Re^(2/3) Pr^(1/3).
-func (a air) rim(speed, diameter float64) float64 {
+func (a flow) rim(speed, diameter float64) float64 {
 	re := speed * diameter / a.viscosity
 	return 0.133 * math.Cbrt(re*re) * math.Cbrt(prandtl) * a.conductivity / diameter
 }
@@ -49,7 +49,7 @@ func (b Belt) cooling(at part.Duty) float64 {
 	if !(speed > 0) {
 		return 0
 	}
-	a := airAt(at)
+	a := flowAt(at)
 	width := float64(b.spec.Ribs) * b.profile.ribPitch
 	span := b.run.Span()
 	belt := width * (b.run.Length() + 2*span)

@@ -1,8 +1,12 @@
 package carry
 
-import "math"
+import (
+	"math"
 
-const gravity = 9.80665 // m/s², standard
+	"backspan/model/unit"
+)
+
+const gravity = unit.StandardGravity
 
 // Load is the machine on the pilot's back: mass kg, centre of gravity behind
 // the back plane and above the hip axis, m.

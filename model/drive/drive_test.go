@@ -11,7 +11,7 @@ import (
 )
 
 func rated() part.Duty {
-	return part.Duty{Power: 15e3, CrankSpeed: 8000 * math.Pi / 30, AirTemperature: 290, AirDensity: 1.2, Inflow: 8, MarginAsked: 0.1}
+	return part.Duty{Power: 15e3, CrankSpeed: 8000 * math.Pi / 30, AirTemperature: 290, AirDensity: 1.2, Inflow: 8}
 }
 
 func report(t *testing.T, change func(*Spec)) Result {

@@ -1,10 +1,14 @@
 package flight
 
-import "math"
+import (
+	"math"
+
+	"backspan/model/unit"
+)
 
 const (
-	gravity         = 9.80665 // m/s², standard
-	standardDensity = 1.225   // kg/m³, sea level, ISO 2533
+	gravity         = unit.StandardGravity
+	standardDensity = 1.225 // kg/m³, sea level, ISO 2533
 )
 
 // AllUp is the mass in the air, kg, of a pilot with the ready machine.

@@ -1,6 +1,10 @@
 package gear
 
-import "math"
+import (
+	"math"
+
+	"backspan/model/unit"
+)
 
 // Dipping says which gear reaches into the oil.
 type Dipping string
@@ -12,7 +16,6 @@ const (
 )
 
 const (
-	gravity        = 9.80665          // m/s²
 	slowChurning   = 6000             // Reynolds number of the dipping gear below which inertia does not rule
 	fastChurning   = 9000             // and above which it does
 	slowPower      = 3 - 2*0.6 - 0.21 // of the speed, from the Froude and Reynolds numbers
@@ -61,7 +64,7 @@ func reportChurning(g *Geometry, w Wheel, speedShare, depth, viscosity float64) 
 func flowChurning(g *Geometry, w Wheel, speedShare, depth, volume, viscosity, density float64) (slow, fast, reynolds float64) {
 	diameter := w.TipDiameter
 	radius := diameter / 2
-	froude := speedShare * speedShare * radius / gravity
+	froude := speedShare * speedShare * radius / unit.StandardGravity
 	angle := math.Acos(math.Max(1-depth/radius, -1))
 	wetted := radius*radius*(2*angle-math.Sin(2*angle)) + diameter*g.FaceWidth*angle
 	head := 0.5 * density * speedShare * speedShare * speedShare * radius * radius * radius * wetted

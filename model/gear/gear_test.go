@@ -11,7 +11,7 @@ import (
 )
 
 func rated() part.Duty {
-	return part.Duty{Power: 15000, CrankSpeed: 8500 * rpm, AirTemperature: 298.15, AirDensity: 1.18, Inflow: 10, MarginAsked: 0.1}
+	return part.Duty{Power: 15000, CrankSpeed: 8500 * rpm, AirTemperature: 298.15, AirDensity: 1.18, Inflow: 10}
 }
 
 func newGear(t testing.TB, s Spec) Gear {

@@ -69,7 +69,6 @@ type Duty struct {
 	AirTemperature float64 // K
 	AirDensity     float64 // kg/m³
 	Inflow         float64 // air speed over the drive, m/s
-	MarginAsked    float64 // share of a limit below which a check is thin
 }
 
 // Upkeep is what a drive costs to buy and to keep, in the study's money.

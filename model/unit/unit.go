@@ -72,10 +72,13 @@ func unitOf(d Dimension, symbol, key string, times, over float64) Unit {
 	return Unit{Dimension: d, Symbol: symbol, Key: key, Times: times, Over: over, Figures: 3}
 }
 
+// StandardGravity is the acceleration that weights are reckoned with, m/s²,
+// exact by definition.
+const StandardGravity = 9.80665
+
 const (
-	standardGravity = 9.80665    // m/s², exact by definition
-	pound           = 0.45359237 // kg, exact by definition
-	inch            = 0.0254     // m, exact by definition
+	pound = 0.45359237 // kg, exact by definition
+	inch  = 0.0254     // m, exact by definition
 )
 
 // The units of the model. Factors are exact by definition (SI brochure, NIST
@@ -124,24 +127,24 @@ var (
 
 	Newton        = unitOf(Force, "N", "n", 1, 1)
 	Kilonewton    = unitOf(Force, "kN", "kn", 1000, 1)
-	KilogramForce = unitOf(Force, "kgf", "kgf", standardGravity, 1)
-	PoundForce    = unitOf(Force, "lbf", "lbf", pound*standardGravity, 1)
+	KilogramForce = unitOf(Force, "kgf", "kgf", StandardGravity, 1)
+	PoundForce    = unitOf(Force, "lbf", "lbf", pound*StandardGravity, 1)
 
 	NewtonMetre        = unitOf(Torque, "N·m", "nm", 1, 1)
-	KilogramForceMetre = unitOf(Torque, "kgf·m", "kgfm", standardGravity, 1)
-	PoundForceFoot     = unitOf(Torque, "lbf·ft", "lbfft", pound*standardGravity*12*inch, 1)
+	KilogramForceMetre = unitOf(Torque, "kgf·m", "kgfm", StandardGravity, 1)
+	PoundForceFoot     = unitOf(Torque, "lbf·ft", "lbfft", pound*StandardGravity*12*inch, 1)
 
 	Watt             = unitOf(Power, "W", "w", 1, 1)
 	Kilowatt         = unitOf(Power, "kW", "kw", 1000, 1)
-	Horsepower       = unitOf(Power, "hp", "hp", 550*pound*standardGravity*12*inch, 1)
-	MetricHorsepower = unitOf(Power, "PS", "ps", 75*standardGravity, 1)
+	Horsepower       = unitOf(Power, "hp", "hp", 550*pound*StandardGravity*12*inch, 1)
+	MetricHorsepower = unitOf(Power, "PS", "ps", 75*StandardGravity, 1)
 
 	Pascal      = unitOf(Pressure, "Pa", "pa", 1, 1)
 	Hectopascal = unitOf(Pressure, "hPa", "hpa", 100, 1)
 	Kilopascal  = unitOf(Pressure, "kPa", "kpa", 1000, 1)
 	Megapascal  = unitOf(Pressure, "MPa", "mpa", 1e6, 1)
 	Bar         = unitOf(Pressure, "bar", "bar", 1e5, 1)
-	PSI         = unitOf(Pressure, "psi", "psi", pound*standardGravity, inch*inch)
+	PSI         = unitOf(Pressure, "psi", "psi", pound*StandardGravity, inch*inch)
 
 	Kelvin     = unitOf(Temperature, "K", "k", 1, 1)
 	Celsius    = Unit{Dimension: Temperature, Symbol: "°C", Key: "c", Times: 1, Over: 1, Shift: 273.15, Figures: 3}
@@ -153,7 +156,7 @@ var (
 
 	KilogramPerCubicMetre = unitOf(Density, "kg/m³", "kg_m3", 1, 1)
 	KilogramPerLitre      = unitOf(Density, "kg/L", "kg_l", 1000, 1)
-	SlugPerCubicFoot      = unitOf(Density, "slug/ft³", "slug_ft3", pound*standardGravity/(12*inch), 12*inch*12*inch*12*inch)
+	SlugPerCubicFoot      = unitOf(Density, "slug/ft³", "slug_ft3", pound*StandardGravity/(12*inch), 12*inch*12*inch*12*inch)
 
 	KilogramSquareMetre = unitOf(Inertia, "kg·m²", "kg_m2", 1, 1)
 
@@ -167,7 +170,7 @@ var (
 	NewtonSquareMetre = unitOf(BendingStiffness, "N·m²", "n_m2", 1, 1)
 
 	GramPerKilowattHour  = unitOf(SpecificFuel, "g/kWh", "g_kwh", 1, 3.6e9)
-	PoundPerHorsepowerHr = unitOf(SpecificFuel, "lb/hp·h", "lb_hph", pound, 550*pound*standardGravity*12*inch*3600)
+	PoundPerHorsepowerHr = unitOf(SpecificFuel, "lb/hp·h", "lb_hph", pound, 550*pound*StandardGravity*12*inch*3600)
 
 	LitrePerHour = unitOf(VolumeFlow, "L/h", "l_h", 1, 3.6e6)
 
