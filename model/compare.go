@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"backspan/model/carry"
 	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
@@ -47,8 +48,10 @@ type CheckRow struct {
 }
 
 // Feel splits the difference in upright hip moment from the reference into
-// what more mass does and what more depth does; the two sum exactly.
+// what more mass does and what more depth does; the two sum exactly. It is not
+// Known when one of the two machines could not be built.
 type Feel struct {
+	Known     bool
 	FromMass  float64 // N·m
 	FromDepth float64 // N·m
 }
@@ -75,10 +78,17 @@ func Compare(s *Study, outcomes []Outcome) Comparison {
 		}
 	}
 	for i := range outcomes {
-		mass, depth := s.Pilot.Split(outcomes[c.Reference].Load, outcomes[i].Load)
-		c.Feel = append(c.Feel, Feel{mass, depth})
+		c.Feel = append(c.Feel, feel(s, outcomes[c.Reference].Load, outcomes[i].Load))
 	}
 	return c
+}
+
+func feel(s *Study, reference, load carry.Load) Feel {
+	if reference.Mass <= 0 || load.Mass <= 0 {
+		return Feel{}
+	}
+	mass, depth := s.Pilot.Split(reference, load)
+	return Feel{Known: true, FromMass: mass, FromDepth: depth}
 }
 
 // rowOf finds the row with that key, or puts a new one behind the last row of

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"backspan/model/air"
+	"backspan/model/cooling"
 	"backspan/model/drive"
 	"backspan/model/engine"
 	"backspan/model/part"
@@ -70,27 +71,34 @@ func (c *chain) run() {
 	c.add(later(), nil)
 }
 
-// designDrive lays the drive out for the engine's greatest power on site, less
-// what the cooling takes.
+// designDrive lays the drive out for the engine's greatest power in the
+// reference air, less what the cooling takes: what is built does not change
+// with the day.
 func (c *chain) designDrive() (drive.Drive, error) {
 	if c.engineErr != nil {
 		return nil, fmt.Errorf("the drive needs an engine: %w", c.engineErr)
 	}
-	power, speed := shaft{c.engine, c.variant.Cooling}.Peak()
-	return drive.New(c.variant.Drive, c.duty(power, speed, c.idealInflow(power)))
+	power, speed := shaft{c.engine, c.variant.Cooling}.RatedPeak()
+	rated := part.Duty{Power: power, CrankSpeed: speed, AirTemperature: engine.ReferenceTemperature, AirDensity: engine.ReferenceDensity,
+		Inflow: c.inflow(c.idealInflow(power, engine.ReferenceDensity))}
+	return drive.New(c.variant.Drive, rated, cooling.Cost(c.variant.Cooling, power).Depth)
 }
 
 // idealInflow is what an ideal propeller of this diameter draws in standing
 // with that power, m/s: the drive is laid out before the propeller is matched.
-// Source: momentum theory, P = 2 ρ A v³.
-func (c *chain) idealInflow(power float64) float64 {
+// Source: momentum theory.
+func (c *chain) idealInflow(power, density float64) float64 {
 	d := c.variant.Propeller.Diameter
-	return math.Cbrt(power / (2 * c.air.Density * math.Pi / 4 * d * d))
+	area := math.Pi / 4 * d * d
+	return propeller.DiscSpeed(propeller.IdealThrust(power, density, area), 0, density, area)
 }
+
+// inflow is what of the propeller's inflow reaches the drive, m/s.
+func (c *chain) inflow(induced float64) float64 { return c.variant.Cooling.InflowShare * induced }
 
 func (c *chain) duty(power, crankSpeed, inflow float64) part.Duty {
 	return part.Duty{Power: power, CrankSpeed: crankSpeed, AirTemperature: c.air.Temperature, AirDensity: c.air.Density,
-		Inflow: c.variant.Cooling.InflowShare * inflow}
+		Inflow: c.inflow(inflow)}
 }
 
 func (c *chain) add(rs []reading.Reading, cs []reading.Check) {

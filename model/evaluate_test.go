@@ -76,7 +76,7 @@ func TestEditsMoveTheRightReadings(t *testing.T) {
 	}{
 		{"larger crank pulley", [2]string{"drive.ribbed_belt.crank_pulley_effective_diameter", "72 mm"},
 			map[string]int{"drive.ratio": -1, "belt.static_tension": -1, "engine.speed": -1, "propeller.static_thrust": -1, "stack.depth": 0}},
-		{"one rib more", [2]string{"drive.ribbed_belt.ribs", "12"},
+		{"one rib more", [2]string{"drive.ribbed_belt.ribs", "13"},
 			map[string]int{"drive.depth": 1, "stack.depth": 1, "drive.mass": 1, "belt.load_per_rib": -1, "carry.hip_moment": 1}},
 		{"deeper pad", [2]string{"frame.pad_depth", "45 mm"},
 			map[string]int{"stack.depth": 1, "stack.drive_depth": 0, "stack.mass_ready": 0, "carry.hip_moment": 1, "carry.equivalent_mass": 1,
@@ -99,6 +99,76 @@ func TestEditsMoveTheRightReadings(t *testing.T) {
 			if got != want {
 				t.Errorf("%s: %s moved by %g, want sign %+d", tc.name, key, d, want)
 			}
+		}
+	}
+}
+
+// What is built does not change with the day; what it does, does.
+func TestHardwareIsTheSameOnAnyDay(t *testing.T) {
+	at := func(altitude string) Outcome {
+		s := Sample()
+		p, ok := param.Find(s.Sections(), "site.altitude")
+		if !ok {
+			t.Fatal("no altitude")
+		}
+		if err := p.Set(altitude); err != nil {
+			t.Fatal(err)
+		}
+		return Evaluate(s, &s.Variants[0])
+	}
+	low, high := at("0 m"), at("2500 m")
+	for _, key := range []string{"belt.static_tension", "belt.shaft_load_standing", "stack.mass_dry", "stack.depth"} {
+		if a, b := value(t, low, key), value(t, high, key); a != b {
+			t.Errorf("%s is %g low and %g high", key, a, b)
+		}
+	}
+	if a, b := value(t, low, "propeller.static_thrust"), value(t, high, "propeller.static_thrust"); b >= a {
+		t.Errorf("thrust is %g low and %g high", a, b)
+	}
+}
+
+// Figures from outside the propeller's model must not come back as a climb.
+func TestNoFlightFromOutsideThePropellerModel(t *testing.T) {
+	o := evaluated(t, [][2]string{{"propeller.pitch", "300 mm"}, {"propeller.pitch_trim", "-8"}, {"drive.ribbed_belt.driven_pulley_effective_diameter", "100 mm"}})
+	thrust, ok := o.Reading("propeller.thrust_at_trim")
+	if !ok || thrust.Known() {
+		t.Fatalf("this propeller should be outside its model at trim: %+v", thrust)
+	}
+	for _, key := range []string{"flight.climb_rate", "flight.hang_full", "flight.torque_reaction"} {
+		if r, _ := o.Reading(key); r.Known() {
+			t.Errorf("%s is %s all the same", key, r.Text())
+		}
+	}
+}
+
+// An engine that cannot turn its propeller stands still: the reason is the
+// load, and nothing pretends to a working point.
+func TestLuggingSaysSoEverywhere(t *testing.T) {
+	o := evaluated(t, [][2]string{{"drive.kind", "direct"}})
+	for _, key := range []string{"engine.power", "drive.efficiency", "drive.output_speed", "propeller.static_thrust", "flight.climb_rate"} {
+		if r, _ := o.Reading(key); r.Known() || !strings.Contains(r.Why, "load too heavy") {
+			t.Errorf("%s is %s: %s", key, r.Text(), r.Why)
+		}
+	}
+	if r, _ := o.Reading("stack.depth"); !r.Known() {
+		t.Error("the stack stands whether the engine turns or not")
+	}
+}
+
+func TestNoFeelWithoutAMachine(t *testing.T) {
+	s := Sample()
+	unbuilt := s.Index("Belt 80")
+	s.Variants[unbuilt].Drive.RibbedBelt.CentreDistance = 0.06
+	if c := Compare(s, EvaluateAll(s)); c.Feel[unbuilt].Known || !c.Feel[unbuilt+1].Known {
+		t.Errorf("%+v", c.Feel)
+	}
+}
+
+func TestEngineThroughThePropellerFails(t *testing.T) {
+	o := evaluated(t, [][2]string{{"engine.depth_to_rear_end", "330 mm"}})
+	for _, c := range o.Checks {
+		if c.Key == "stack.engine_clear" && c.Verdict != reading.Fails {
+			t.Errorf("%s: %s", c.Verdict, c.Text())
 		}
 	}
 }

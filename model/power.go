@@ -28,6 +28,12 @@ func (s shaft) Peak() (power, speed float64) {
 	return p - s.cooling.PowerTaken(p), w
 }
 
+// RatedPeak is the same in the engine's reference air.
+func (s shaft) RatedPeak() (power, speed float64) {
+	p, w := s.Engine.RatedPeak()
+	return p - s.cooling.PowerTaken(p), w
+}
+
 // FuelFlow is kg/s for a power at the drive face.
 func (s shaft) FuelFlow(power, crankSpeed float64) float64 {
 	return s.Engine.FuelFlow(s.crank(power), crankSpeed)
@@ -56,6 +62,10 @@ func (c *chain) match() match.Report {
 
 // worked reports whether a point stands for a working machine.
 func worked(p match.Point) bool { return p.Status.Settled() }
+
+// flies also asks that the propeller works inside its model: figures from
+// outside stand for nothing.
+func flies(p match.Point) bool { return worked(p) && p.Propeller.Status == propeller.Valid }
 
 func (c *chain) reportEngine(m match.Report) {
 	if c.engineErr != nil {
@@ -88,13 +98,14 @@ func (c *chain) reportDrive(m match.Report) {
 	power, speed, inflow := static.EnginePower, static.CrankSpeed, static.Propeller.InducedSpeed
 	if !worked(static) {
 		power, speed = shaft{c.engine, c.variant.Cooling}.Peak()
-		inflow = c.idealInflow(power)
+		inflow = c.idealInflow(power, c.air.Density)
 	}
 	r := drive.Report(c.variant.Drive, c.drive, static.Transmission, c.duty(power, speed, inflow))
+	rs := r.Readings()
 	if !worked(static) {
-		r.Standing = c.drive.Transmit(power, speed)
+		drive.BlankStanding(rs, c.unmatched(m).Error())
 	}
-	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.add(rs, r.Checks(c.study.MarginAsked))
 }
 
 func (c *chain) reportPropeller(m match.Report) {
@@ -109,6 +120,7 @@ func (c *chain) reportPropeller(m match.Report) {
 		return
 	}
 	p := c.propeller.Report(m.Static.Propeller, m.Trim.Propeller)
+	p.NoStatic, p.NoTrim = m.Static.Status.String(), m.Trim.Status.String()
 	c.add(p.Readings(), p.Checks(c.study.MarginAsked))
 	c.add(m.Readings(), m.Checks(c.study.MarginAsked))
 }

@@ -100,7 +100,7 @@ func TestCloneSharesNothing(t *testing.T) {
 func TestComparisonLaysOutEveryVariant(t *testing.T) {
 	s := Sample()
 	c := Compare(s, EvaluateAll(s))
-	if len(c.Feel) != len(s.Variants) || c.Feel[c.Reference] != (Feel{}) {
+	if len(c.Feel) != len(s.Variants) || c.Feel[c.Reference] != (Feel{Known: true}) {
 		t.Errorf("feel: %+v", c.Feel)
 	}
 	same := false

@@ -7,6 +7,7 @@ import (
 	"backspan/model/match"
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/propeller"
 	"backspan/model/stack"
 )
 
@@ -22,7 +23,7 @@ func (c *chain) build() {
 	c.stack = stack.Build(c.variant.Frame, c.variant.Tank, stack.Parts{
 		Engine: c.engine.Piece(), EngineRear: c.variant.Engine.DepthToRearEnd,
 		Cooling: c.variant.Cooling.AppendPieces(make([]part.Piece, 0, 1)), Drive: pieces, Propeller: prop,
-		PropellerDiameter: c.propeller.Diameter(), AxisOffset: c.variant.Drive.AxisRise(c.drive), HubDepth: prop.Depth,
+		PropellerDiameter: c.propeller.Diameter(), AxisOffset: c.variant.Drive.AxisRise(c.drive),
 		FuelDensity: c.variant.Engine.FuelDensity,
 	})
 	c.outcome.Stack = c.stack
@@ -49,7 +50,7 @@ func (c *chain) reportFlight(m match.Report) {
 		c.withheld(flight.Result{}.Readings(), err)
 		return
 	}
-	if !worked(m.Static) || !worked(m.Trim) {
+	if !flies(m.Static) || !flies(m.Trim) {
 		c.withheld(flight.Result{}.Readings(), c.grounded(m))
 		return
 	}
@@ -58,12 +59,17 @@ func (c *chain) reportFlight(m match.Report) {
 	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
 }
 
-// grounded says why the machine does not fly.
+// grounded says why flight cannot be reckoned.
 func (c *chain) grounded(m match.Report) error {
-	if !worked(m.Static) {
+	switch {
+	case !worked(m.Static):
 		return c.unmatched(m)
+	case !flies(m.Static):
+		return sentence(m.Static.Propeller.Status.String())
+	case !worked(m.Trim):
+		return sentence(m.Trim.Status.String())
 	}
-	return sentence(m.Trim.Status.String())
+	return sentence(m.Trim.Propeller.Status.String())
 }
 
 func (c *chain) flightInput(m match.Report) flight.Input {
@@ -74,10 +80,10 @@ func (c *chain) flightInput(m match.Report) flight.Input {
 		ThrustHeight: s.ThrustHeight, HangAft: s.HangAft, HangUp: s.HangUp, HangSpacing: s.HangSpacing,
 		FullThrust: m.Trim.InstalledThrust, FuelMass: s.FuelMass, FuelDensity: c.variant.Engine.FuelDensity,
 		ShaftTorque: m.Static.Propeller.Torque, PropellerInertia: c.propeller.PolarInertia(), PropellerSpeed: m.Static.PropellerSpeed,
-		DrivenInertia: c.drive.SpinningInertia(), CrankInertia: c.variant.Engine.CrankInertia, CrankSpeed: m.Static.CrankSpeed,
+		DrivenInertia: c.drive.SpinningInertia(), CrankInertia: c.variant.Engine.CrankInertia + c.drive.CrankInertia(), CrankSpeed: m.Static.CrankSpeed,
 		Turn: c.drive.Turn(),
 	}
-	if m.Level.Status == match.Matched || m.Level.Status == match.BelowRange {
+	if (m.Level.Status == match.Matched || m.Level.Status == match.BelowRange) && m.Level.Propeller.Status == propeller.Valid {
 		in.LevelFuelFlow = param.Known(m.Level.FuelFlow)
 	}
 	return in

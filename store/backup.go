@@ -7,6 +7,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+
+	"backspan/store/report"
 )
 
 // mostBackups is how many hand-written versions of one file are kept before a
@@ -41,5 +43,5 @@ func (f *Folder) backup(name string, old []byte, mode fs.FileMode) (note string,
 }
 
 func backupNote(kept string) string {
-	return fmt.Sprintf("the file as it was written by hand is kept in %s, because a save writes comments and spelling anew", printable(filepath.Base(kept)))
+	return fmt.Sprintf("the file as it was written by hand is kept in %s, because a save writes comments and spelling anew", report.Printable(filepath.Base(kept)))
 }

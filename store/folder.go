@@ -12,6 +12,7 @@ import (
 	"sync"
 
 	"backspan/model"
+	"backspan/store/report"
 )
 
 // ErrChanged marks a refused save: the file is not what was last read or
@@ -103,7 +104,7 @@ func (f *Folder) Create(path string, s *model.Study) (note string, err error) {
 		return "", err
 	}
 	if !strings.EqualFold(filepath.Ext(path), extension) {
-		note = printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
+		note = report.Printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
 	}
 	return note, f.wrote(path, data, create(f.disk, path, data, nil))
 }

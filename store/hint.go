@@ -5,6 +5,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"backspan/store/report"
 )
 
 var (
@@ -29,7 +31,7 @@ func (p *parsed) advice(st statement, src string, line int, message string) stri
 		if atEnd {
 			return fmt.Sprintf("the value that begins in line %d is not closed before the file ends; %s", st.line, cutShort)
 		}
-		return fmt.Sprintf("the value that begins in line %d does not end as it should: %s", st.line, printable(message))
+		return fmt.Sprintf("the value that begins in line %d does not end as it should: %s", st.line, report.Printable(message))
 	}
 	switch {
 	case conflictMark.MatchString(text):
@@ -41,7 +43,7 @@ func (p *parsed) advice(st statement, src string, line int, message string) stri
 	case strings.Contains(message, "escape"):
 		return `a backslash in text must be written twice, \\`
 	case strings.Contains(message, "control characters"):
-		return printable(message) + "; delete it"
+		return report.Printable(message) + "; delete it"
 	case strings.Contains(message, "out of range"), strings.Contains(message, "out of the safe"):
 		return "the number is too large"
 	case atEnd:
@@ -53,9 +55,9 @@ func (p *parsed) advice(st statement, src string, line int, message string) stri
 			return s
 		}
 	case st.kind == junk:
-		return fmt.Sprintf("%s is neither [table] nor key = value: %s", excerpt(text), printable(message))
+		return fmt.Sprintf("%s is neither [table] nor key = value: %s", excerpt(text), report.Printable(message))
 	}
-	return printable(message)
+	return report.Printable(message)
 }
 
 func (p *parsed) twice(st statement, line int, message string) string {
@@ -68,7 +70,7 @@ func (p *parsed) twice(st statement, line int, message string) string {
 	case st.kind != junk && first > 0 && first != line:
 		return fmt.Sprintf("stands twice, first in line %d; keep one", first)
 	}
-	return printable(message)
+	return report.Printable(message)
 }
 
 func valueAdvice(st statement) string {

@@ -30,7 +30,7 @@ func TestOpenSaysWhatToDo(t *testing.T) {
 		{in("big.toml"), "8 MiB", nil},
 		{os.DevNull, "not an ordinary file", nil},
 		{in("loop.toml"), "cannot be read: too many levels", syscall.ELOOP},
-		{in("\x1b[2J.toml"), `\x1b[2J.toml": there is no such file`, fs.ErrNotExist},
+		{in("\x1b[2J.toml"), `\x1b[2J.toml: there is no such file`, fs.ErrNotExist},
 	} {
 		if strings.Contains(tc.path, "secret") && os.Getuid() == 0 {
 			continue // nothing is unreadable to root

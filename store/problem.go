@@ -5,7 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode"
+
+	"backspan/store/report"
 )
 
 // Problem is one fault at a place a person can go to.
@@ -17,7 +18,7 @@ type Problem struct {
 }
 
 func (p Problem) String() string {
-	s := printable(p.File)
+	s := report.Printable(p.File)
 	if p.Line > 0 {
 		s += ":" + strconv.Itoa(p.Line)
 	}
@@ -66,14 +67,6 @@ func brief(s string, most int) string {
 	}
 	if runes := []rune(s); len(runes) > most {
 		return string(runes[:most]) + "…"
-	}
-	return s
-}
-
-// printable is s fit for a terminal: control characters escaped.
-func printable(s string) string {
-	if strings.ContainsFunc(s, func(r rune) bool { return !unicode.IsPrint(r) }) {
-		return strconv.Quote(s)
 	}
 	return s
 }

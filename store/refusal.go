@@ -7,6 +7,8 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+
+	"backspan/store/report"
 )
 
 // refused is one sentence for a person, with the cause for errors.Is.
@@ -15,7 +17,7 @@ type refused struct {
 	cause      error
 }
 
-func (e *refused) Error() string { return printable(e.path) + ": " + e.text }
+func (e *refused) Error() string { return report.Printable(e.path) + ": " + e.text }
 func (e *refused) Unwrap() error { return e.cause }
 
 func refusal(path string, cause error, format string, a ...any) error {
@@ -49,9 +51,9 @@ func notSaved(path string, err error) error {
 	case errors.Is(err, fs.ErrExist):
 		return refusal(path, err, "not saved: there is such a file already; choose another name")
 	case errors.Is(err, fs.ErrNotExist):
-		return refusal(path, err, "not saved: there is no folder %s; make it first or choose another", printable(filepath.Dir(path)))
+		return refusal(path, err, "not saved: there is no folder %s; make it first or choose another", report.Printable(filepath.Dir(path)))
 	case errors.Is(err, fs.ErrPermission):
-		return refusal(path, err, "not saved: you may not write in the folder %s; save somewhere else", printable(filepath.Dir(path)))
+		return refusal(path, err, "not saved: you may not write in the folder %s; save somewhere else", report.Printable(filepath.Dir(path)))
 	}
 	return refusal(path, err, "not saved: %s; what was on disk is as it was", reason(err))
 }
@@ -66,7 +68,7 @@ func reason(err error) string {
 	case errors.As(err, &link):
 		err = link.Err
 	}
-	return printable(strings.ReplaceAll(err.Error(), "\n", ": "))
+	return report.Printable(strings.ReplaceAll(err.Error(), "\n", ": "))
 }
 
 // faultsOf is the first of the problems in err, without the file's name, and

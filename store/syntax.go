@@ -7,6 +7,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/BurntSushi/toml"
+
+	"backspan/store/report"
 )
 
 // mostSyntax bounds how often a broken file is read again.
@@ -66,7 +68,7 @@ func decodeTOML(src string, into *map[string]any) (err error) {
 func (p *parsed) explain(file, src string, err error) (statement, Problem) {
 	var pe toml.ParseError
 	if !errors.As(err, &pe) {
-		return statement{}, Problem{File: file, Text: printable(err.Error())}
+		return statement{}, Problem{File: file, Text: report.Printable(err.Error())}
 	}
 	// The library's line and column are those of the character after the
 	// fault when that is a line end; its offset is right.

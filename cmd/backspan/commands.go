@@ -32,6 +32,9 @@ func (p program) run(args []string) int {
 		return p.openOrCompare(args)
 	}
 	if isHelp(args[0]) || args[0] == "help" {
+		if len(args) > 1 {
+			return p.run([]string{args[1], "--help"})
+		}
 		p.help(p.out)
 		return statusFine
 	}

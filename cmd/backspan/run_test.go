@@ -71,7 +71,7 @@ func TestOnlyTheNamedVariants(t *testing.T) {
 		Reference string
 		Variants  []struct{ Name string }
 	}
-	if err := json.Unmarshal([]byte(s.out), &got); err != nil || len(got.Variants) != 2 || got.Reference != "Gear 80" {
+	if err := json.Unmarshal([]byte(s.out), &got); err != nil || len(got.Variants) != 3 || got.Reference != "Belt 190" || got.Variants[1].Name != "Gear 80" {
 		t.Errorf("%v %+v", err, got)
 	}
 	if s := run(t, t.TempDir(), "check", "--variant", "Belt 999"); s.status != 2 || !strings.Contains(s.err, "Belt 190") {
@@ -152,7 +152,7 @@ func TestBadStudies(t *testing.T) {
 		{"no variants", until("[[variant]]"), "no variants"},
 		{"two of one name", replace(`name = "Gear 190"`, `name = "Belt 190"`), "variant"},
 		{"reference gone", replace(`reference = "Belt 190"`, `reference = "Belt 200"`), "Belt 200"},
-		{"no ribs", replace("ribs = 11 ", "ribs = 0 "), "2 to 20"},
+		{"no ribs", replace("ribs = 12 ", "ribs = 0 "), "2 to 20"},
 		{"negative mass", replace("mass_kg = 9.6 ", "mass_kg = -9.6 "), "-9.6 kg"},
 		{"curve of one point", replace("power_curve_rpm_kw = [", "power_curve_rpm_kw = [[5000.0, 7.0]]\nx = ["), "at least 2"},
 		{"not a number", replace("bore_mm = 66.0 ", "bore_mm = nan "), "finite"},
@@ -183,7 +183,7 @@ func TestBadStudies(t *testing.T) {
 }
 
 func TestCommandLineIsExplained(t *testing.T) {
-	for _, args := range [][]string{{"--help"}, {"help"}, {"compare", "--help"}, {"check", "-h"}, {"new", "--help"}} {
+	for _, args := range [][]string{{"--help"}, {"help"}, {"help", "check"}, {"compare", "--help"}, {"check", "-h"}, {"new", "--help"}} {
 		if s := run(t, t.TempDir(), args...); s.status != 0 || !strings.Contains(s.out, "backspan") || s.err != "" {
 			t.Errorf("%v: status %d, %q", args, s.status, s.err)
 		}

@@ -93,14 +93,17 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	return model.Compare(s, model.EvaluateAll(s)), f, statusFine, false
 }
 
-// only keeps the named variants, in the order named, and the reference among
-// them when it is named.
+// only keeps the named variants, in the order named, behind the reference that
+// their differences are reckoned from.
 func only(s *model.Study, names []string) (*model.Study, error) {
 	if len(names) == 0 {
 		return s, nil
 	}
 	kept := s.Clone()
 	kept.Variants = nil
+	if r := s.ReferenceIndex(); r >= 0 && !slices.Contains(names, s.Variants[r].Name) {
+		kept.Variants = append(kept.Variants, s.Variants[r])
+	}
 	for _, name := range names {
 		i := s.Index(name)
 		if i < 0 {
@@ -108,7 +111,7 @@ func only(s *model.Study, names []string) (*model.Study, error) {
 			for _, v := range s.Variants {
 				all = append(all, v.Name)
 			}
-			return nil, fmt.Errorf("there is no variant %q; name one of: %s", name, strings.Join(all, ", "))
+			return nil, fmt.Errorf("there is no variant \"%s\"; name one of: %s", report.Printable(name), report.Printable(strings.Join(all, ", ")))
 		}
 		if !slices.ContainsFunc(kept.Variants, func(v model.Variant) bool { return v.Name == name }) {
 			kept.Variants = append(kept.Variants, s.Variants[i])

@@ -16,6 +16,8 @@ type Belt struct {
 	run     OpenBelt // on the pitch diameters
 	ratio   float64
 
+	standoff float64 // what stands between the engine's drive face and the stage, m
+
 	faceWidth     float64 // of the pulleys' grooves, m
 	massPerLength float64 // of the belt, kg/m
 	losses        losses
@@ -28,9 +30,10 @@ type Belt struct {
 }
 
 // New lays out a stage and sets it for the engine's rated point: power and
-// speed at the crank, air density. The error is one sentence that names the
-// parameter to change.
-func New(s Spec, rated part.Duty) (Belt, error) {
+// speed at the crank, air density. standoff is the depth of what stands between
+// the engine's drive face and the stage, m. The error is one sentence that
+// names the parameter to change.
+func New(s Spec, rated part.Duty, standoff float64) (Belt, error) {
 	if !(rated.Power > 0) || !(rated.CrankSpeed > 0) {
 		return Belt{}, misfit("Engine", "gives no power at its rated point, so the belt cannot be set")
 	}
@@ -39,7 +42,7 @@ func New(s Spec, rated part.Duty) (Belt, error) {
 	}
 	profile := s.section()
 	b := Belt{
-		spec: s, profile: profile, rated: rated,
+		spec: s, profile: profile, rated: rated, standoff: standoff,
 		run: OpenBelt{
 			Crank:          s.CrankDiameter + 2*profile.lineDifferential,
 			Driven:         s.DrivenDiameter + 2*profile.lineDifferential,
@@ -124,6 +127,9 @@ func (b Belt) Turn() int { return +1 }
 
 // AxisOffset is how far the propeller axis stands above the crank axis, m.
 func (b Belt) AxisOffset() float64 { return b.spec.CentreDistance }
+
+// CrankInertia is the polar inertia of what the stage adds to the crank, kg·m².
+func (b Belt) CrankInertia() float64 { return b.crank.polar }
 
 // SpinningInertia is that of driven pulley and propeller plate about the
 // propeller axis, kg·m².

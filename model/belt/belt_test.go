@@ -19,7 +19,7 @@ func build(t testing.TB, change func(*Spec)) Belt {
 	t.Helper()
 	s := Default()
 	change(&s)
-	b, err := New(s, rated())
+	b, err := New(s, rated(), 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -85,11 +85,11 @@ func TestImpossibleStagesAreRefused(t *testing.T) {
 	} {
 		s := Default()
 		tc.change(&s)
-		if _, err := New(s, rated()); err == nil || !strings.Contains(err.Error(), tc.says) {
+		if _, err := New(s, rated(), 0); err == nil || !strings.Contains(err.Error(), tc.says) {
 			t.Errorf("%s: %v", tc.name, err)
 		}
 	}
-	if _, err := New(Default(), part.Duty{}); err == nil {
+	if _, err := New(Default(), part.Duty{}, 0); err == nil {
 		t.Error("took an engine without power")
 	}
 }
@@ -182,7 +182,7 @@ func BenchmarkTransmit(bb *testing.B) {
 func BenchmarkNew(bb *testing.B) {
 	s, at := Default(), rated()
 	for bb.Loop() {
-		if _, err := New(s, at); err != nil {
+		if _, err := New(s, at, 0); err != nil {
 			bb.Fatal(err)
 		}
 	}

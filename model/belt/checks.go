@@ -29,9 +29,12 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Source("from memory: handbook limit of the profile").
 			Advice("lower Crank pulley, effective diameter, or choose a finer Profile"),
 		r.lengthCheck(row),
-		reading.AtLeast("belt.slack_side", "Slack side presses on the pulley", r.Tensions.SlackSide, r.Tensions.Centrifugal, marginAsked, unit.Newton).
+		reading.AtLeast("belt.slack_side", "Slack side at mean torque", r.Tensions.SlackSide, r.Tensions.Centrifugal, marginAsked, unit.Newton).
 			Source("mechanics: slack side above m v²").
 			Advice("raise Standing tension per strand or Service factor, or lower Belt mass per rib"),
+		reading.Unrated("belt.slack_side_peak", "Slack side at peak torque",
+			"a single cylinder's torque peaks pull several times as hard as the mean and can empty the slack side; they are not computed in this version"),
+		r.dryCheck(marginAsked),
 		r.wetCheck(marginAsked),
 		r.tensionBandCheck(row),
 		reading.AtMost("belt.temperature", "Belt temperature", r.Temperature, r.TemperatureLimit, marginAsked, unit.Celsius).
@@ -61,10 +64,22 @@ func (r Result) lengthCheck(row section) reading.Check {
 	return check.Warn().Source("from memory: ISO 9982, usual lengths of the profile")
 }
 
+const noPull = "the belt pulls nothing at this point"
+
+func (r Result) dryCheck(marginAsked float64) reading.Check {
+	const key, label = "belt.slip_reserve_dry", "No skid when dry, mean torque"
+	if !r.Reserve.Dry.Known {
+		return reading.Unrated(key, label, noPull)
+	}
+	return reading.AtLeast(key, label, r.Reserve.Dry.Value, 1, marginAsked, unit.One).
+		Source("Euler-Eytelwein with the dry friction given").
+		Advice("raise Standing tension per strand, Service factor or Crank pulley, effective diameter; a skidding belt carries less than is reckoned here")
+}
+
 func (r Result) wetCheck(marginAsked float64) reading.Check {
-	const key, label = "belt.slip_reserve_wet", "Belt does not skid when wet"
+	const key, label = "belt.slip_reserve_wet", "No skid when wet, mean torque"
 	if !r.Reserve.Wet.Known {
-		return reading.Condition(key, label, true)
+		return reading.Unrated(key, label, noPull)
 	}
 	return reading.AtLeast(key, label, r.Reserve.Wet.Value, 1, marginAsked, unit.One).Warn().
 		Source("Euler-Eytelwein with the wet friction given").

@@ -22,6 +22,7 @@ func TestVerdicts(t *testing.T) {
 		{"set too slack", func(s *Spec) { s.StandingTension = param.Known(700) }, "belt.standing_tension", reading.Fails},
 		{"slack side lifts off", func(s *Spec) { s.StandingTension = param.Known(400) }, "belt.slack_side", reading.Fails},
 		{"skids when wet", func(s *Spec) { s.StandingTension = param.Known(500) }, "belt.slip_reserve_wet", reading.Thin},
+		{"skids when dry", func(s *Spec) { s.DryFriction = 0.1 }, "belt.slip_reserve_dry", reading.Fails},
 		{"few ribs", func(s *Spec) { s.Ribs = 5 }, "belt.tension_per_rib", reading.Thin},
 		{"no usual tension for PJ", func(s *Spec) { s.Profile = PJ }, "belt.tension_per_rib", reading.NotRated},
 		{"hot belt", func(s *Spec) { s.RatedEfficiency = 0.93 }, "belt.temperature", reading.Fails},

@@ -80,9 +80,15 @@ func (b Belt) Examine(at part.Duty) Result {
 	tilt := b.run.SpanTilt()
 	r.Running = r.Tensions.ShaftLoad(tilt)
 	r.Standing = locked(b.standing, 0, 0).ShaftLoad(tilt)
-	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.spec.CrankOverhang
+	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.overhang()
 	r.Temperature = b.temperature(at, r.CreepLoss+r.BendingLoss+r.WindageLoss)
 	return r
+}
+
+// overhang is from the crank's last bearing to the middle of the crank pulley:
+// what stands between engine and pulley bends the crank as well.
+func (b Belt) overhang() float64 {
+	return b.spec.BearingToFace + b.standoff + b.spec.Clearance + b.spec.SideWall + b.faceWidth/2
 }
 
 // laidOut is the part of the result that holds at every operating point.

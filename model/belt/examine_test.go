@@ -33,11 +33,12 @@ func TestTakeUpFollowsTheSettingRate(t *testing.T) {
 }
 
 func TestCrankMomentTakesTheGreaterLoad(t *testing.T) {
-	r := build(t, asIs).Examine(rated())
+	b := build(t, asIs)
+	r := b.Examine(rated())
 	if !(r.Standing.Size() > r.Running.Size()) {
 		t.Fatal("the standing load is the greater one here")
 	}
-	near(t, "moment", r.CrankMoment, r.Standing.Size()*Default().CrankOverhang, 1e-9)
+	near(t, "moment", r.CrankMoment, r.Standing.Size()*b.overhang(), 1e-9)
 	// With a slack belt and a great pull the running load can be the greater:
 	// the spans of a long, widely tilted belt pull across the line of centres.
 	steep := build(t, func(s *Spec) {
@@ -48,7 +49,19 @@ func TestCrankMomentTakesTheGreaterLoad(t *testing.T) {
 	if !(steep.Running.Size() > steep.Standing.Size()) {
 		t.Fatal("the running load is the greater one here")
 	}
-	near(t, "moment", steep.CrankMoment, steep.Running.Size()*Default().CrankOverhang, 1e-9)
+	near(t, "moment", steep.CrankMoment, steep.Running.Size()*b.overhang(), 1e-9)
+}
+
+// Fan, clearance and width all move the belt's pull away from the bearing.
+func TestOverhangIsASumOfPieces(t *testing.T) {
+	plain := build(t, asIs)
+	s := Default()
+	near(t, "overhang", plain.overhang(), s.BearingToFace+s.Clearance+s.SideWall+plain.faceWidth/2, 1e-12)
+	behindFan, err := New(s, rated(), 0.045)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "behind a fan", behindFan.overhang()-plain.overhang(), 0.045, 1e-12)
 }
 
 func TestPulleysWeighWhatTheirMetalDoes(t *testing.T) {

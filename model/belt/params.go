@@ -91,8 +91,9 @@ func (s *Spec) buildParams() []param.Param {
 			Within(0, 5).Typical(0.4, 1).From(estimate),
 		param.Number(&s.CarrierMass, "carrier_mass", "Carrier and tensioner", unit.Kilogram).
 			Within(0, 5).Typical(0.4, 1.2).From(estimate),
-		param.Number(&s.CrankOverhang, "crank_overhang", "Overhang from crank bearing", unit.Millimetre).
-			Within(0, 150).Typical(25, 60).Help("crank pulley mid-face to the first crank bearing").From(estimate),
+		param.Number(&s.BearingToFace, "bearing_to_face", "Crank bearing to drive face", unit.Millimetre).
+			Within(0, 150).Typical(6, 25).From(estimate).
+			Help("middle of the crank's last bearing to the engine's drive face; fan, clearance and half the pulley overhang it further"),
 	}
 }
 

@@ -133,7 +133,7 @@ func stage(t testing.TB, c published.Case) map[string]float64 {
 		Power: unit.Kilowatt.SI(c.Num(t, "kw")), CrankSpeed: unit.RPM.SI(c.Num(t, "rpm")),
 		AirTemperature: 288.15, AirDensity: 1.225,
 	}
-	b, err := New(s, at)
+	b, err := New(s, at, 0)
 	if err != nil {
 		t.Fatal(err)
 	}

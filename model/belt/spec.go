@@ -36,7 +36,7 @@ type Spec struct {
 	PulleyDensity   float64 // kg/m³
 	AxleMass        float64 // bearings, axle and bolts, kg
 	CarrierMass     float64 // carrier and tensioner, kg
-	CrankOverhang   float64 // pulley mid-face to the first crank bearing, m
+	BearingToFace   float64 // first crank bearing, mid-width, to the engine's drive face, m
 
 	Price          float64 // of the stage
 	BeltPrice      float64 // of one belt
@@ -44,17 +44,17 @@ type Spec struct {
 	ChangeInterval float64 // between belt changes, s
 }
 
-// Default is an eleven-rib PK stage for a single two-stroke of about 15 kW.
+// Default is a twelve-rib PK stage for a single two-stroke of about 15 kW.
 func Default() Spec {
 	return Spec{
-		Profile: PK, Ribs: 11,
+		Profile: PK, Ribs: 12,
 		CrankDiameter: 0.065, DrivenDiameter: 0.206, CentreDistance: 0.180,
 		ServiceFactor: 1.4, TractionRatio: 4, DryFriction: 0.30, WetFriction: 0.15,
 		RatedEfficiency: 0.97, TemperatureMax: 273.15 + 120,
 		Clearance: 0.004, SideWall: 0.003, SideWallHeight: 0.003, RimThickness: 0.005,
 		WebThickness: 0.004, WebCutOut: 0.3, HubWall: 0.006, CrankBore: 0.020, BearingSeat: 0.047,
 		FlangeDiameter: 0.095, FlangeThickness: 0.008, PulleyDensity: 2700,
-		AxleMass: 0.6, CarrierMass: 0.7, CrankOverhang: 0.035,
+		AxleMass: 0.6, CarrierMass: 0.7, BearingToFace: 0.010,
 		Price: 420, BeltPrice: 35, ChangeLabour: 25, ChangeInterval: 100 * 3600,
 	}
 }

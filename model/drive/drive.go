@@ -25,6 +25,8 @@ type Drive interface {
 	AxisOffset() float64
 	// SpinningInertia is what the drive adds to the propeller's polar inertia, kg·m².
 	SpinningInertia() float64
+	// CrankInertia is what the drive adds to the crank's polar inertia, kg·m².
+	CrankInertia() float64
 	// Upkeep is what the drive costs to buy and to keep.
 	Upkeep() part.Upkeep
 	// Examine finds everything about the drive at one duty.
@@ -45,12 +47,15 @@ type gearDrive struct{ gear.Gear }
 
 func (d gearDrive) Examine(at part.Duty) Findings { return d.Gear.Examine(at) }
 
-// New designs the chosen drive for the rated duty, the engine's peak power and
-// its speed on site. The error is one sentence naming the parameter to change.
-func New(s Spec, rated part.Duty) (Drive, error) {
+// New designs the chosen drive for the rated duty: the engine's peak power and
+// its speed in the reference air, so that the same hardware is laid out
+// whatever the day. standoff is the depth of what stands between the engine's
+// drive face and the drive, m. The error is one sentence naming the parameter
+// to change.
+func New(s Spec, rated part.Duty, standoff float64) (Drive, error) {
 	switch s.Kind {
 	case RibbedBelt:
-		b, err := belt.New(s.RibbedBelt, rated)
+		b, err := belt.New(s.RibbedBelt, rated, standoff)
 		return beltDrive{b}, err
 	case Gear:
 		g, err := gear.New(s.Gear, rated)

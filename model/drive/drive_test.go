@@ -18,7 +18,7 @@ func report(t *testing.T, change func(*Spec)) Result {
 	t.Helper()
 	s := Default()
 	change(&s)
-	d, err := New(s, rated())
+	d, err := New(s, rated(), 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -33,7 +33,7 @@ func TestEveryKindKeepsTheBooks(t *testing.T) {
 	for _, k := range []Kind{RibbedBelt, Gear, Direct} {
 		s := Default()
 		s.Kind = k
-		d, err := New(s, rated())
+		d, err := New(s, rated(), 0)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -63,7 +63,7 @@ func TestOneMeshReversesAndABeltDoesNot(t *testing.T) {
 
 func TestAxisSide(t *testing.T) {
 	s := Default()
-	d, err := New(s, rated())
+	d, err := New(s, rated(), 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -123,7 +123,7 @@ func TestOnlyTheChosenKindIsShown(t *testing.T) {
 }
 
 func TestUnknownKindIsRefused(t *testing.T) {
-	if _, err := New(Spec{Kind: "chain"}, rated()); err == nil || !strings.Contains(err.Error(), "ribbed belt") {
+	if _, err := New(Spec{Kind: "chain"}, rated(), 0); err == nil || !strings.Contains(err.Error(), "ribbed belt") {
 		t.Errorf("%v", err)
 	}
 }

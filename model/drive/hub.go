@@ -52,6 +52,9 @@ func (h Hub) AxisOffset() float64 { return 0 }
 // SpinningInertia of a hub is negligible beside the propeller's.
 func (h Hub) SpinningInertia() float64 { return 0 }
 
+// CrankInertia of a hub is negligible beside the crank's.
+func (h Hub) CrankInertia() float64 { return 0 }
+
 // Upkeep has no wearing part.
 func (h Hub) Upkeep() part.Upkeep { return part.Upkeep{Price: h.Spec.Price} }
 

@@ -18,13 +18,16 @@ type Result struct {
 	Depth    float64 // m
 	Upkeep   part.Upkeep
 	Findings Findings // of the kind itself
+
+	DipsAbove bool // the gear that dips into the oil is the upper one
 }
 
 // Report examines d at the standing duty.
 func Report(s Spec, d Drive, standing part.Transmission, at part.Duty) Result {
 	pieces := d.Pieces()
 	return Result{Kind: s.Kind, Ratio: d.Ratio(), Turn: d.Turn(), Standing: standing,
-		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at)}
+		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at),
+		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
 }
 
 // Readings lists what every drive reports, then what this kind adds.
@@ -69,6 +72,17 @@ func unexamined(k Kind) Findings {
 	return nothing{}
 }
 
+// BlankStanding takes away what depends on a standing working point, for a
+// machine that has none. What is left holds at the rated point.
+func BlankStanding(rs []reading.Reading, why string) {
+	for i := range rs {
+		switch rs[i].Key {
+		case "drive.efficiency", "drive.loss", "drive.output_speed":
+			rs[i].Value, rs[i].Why = 0, why
+		}
+	}
+}
+
 func (r Result) interval() reading.Reading {
 	const key, label = "drive.change_interval", "Wearing part changed every"
 	if r.Upkeep.ChangeInterval <= 0 {
@@ -110,6 +124,10 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs := []reading.Check{
 		reading.AtLeast("drive.ratio", "Ratio not below one", r.Ratio, 1, 0, unit.One).Source("geometry").
 			Advice("a drive here slows the propeller down: make the driven pulley larger than the crank pulley, or the wheel teeth more than the pinion teeth"),
+	}
+	if r.Kind == Gear {
+		cs = append(cs, reading.Condition("drive.dipping_gear", "The lower gear dips into the oil", !r.DipsAbove).Source("geometry").
+			Advice("choose the other Dipping gear, or the other side for Propeller axis"))
 	}
 	return append(cs, r.Findings.Checks(marginAsked)...)
 }

@@ -11,12 +11,9 @@ import (
 // the share of a limit below which a check is thin.
 func (r Running) Checks(marginAsked float64) []reading.Check {
 	return []reading.Check{
-		reading.AtMost("engine.speed_limit", "Engine speed under its limit", r.Speed, r.SpeedLimit, marginAsked, unit.RPM).
+		reading.AtMost("engine.speed_limit", "Engine speed allowed, standing", r.Speed, r.SpeedLimit, marginAsked, unit.RPM).
 			Source("Highest allowed speed, as set").
 			Advice("Give the propeller more pitch or diameter, or correct Highest allowed speed."),
-		reading.Condition("engine.speed_in_curve", "Engine speed within the curve", r.Speed >= r.LowestSpeed && r.Speed <= r.HighestSpeed).
-			Source("the full-throttle curve; it is not extrapolated").
-			Advice("Change the drive's ratio or the propeller, or extend Power curve."),
 		reading.AtMost("engine.air_correction_valid", "Air correction within its standard",
 			math.Abs(r.CorrectionFactor-1), correctionBand, 0, unit.One).Warn().
 			Source(r.Correction.source() + "; stated for factors of 0.93 to 1.07").

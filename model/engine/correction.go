@@ -20,7 +20,13 @@ const (
 // stand by it.
 const correctionBand = 0.07
 
-const referencePressure = 99000.0 // dry air, Pa
+// The reference air of both standards, dry. Its density follows from the law
+// of gases.
+const (
+	ReferencePressure    = 99000.0 // Pa
+	ReferenceTemperature = 298.15  // K
+	ReferenceDensity     = ReferencePressure / (287.05287 * ReferenceTemperature)
+)
 
 // factor is reference power over power in that air. The reference is 99 kPa
 // of dry air at 25 °C.
@@ -28,7 +34,7 @@ const referencePressure = 99000.0 // dry air, Pa
 // SAE J1349 (June 1990): 1.180 (99 kPa/p_dry) √(T/298) − 0.18, where T is the
 // temperature in °C plus 273. ISO 1585: (99 kPa/p_dry)^1.2 (T/298)^0.6.
 func (c Correction) factor(at air.State) float64 {
-	pressure := referencePressure / (at.Pressure - at.VapourPressure)
+	pressure := ReferencePressure / (at.Pressure - at.VapourPressure)
 	temperature := (at.Temperature - 0.15) / 298
 	if c == ISO1585 {
 		return math.Pow(pressure, 1.2) * math.Pow(temperature, 0.6)

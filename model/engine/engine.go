@@ -71,6 +71,16 @@ func (e Engine) Peak() (power, speed float64) {
 	return e.Power(speed), speed
 }
 
+// RatedPeak is the highest power at full throttle in the reference air, W, and
+// its speed, rad/s: what a drive is laid out for, whatever the day.
+func (e Engine) RatedPeak() (power, speed float64) {
+	power, speed = e.Peak()
+	return power * e.factor, speed
+}
+
+// SpeedLimit is the highest allowed crank speed, rad/s.
+func (e Engine) SpeedLimit() float64 { return e.spec.SpeedLimit }
+
 // MeanPistonSpeed is twice the stroke per revolution, m/s.
 func (e Engine) MeanPistonSpeed(crankSpeed float64) float64 {
 	return e.spec.Stroke * crankSpeed / math.Pi

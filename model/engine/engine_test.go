@@ -90,8 +90,6 @@ func TestChecks(t *testing.T) {
 		{"well under the limit", "engine.speed_limit", nil, air.Spec{}, 8000, reading.Holds},
 		{"near the limit", "engine.speed_limit", nil, air.Spec{}, 9200, reading.Thin},
 		{"over the limit", "engine.speed_limit", nil, air.Spec{}, 9501, reading.Fails},
-		{"inside the curve", "engine.speed_in_curve", nil, air.Spec{}, 3000, reading.Holds},
-		{"below the curve", "engine.speed_in_curve", nil, air.Spec{}, 2900, reading.Fails},
 		{"sea level", "engine.air_correction_valid", nil, air.Spec{}, 8000, reading.Holds},
 		{"mountain", "engine.air_correction_valid", nil, air.Spec{Altitude: 1500}, 8000, reading.Thin},
 		{"usual pressure", "engine.pressure_typical", nil, air.Spec{}, 8000, reading.Holds},

@@ -149,5 +149,13 @@ func (g Gear) SpinningInertia() float64 {
 	return inertia + spin(g.flangeBody())
 }
 
+// CrankInertia is the polar inertia of what the reduction adds to the crank,
+// kg·m²: coupling, pinion and its shaft.
+func (g Gear) CrankInertia() float64 {
+	s := &g.spec
+	shaft := bar(g.bearings.pinion.Bore, g.engineWallDepth()+2*s.SideGap+g.propellerWallDepth(), 0)
+	return spin(lump{s.CouplingMass, 0, couplingRadius, s.CouplingDepth}) + spin(bar(g.geometry.Pinion.ReferenceDiameter, s.FaceWidth, 0)) + spin(shaft)
+}
+
 // spin is a solid cylinder's polar inertia, kg·m².
 func spin(l lump) float64 { return l.mass * l.radius * l.radius / 2 }

@@ -44,7 +44,6 @@ func randomDuty(t *rapid.T) part.Duty {
 		AirTemperature: rapid.Float64Range(240, 325).Draw(t, "air"),
 		AirDensity:     rapid.Float64Range(0.6, 1.5).Draw(t, "density"),
 		Inflow:         rapid.Float64Range(0, 30).Draw(t, "inflow"),
-		MarginAsked:    0.1,
 	}
 }
 

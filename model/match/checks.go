@@ -21,7 +21,7 @@ const (
 // Checks holds the three points against the engine's range. marginAsked is the
 // share of a limit below which a check is thin.
 func (r Report) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(), r.level(marginAsked)}
+	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.level(marginAsked)}
 }
 
 func (r Report) static() reading.Check {
@@ -60,16 +60,16 @@ func (r Report) onePoint() reading.Check {
 	return c
 }
 
-func (r Report) trim() reading.Check {
-	const key, label = "match.trim", "Engine speed at trim is allowed"
+func (r Report) trim(marginAsked float64) reading.Check {
+	const key, label = "match.trim", "Engine speed allowed at trim"
 	switch r.Trim.Status {
 	case OverSpeed, Windmilling:
 		return failed(key, label, r.Trim.Status).Advice(loadUp)
 	case Lugging:
 		return failed(key, label, Lugging).Advice(lighten)
 	case Matched:
-		return reading.AtMost(key, label, r.Trim.CrankSpeed, r.HighestSpeed, 0, unit.RPM).
-			Source("highest speed of the engine").Advice(loadUp)
+		return reading.AtMost(key, label, r.Trim.CrankSpeed, r.SpeedLimit, marginAsked, unit.RPM).
+			Source("Highest allowed speed, as set").Advice(loadUp)
 	}
 	return reading.Unrated(key, label, r.Trim.Status.String())
 }
@@ -81,7 +81,7 @@ func (r Report) level(marginAsked float64) reading.Check {
 		return reading.AtMost(key, label, r.Level.Throttle, 1, marginAsked, unit.Percent).
 			Source(energy).Advice(moreOrLess)
 	case BelowRange:
-		return failed(key, label, BelowRange).Warn().Advice(loadUp)
+		return failed(key, label, BelowRange).Warn().Advice(lighten + "; or extend Power curve to lower speeds")
 	case Impossible, Lugging, Windmilling:
 		return failed(key, label, r.Level.Status).Advice(moreOrLess)
 	}

@@ -11,6 +11,8 @@ type Engine interface {
 	Power(crankSpeed float64) float64
 	// SpeedRange is the usable range at full throttle, both ends included.
 	SpeedRange() (lowest, highest float64)
+	// SpeedLimit is the highest speed allowed, which the usable range may pass.
+	SpeedLimit() float64
 	// Peak is the greatest power and its speed.
 	Peak() (power, speed float64)
 	// FuelFlow is kg/s at any part of full throttle.

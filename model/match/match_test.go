@@ -27,6 +27,7 @@ func (c curve) Power(w float64) float64 {
 	return c.peak * c.shape(w/c.speed)
 }
 func (c curve) SpeedRange() (float64, float64) { return c.lowest, c.highest }
+func (c curve) SpeedLimit() float64            { return c.highest }
 func (c curve) Peak() (float64, float64)       { return c.peak, c.speed }
 func (c curve) FuelFlow(power, _ float64) float64 {
 	return (0.1*c.peak + power) * unit.GramPerKilowattHour.SI(400)

@@ -10,16 +10,16 @@ import (
 type Report struct {
 	Static, Trim, Level Point
 
-	PeakPower    float64 // W
-	PeakSpeed    float64 // rad/s
-	HighestSpeed float64 // rad/s
+	PeakPower  float64 // W
+	PeakSpeed  float64 // rad/s
+	SpeedLimit float64 // highest allowed, rad/s
 }
 
 // NewReport gathers three points of one machine.
 func NewReport(e Engine, static, trim, level Point) Report {
 	r := Report{Static: static, Trim: trim, Level: level}
 	r.PeakPower, r.PeakSpeed = e.Peak()
-	_, r.HighestSpeed = e.SpeedRange()
+	r.SpeedLimit = e.SpeedLimit()
 	return r
 }
 
@@ -37,17 +37,17 @@ func (r Report) Readings() []reading.Reading {
 		static.read("match.static_speed_share", "Standing speed, share of peak's", share(static.CrankSpeed, r.PeakSpeed), unit.Percent).
 			How("engine speed at full throttle standing over its speed of greatest power; " + balance).Source(energy),
 		static.read("match.static_power_share", "Standing power, share of greatest", share(static.EnginePower, r.PeakPower), unit.Percent).Higher().
-			How("engine power at full throttle standing over its greatest power").Source(energy),
+			How("power to the drive at full throttle standing over its greatest").Source(energy),
 		trim.read("match.trim_speed", "Engine speed at trim", trim.CrankSpeed, unit.RPM).
 			How("full throttle at trim speed; " + balance).Source(energy),
-		trim.read("match.trim_power", "Engine power at trim", trim.EnginePower, unit.Kilowatt).Higher().
-			How("at the crank, full throttle at trim speed").Source(energy),
+		trim.read("match.trim_power", "Power to the drive at trim", trim.EnginePower, unit.Kilowatt).Higher().
+			How("at the drive face, after what the cooling takes; full throttle at trim speed").Source(energy),
 		level.read("match.level_speed", "Engine speed in level flight", level.CrankSpeed, unit.RPM).
 			How(thrustAt).Source(energy),
 		level.read("match.level_propeller_speed", "Propeller speed in level flight", level.PropellerSpeed, unit.RPM).Lower().
 			How(thrustAt).Source(energy),
-		level.read("match.level_power", "Engine power in level flight", level.EnginePower, unit.Kilowatt).Lower().
-			How("at the crank; " + thrustAt).Source(energy),
+		level.read("match.level_power", "Power to the drive, level flight", level.EnginePower, unit.Kilowatt).Lower().
+			How("at the drive face, after what the cooling takes; " + thrustAt).Source(energy),
 		r.throttle(),
 		r.reserve(),
 	}

@@ -68,9 +68,6 @@ func (o *outline) station(r, width float64) station {
 // Diameter is the propeller's diameter, m.
 func (p *Propeller) Diameter() float64 { return 2 * p.tip }
 
-// Blades is the number of blades.
-func (p *Propeller) Blades() int { return p.spec.Blades }
-
 // DiscArea is the area swept, m².
 func (p *Propeller) DiscArea() float64 { return math.Pi * p.tip * p.tip }
 

@@ -19,6 +19,17 @@ type Report struct {
 
 	TipMachLimit     float64
 	StallMarginAsked float64 // rad
+
+	// Why there is no working point, for a point that is Standing.
+	NoStatic, NoTrim string
+}
+
+// lacking says why the static figures are missing.
+func (r Report) lacking() string {
+	if r.Static.Status == Standing && r.NoStatic != "" {
+		return r.NoStatic
+	}
+	return r.Static.Status.String()
 }
 
 // Report gathers the static point and the point at trim speed.
@@ -51,7 +62,7 @@ const (
 // Readings are the propeller's figures. Figures of a point outside the model
 // are missing, with the reason.
 func (r Report) Readings() []reading.Reading {
-	static, trim := r.Static, r.Trim
+	static, trim := worked{r.Static, r.NoStatic}, worked{r.Trim, r.NoTrim}
 	rs := []reading.Reading{
 		static.read("propeller.static_thrust", "Standing thrust, installed", r.StaticInstalled, unit.Newton).Higher().
 			How("full throttle, standing still; isolated thrust less Thrust lost to body and cage").Source(bladeElement),
@@ -90,9 +101,18 @@ func (r Report) bodyReadings() []reading.Reading {
 	}
 }
 
+// worked is a point with the reason why it is missing when it is Standing.
+type worked struct {
+	Point
+	why string
+}
+
 // read declares a reading of the point, missing when the point is not valid.
-func (pt *Point) read(key, label string, si float64, u unit.Unit) reading.Reading {
-	if pt.Status != Valid {
+func (pt *worked) read(key, label string, si float64, u unit.Unit) reading.Reading {
+	switch {
+	case pt.Status == Standing && pt.why != "":
+		return reading.Missing(key, label, u, pt.why)
+	case pt.Status != Valid:
 		return reading.Missing(key, label, u, pt.Status.String())
 	}
 	return reading.New(key, label, si, u)

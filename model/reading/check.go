@@ -55,6 +55,7 @@ type Check struct {
 	Side    Side    // on which of the limit the value must stay
 	Unit    unit.Unit
 	Margin  float64 // share of the limit left over; negative when it fails
+	Past    bool    // past a limit that is a guide value only
 	Valued  bool    // Value, Limit and Margin mean something
 	Origin  string  // of the limit
 	Cure    string  // what to do when it does not hold, naming the parameters
@@ -105,10 +106,11 @@ func Condition(key, label string, holds bool) Check {
 	return c
 }
 
-// Warn turns a failing condition into a thin one: worth a look, not a fault.
+// Warn marks the limit as a guide value: past it the check is thin, worth a
+// look, and does not fail.
 func (c Check) Warn() Check {
 	if c.Verdict == Fails {
-		c.Verdict = Thin
+		c.Verdict, c.Past = Thin, true
 	}
 	return c
 }
@@ -135,7 +137,8 @@ func (c Check) Text() string {
 	return string(c.Verdict)
 }
 
-// MarginText is the margin as a signed percentage, "+12 %"; empty where there
+// MarginText is the margin as a signed percentage, "+12 %", or how far a guide
+// value is passed, "past 6 %"; empty where there
 // is none, or where a limit of zero leaves no share to speak of.
 func (c Check) MarginText() string {
 	const most = 9.99
@@ -143,6 +146,8 @@ func (c Check) MarginText() string {
 	switch {
 	case !c.Valued || c.Limit == 0:
 		return ""
+	case c.Past:
+		return fmt.Sprintf("past %.0f %%", math.Min(math.Abs(percent), 100*most))
 	case math.Abs(c.Margin) > most:
 		return fmt.Sprintf("over %+.0f %%", 100*math.Copysign(most, c.Margin))
 	case percent < 0 && percent > -0.5:

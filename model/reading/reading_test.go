@@ -47,7 +47,7 @@ func TestMarginText(t *testing.T) {
 		want string
 	}{
 		{AtLeast("k", "l", 1.254, 1, 0, unit.One), "+25 %"}, {AtMost("k", "l", 1.1, 1, 0, unit.One), "-10 %"},
-		{AtLeast("k", "l", 5, 0, 0, unit.One), ""}, {Condition("k", "l", true), ""},
+		{AtMost("k", "l", 1.06, 1, 0, unit.One).Warn(), "past 6 %"}, {AtLeast("k", "l", 5, 0, 0, unit.One), ""}, {Condition("k", "l", true), ""},
 		{AtLeast("k", "l", 5, 1e-6, 0, unit.One), "over +999 %"}, {AtLeast("k", "l", 5, 5e-324, 0, unit.One), "+0 %"}, {AtLeast("k", "l", 0.998, 1, 0, unit.One), "-0.2 %"},
 	} {
 		if got := tc.c.MarginText(); got != tc.want {

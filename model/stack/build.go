@@ -8,12 +8,11 @@ type Parts struct {
 	EngineRear float64      // from the mount face to the engine's rear end, m; may lie behind the propeller plate
 	Cooling    []part.Piece // a fan stands between engine and drive; without depth, placed from the mount face
 	Drive      []part.Piece // in order from the engine; without depth, placed from the face reached so far
-	Propeller  part.Piece   // its front face is the propeller plate
+	Propeller  part.Piece   // its front face is the propeller plate, its depth the hub behind it
 
 	PropellerDiameter float64 // m
 	AxisOffset        float64 // propeller axis above the crank axis, m
 	FuelDensity       float64 // kg/m³
-	HubDepth          float64 // propeller plate to the rear of the hub and its fasteners, m
 }
 
 // Item is one body in its place, in the package's frame of reference.
@@ -83,7 +82,6 @@ func Build(s Spec, t Tank, p Parts) Result {
 		b.face += p.Drive[i].Depth
 	}
 	plate := b.face
-	p.Propeller.Depth = p.HubDepth
 	b.piece(&p.Propeller, plate, s.ThrustHeight)
 
 	b.guard(s, plate)
@@ -96,7 +94,8 @@ func Build(s Spec, t Tank, p Parts) Result {
 
 	r := Result{
 		Items: b.items,
-		Depth: plate, DriveDepth: plate - mount, OverallDepth: max(p.EngineRear, plate-mount+p.HubDepth),
+		Depth: plate, DriveDepth: plate - mount, OverallDepth: max(p.EngineRear, plate-mount+p.Propeller.Depth),
+		EngineClear:  plate - mount - p.EngineRear,
 		FuelMass:     fuel,
 		ThrustHeight: s.ThrustHeight, HangAft: s.HangAft, HangUp: s.HangUp, HangSpacing: s.HangSpacing,
 		TipClearance: (s.GuardDiameter - p.PropellerDiameter) / 2, TipClearanceAsked: s.TipClearance,

@@ -29,6 +29,7 @@ type Result struct {
 	PitchInertia float64 // about the lateral axis
 	YawInertia   float64 // about the vertical axis
 
+	EngineClear       float64 // engine's rear end ahead of the propeller plate, m
 	TipClearance      float64 // propeller tip to guard, m; negative when they meet
 	TipClearanceAsked float64 // m
 }
@@ -73,5 +74,8 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtLeast("stack.tip_clearance", "Propeller tip to guard", r.TipClearance, r.TipClearanceAsked, marginAsked, unit.Millimetre).
 			Source("common practice, no source; set as Tip clearance asked").
 			Advice("choose a smaller propeller Diameter or a larger Guard diameter"),
+		reading.AtLeast("stack.engine_clear", "Engine ends ahead of the blades", r.EngineClear, 0, 0, unit.Millimetre).
+			Source("geometry").
+			Advice("shorten Mount face to rear end, or stand the propeller further back: a deeper drive or hub"),
 	}
 }

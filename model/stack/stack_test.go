@@ -24,8 +24,8 @@ func sample() Parts {
 			{Key: "drive.crank_pulley", Label: "Crank pulley", Mass: 0.4, CGAft: 0.02},
 			{Key: "drive.driven_pulley", Label: "Driven pulley", Depth: 0.05, Mass: 1.6, CGAft: 0.02, CGUp: 0.17},
 		},
-		Propeller:         part.Piece{Key: "propeller", Label: "Propeller", Mass: 0.8, CGAft: 0.015},
-		PropellerDiameter: 1.25, AxisOffset: 0.17, HubDepth: 0.04,
+		Propeller:         part.Piece{Key: "propeller", Label: "Propeller", Mass: 0.8, CGAft: 0.015, Depth: 0.04},
+		PropellerDiameter: 1.25, AxisOffset: 0.17,
 	}
 }
 
@@ -168,7 +168,7 @@ func drawStack(t *rapid.T) (Spec, Tank, Parts) {
 		Engine:      piece.Draw(t, "engine"), EngineRear: rapid.Float64Range(0, 0.6).Draw(t, "rear"),
 		Cooling: rapid.SliceOfN(piece, 0, 2).Draw(t, "cooling"), Drive: rapid.SliceOfN(piece, 0, 6).Draw(t, "drive"),
 		Propeller: piece.Draw(t, "propeller"), PropellerDiameter: rapid.Float64Range(0.5, 2).Draw(t, "diameter"),
-		AxisOffset: rapid.Float64Range(-0.3, 0.3).Draw(t, "offset"), HubDepth: rapid.Float64Range(0, 0.2).Draw(t, "hub"),
+		AxisOffset: rapid.Float64Range(-0.3, 0.3).Draw(t, "offset"),
 	}
 }
 

@@ -24,7 +24,7 @@ type jsonVariant struct {
 	Name     string        `json:"name"`
 	Readings []jsonReading `json:"readings"`
 	Checks   []jsonCheck   `json:"checks"`
-	Feel     jsonFeel      `json:"hip_moment_from_reference"`
+	Feel     *jsonFeel     `json:"hip_moment_from_reference"` // null when it cannot be told
 }
 
 type jsonReading struct {
@@ -64,7 +64,7 @@ func writeJSON(w io.Writer, c model.Comparison) error {
 	}
 	for i, o := range c.Outcomes {
 		v := jsonVariant{Name: o.Variant, Readings: []jsonReading{}, Checks: []jsonCheck{},
-			Feel: jsonFeel{c.Feel[i].FromMass, c.Feel[i].FromDepth, unit.NewtonMetre.Symbol}}
+			Feel: feelJSON(c.Feel[i])}
 		for _, r := range o.Readings {
 			v.Readings = append(v.Readings, readingJSON(r, c.Currency))
 		}
@@ -77,6 +77,13 @@ func writeJSON(w io.Writer, c model.Comparison) error {
 	enc.SetIndent("", "  ")
 	enc.SetEscapeHTML(false)
 	return enc.Encode(out)
+}
+
+func feelJSON(f model.Feel) *jsonFeel {
+	if !f.Known {
+		return nil
+	}
+	return &jsonFeel{*number(f.FromMass), *number(f.FromDepth), unit.NewtonMetre.Symbol}
 }
 
 func readingJSON(r reading.Reading, currency string) jsonReading {
@@ -97,11 +104,10 @@ func checkJSON(k reading.Check) jsonCheck {
 
 // number drops the noise that the way from SI adds in the last digits.
 func number(x float64) *float64 {
-	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 12, 64), 64)
-	if err != nil {
-		return nil
+	if y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 12, 64), 64); err == nil {
+		x = y
 	}
-	return &y
+	return &x
 }
 
 func replaceMoney(text, currency string) string {

@@ -100,7 +100,7 @@ func money(text string, u unit.Unit, currency string) string {
 func feelRows(c model.Comparison) [][]string {
 	mass, depth, sum := []string{"mass"}, []string{"depth"}, []string{"sum"}
 	for i, f := range c.Feel {
-		if i == c.Reference {
+		if i == c.Reference || !f.Known {
 			mass, depth, sum = append(mass, "-"), append(depth, "-"), append(sum, "-")
 			continue
 		}

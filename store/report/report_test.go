@@ -34,7 +34,7 @@ func comparison() model.Comparison {
 			{Key: "a", Label: "Clearance", Cells: []reading.Check{outcome("", 0).Checks[0], outcome("", 0).Checks[0]}},
 			{Key: "b", Label: "Tooth strength", Cells: []reading.Check{outcome("", 0).Checks[1], outcome("", 0).Checks[1]}},
 		},
-		Feel: []model.Feel{{}, {FromMass: 4, FromDepth: 12.5}},
+		Feel: []model.Feel{{Known: true}, {Known: true, FromMass: 4, FromDepth: 12.5}},
 	}
 }
 
