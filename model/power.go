@@ -6,6 +6,7 @@ import (
 	"backspan/model/engine"
 	"backspan/model/flight"
 	"backspan/model/match"
+	"backspan/model/part"
 	"backspan/model/propeller"
 )
 
@@ -37,6 +38,16 @@ func (s shaft) RatedPeak() (power, speed float64) {
 // FuelFlow is kg/s for a power at the drive face.
 func (s shaft) FuelFlow(power, crankSpeed float64) float64 {
 	return s.Engine.FuelFlow(s.crank(power), crankSpeed)
+}
+
+// Pulsation is the torque at the drive face: the mean is what the cooling
+// leaves, the rest is the crank's own.
+func (s shaft) Pulsation(power, crankSpeed float64) part.Pulsation {
+	p := s.Engine.Pulsation(s.crank(power), crankSpeed)
+	if crankSpeed > 0 {
+		p.Mean = power / crankSpeed
+	}
+	return p
 }
 
 // crank is the power the engine gives for a power at the drive face: the

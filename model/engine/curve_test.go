@@ -147,6 +147,7 @@ func TestCurveRefusals(t *testing.T) {
 		{"no power", func(s *Spec) { s.Curve[4].Power = 0 }, "row 5"},
 		{"idle above peak", func(s *Spec) { s.CurveSource, s.IdleSpeed = Concept, s.PeakPowerSpeed }, "Idle speed"},
 		{"rear end ahead of drive", func(s *Spec) { s.DepthToRearEnd = s.DepthToDrive / 2 }, "Mount face to rear end"},
+		{"rod shorter than stroke", func(s *Spec) { s.RodLength = 0.9 * s.Stroke }, "connecting rod"},
 		{"centre outside", func(s *Spec) { s.CGAft = 2 * s.DepthToRearEnd }, "Centre of gravity behind mount"},
 	} {
 		s := Default()

@@ -9,7 +9,8 @@ import (
 
 // Engine is an engine in the air of one site.
 type Engine struct {
-	spec            *Spec // private to this engine
+	spec            *Spec   // private to this engine
+	cyclic          *cyclic // likewise
 	curve           curve
 	lowest, highest float64 // usable speeds at full throttle, rad/s
 	factor          float64 // reference power over site power
@@ -17,9 +18,10 @@ type Engine struct {
 	fuelPerWork     float64 // fuel per indicated work, kg/J
 }
 
-// New builds the curve and carries it to the site's air. It is an error when
-// the curve has fewer than two points or speeds that do not rise, or when the
-// body's depths contradict one another.
+// New builds the curve, carries it to the site's air and finds the shape of the
+// torque. It is an error when the curve has fewer than two points or speeds
+// that do not rise, or when depths of the body or lengths of the crank gear
+// contradict one another.
 func New(s Spec, at air.State) (Engine, error) {
 	if s.DepthToRearEnd < s.DepthToDrive {
 		return Engine{}, errors.New("make Mount face to rear end at least as long as Mount face to drive face, which is a part of it")
@@ -27,12 +29,19 @@ func New(s Spec, at air.State) (Engine, error) {
 	if s.CGAft > s.DepthToRearEnd {
 		return Engine{}, errors.New("make Centre of gravity behind mount no longer than Mount face to rear end: it lies inside the engine")
 	}
+	if s.RodLength < s.Stroke {
+		return Engine{}, errors.New("make Length of connecting rod at least as long as Stroke")
+	}
 	c, err := newCurve(s)
 	if err != nil {
 		return Engine{}, err
 	}
 	s.Curve = nil // the curve holds its own copy of the points
-	e := Engine{spec: &s, curve: c, factor: s.Correction.factor(at), displacement: s.Displacement()}
+	own := &struct {
+		spec   Spec
+		cyclic cyclic
+	}{s, newCyclic(&s, at.Pressure)}
+	e := Engine{spec: &own.spec, cyclic: &own.cyclic, curve: c, factor: s.Correction.factor(at), displacement: s.Displacement()}
 	e.lowest, e.highest = c.span()
 	e.fuelPerWork = e.willansSlope()
 	return e, nil
@@ -77,6 +86,9 @@ func (e Engine) RatedPeak() (power, speed float64) {
 	power, speed = e.Peak()
 	return power * e.factor, speed
 }
+
+// IdleSpeed is where the engine turns without load, rad/s.
+func (e Engine) IdleSpeed() float64 { return e.spec.IdleSpeed }
 
 // SpeedLimit is the highest allowed crank speed, rad/s.
 func (e Engine) SpeedLimit() float64 { return e.spec.SpeedLimit }

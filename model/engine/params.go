@@ -10,13 +10,15 @@ const (
 	estimate     = "estimate"
 	fuelStandard = "from memory: EN 228"
 	fuelBands    = "from memory: Heywood; Blair"
+	burning      = "from memory: Heywood"
 )
 
 // Params lists what a user may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
 	ps := append(s.size(), s.curve()...)
 	ps = append(ps, s.running()...)
-	return append(ps, s.body()...)
+	ps = append(ps, s.body()...)
+	return append(ps, s.pulsation()...)
 }
 
 func (s *Spec) size() []param.Param {
@@ -93,5 +95,22 @@ func (s *Spec) body() []param.Param {
 			Within(40, 300).Typical(90, 160).Help("Half the engine's width across; gives its own inertia.").From(estimate),
 		param.Number(&s.CrankInertia, "crank_inertia", "Inertia of crank and flywheel", unit.KilogramSquareMetre).
 			Within(0.0001, 0.1).Typical(0.001, 0.005).Help("About the crank axis, without the drive.").From(estimate),
+	}
+}
+
+func (s *Spec) pulsation() []param.Param {
+	return []param.Param{
+		param.Number(&s.CompressionRatio, "compression_ratio", "Compression ratio", unit.One).
+			Within(5, 16).Typical(8, 12).Help("Over the whole stroke, also of a two-stroke; shapes the pulsation of torque only.").From(estimate),
+		param.Number(&s.BurnStart, "burn_start", "Start of burning", unit.Degree).
+			Within(-60, 10).Typical(-30, -10).Help("Crank angle after top dead centre; negative is before it.").From(estimate),
+		param.Number(&s.BurnDuration, "burn_duration", "Duration of burning", unit.Degree).
+			Within(15, 110).Typical(40, 70).Help("Crank angle; a long one makes the torque softer.").From(estimate),
+		param.Number(&s.BurnShape, "burn_shape", "Wiebe exponent of burning", unit.One).
+			Within(0.5, 5).Typical(1.5, 3).Help("A high one makes the burning start slowly.").From(burning),
+		param.Number(&s.RodLength, "rod_length", "Length of connecting rod", unit.Millimetre).
+			Within(60, 300).Typical(90, 125).Help("Between the centres of its eyes.").From(estimate),
+		param.Number(&s.ReciprocatingMass, "reciprocating_mass", "Reciprocating mass per cylinder", unit.Kilogram).
+			Within(0.02, 1.5).Typical(0.1, 0.35).Help("Piston, rings, pin and about a third of the connecting rod.").From(estimate),
 	}
 }

@@ -69,6 +69,11 @@ func TestPublished(t *testing.T) {
 			r := sized(t, c, TwoStroke).At(c.Num(t, "torque")*speed, speed)
 			return map[string]float64{"mean_pressure": r.MeanEffectivePressure / 1e5}
 		},
+		"inertia_torque":  inertiaTorque,
+		"gas_torque":      gasTorque,
+		"gas_and_inertia": gasAndInertia,
+		"piston":          piston,
+		"constant_volume": constantVolume,
 	})
 }
 

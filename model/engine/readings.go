@@ -1,13 +1,16 @@
 package engine
 
 import (
+	"math"
+
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
 
 // Readings lists the figures for people.
 func (r Running) Readings() []reading.Reading {
-	return append(r.powerReadings(), r.fuelReadings()...)
+	rs := append(r.powerReadings(), r.fuelReadings()...)
+	return append(rs, r.pulsationReadings()...)
 }
 
 func (r Running) powerReadings() []reading.Reading {
@@ -72,4 +75,26 @@ func (r Running) efficiency() reading.Reading {
 	}
 	return reading.New(key, label, r.Power/r.FuelHeat, unit.Percent).Higher().
 		How("brake power over heat in the fuel").Source(willansSource)
+}
+
+const pulsationSource = "single-zone cycle and slider-crank, from memory: Heywood, Den Hartog; the burning is an estimate, good to about a quarter"
+
+func (r Running) pulsationReadings() []reading.Reading {
+	return []reading.Reading{
+		r.torqueShare("engine.torque_peak_share", "Highest over mean torque, standing", r.PeakTorqueShare).Lower().
+			How("gas and inertia torque added up from the first eight harmonics, which of few cylinders round off the very peak"),
+		r.torqueShare("engine.torque_least_share", "Lowest over mean torque, standing", r.LeastTorqueShare).Higher().
+			How("gas and inertia torque added up from the first eight harmonics; below zero the torque reverses between firings"),
+		r.torqueShare("engine.harmonic_first", "Firing harmonic torque, standing", r.FiringHarmonicShare).Lower().
+			How("amplitude at the order of firing over mean torque, gas and inertia"),
+	}
+}
+
+// torqueShare is a figure over the mean torque; a torque too small to divide
+// by is none.
+func (r Running) torqueShare(key, label string, share float64) reading.Reading {
+	if !(r.Torque > 0) || math.IsNaN(share) || math.IsInf(share, 0) {
+		return reading.Missing(key, label, unit.One, noPower)
+	}
+	return reading.New(key, label, share, unit.One).Source(pulsationSource)
 }

@@ -1,5 +1,7 @@
 package engine
 
+import "backspan/model/part"
+
 // Running is the engine at one operating point on site.
 type Running struct {
 	Power, Speed float64 // at the crank, W and rad/s
@@ -23,6 +25,10 @@ type Running struct {
 	PeakEffectivePressure float64 // brake, at peak power in the reference air, Pa
 	Correction            Correction
 	CorrectionFactor      float64 // reference power over site power
+
+	// Of the pulsation of torque, all over the mean torque.
+	PeakTorqueShare, LeastTorqueShare float64
+	FiringHarmonicShare               float64 // amplitude at the firing order
 }
 
 // At examines the engine at a brake power, W, and a crank speed, rad/s; part
@@ -43,5 +49,15 @@ func (e Engine) At(power, speed float64) Running {
 	r.PeakPower, r.PeakSpeed = e.Peak()
 	r.MeanEffectivePressure = e.meanEffectivePressure(r.Torque)
 	r.PeakEffectivePressure = e.meanEffectivePressure(e.curve.torque(r.PeakSpeed))
+	r.pulsate(e.Pulsation(power, speed))
 	return r
+}
+
+func (r *Running) pulsate(p part.Pulsation) {
+	if !(p.Mean > 0) {
+		return
+	}
+	peak, least := extremes(p)
+	r.PeakTorqueShare, r.LeastTorqueShare = peak/p.Mean, least/p.Mean
+	r.FiringHarmonicShare = p.Harmonics[0].Amplitude() / p.Mean
 }

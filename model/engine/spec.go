@@ -1,11 +1,13 @@
 // Package engine is the engine: full-throttle power over speed in the air of
-// the site, fuel at any load, the heat it gives off, and its place in the
-// stack of pieces.
+// the site, fuel at any load, the heat it gives off, the pulsation of its
+// torque, and its place in the stack of pieces.
 package engine
 
 import (
 	"math"
 	"slices"
+
+	"backspan/model/unit"
 )
 
 // Cycle is the working cycle.
@@ -83,6 +85,14 @@ type Spec struct {
 	CGAboveCrank   float64 // centre of gravity above the crank axis, m
 	OutsideRadius  float64 // of a cylinder about as large as the engine, m
 	CrankInertia   float64 // crank, flywheel and rotor about the crank axis, kg·m²
+
+	// What makes the torque pulsate.
+	CompressionRatio  float64 // over the whole stroke
+	BurnStart         float64 // crank angle from top dead centre, negative before it, rad
+	BurnDuration      float64 // crank angle, rad
+	BurnShape         float64 // exponent of Wiebe's function
+	RodLength         float64 // of the connecting rod between its eyes, m
+	ReciprocatingMass float64 // of one cylinder, kg
 }
 
 // Default is an invented single-cylinder two-stroke with a tuned pipe.
@@ -99,6 +109,8 @@ func Default() Spec {
 		FrictionPressure: 1.2e5, HeatingValue: 43.5e6, FuelDensity: 745, CylinderHeatShare: 0.55,
 		Mass: 12.4, DepthToDrive: 0.13, DepthToRearEnd: 0.175, CGAft: 0.085, CGAboveCrank: 0.04,
 		OutsideRadius: 0.13, CrankInertia: 0.0026,
+		CompressionRatio: 9.5, BurnStart: unit.Degree.SI(-20), BurnDuration: unit.Degree.SI(55), BurnShape: 2,
+		RodLength: 0.105, ReciprocatingMass: 0.2,
 	}
 }
 
