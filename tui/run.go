@@ -9,6 +9,7 @@ import (
 	"github.com/charmbracelet/lipgloss"
 
 	"backspan/tui/input"
+	"backspan/tui/output"
 	_ "backspan/tui/quiet" // before Bubble Tea's own initialisation
 )
 
@@ -23,7 +24,7 @@ func Run(ctx context.Context, o Options, in *os.File, out *os.File) error {
 	}
 	m := New(o)
 	p := tea.NewProgram(m, tea.WithContext(ctx), tea.WithAltScreen(), tea.WithFPS(o.FPS),
-		tea.WithInput(input.Wrap(in)), tea.WithOutput(out))
+		tea.WithInput(input.Wrap(in)), tea.WithOutput(output.Thin(out)))
 	stop := onHangup(p.Quit)
 	defer stop()
 	_, err := p.Run()
