@@ -120,9 +120,9 @@ func TestSignalsRescueUnsavedEdits(t *testing.T) {
 	for _, sig := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		s := inTerminal(t, 120, 40, "xterm-256color")
 		s.WaitFor("Plateau trials")
-		s.Type(strings.Repeat(".", 30))
+		s.Type(strings.Repeat(")", 30))
 		s.WaitFor("Wing ┣")
-		s.Type(strings.Repeat(",", 4))
+		s.Type(strings.Repeat("(", 4))
 		s.WaitFor("Margin asked")
 		s.Type("jjj")
 		s.Type("33")

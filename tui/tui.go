@@ -42,9 +42,9 @@ type Options struct {
 	ChooseFirst bool               // begin with the list of studies
 	FPS         int                // frames a second at most, 0 for 20
 
-	// Rescue is called with the study when the bench ends with unsaved edits
-	// though nobody chose to drop them: a lost line, a signal, a fault. It may
-	// be nil.
+	// Rescue is called with the study, after the terminal is restored, when the
+	// bench ends with unsaved edits though nobody chose to drop them: a lost
+	// line, a signal, a fault. It may be nil.
 	Rescue func(path string, s *model.Study)
 }
 

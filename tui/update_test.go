@@ -26,7 +26,7 @@ func toMargin(m Model) Model {
 		if strings.Contains(m.View(), "Margin asked") {
 			break
 		}
-		m = press(m, ".")
+		m = press(m, ")")
 	}
 	return press(m, "home", "down", "down", "down")
 }
@@ -47,7 +47,7 @@ func TestEditByTyping(t *testing.T) {
 		{"appends after a move", []string{"enter", "end", ".5", "enter"}, 0.105, "10.5 %"},
 		{"esc leaves the old", []string{"enter", "77", "esc"}, 0.1, "10 %"},
 		{"fine step", []string{"right"}, 0.101, ""},
-		{"fine step back", []string{"-"}, 0.099, ""},
+		{"fine step back", []string{"left"}, 0.099, ""},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			m := press(toMargin(begin(plateau(), 120, 40)), tc.keys...)
@@ -162,7 +162,7 @@ func TestVariants(t *testing.T) {
 }
 
 func TestUndoLeadsToThePlaceAndSaysSo(t *testing.T) {
-	m := press(toMargin(begin(plateau(), 120, 40)), "enter", "20", "enter", ",", ",", ",", "u")
+	m := press(toMargin(begin(plateau(), 120, 40)), "enter", "20", "enter", "(", "(", "(", "u")
 	has(t, m, "undone: Margin asked 10 % → 20 %", "> Margin asked")
 	if _, _, unsaved := m.Study(); unsaved {
 		t.Error("all undone, and yet unsaved")
@@ -295,7 +295,7 @@ func TestFileTextNeverReachesTheTerminal(t *testing.T) {
 	o.Study.Variants[0].Name = "A\x1b[31m\r\nB\xff"
 	o.Study.Variants[0].Notes = "\x1b[H"
 	o.Study.Currency = "\x1bE"
-	for _, keys := range [][]string{nil, {",", "tab"}, {"c"}, {"?"}, {"x"}, {"esc", "esc", "x"}, {"esc", "esc", "n"}, {"S"}, {"right", "q"}} {
+	for _, keys := range [][]string{nil, {"(", "tab"}, {"c"}, {"?"}, {"x"}, {"esc", "esc", "x"}, {"esc", "esc", "n"}, {"S"}, {"right", "q"}} {
 		m := press(begin(o, 120, 40), keys...)
 		for _, r := range m.View() {
 			if r != '\n' && (r < ' ' || r >= 0x7f && r < 0xa0 || r == '\u202e' || r == '\ufffd') {

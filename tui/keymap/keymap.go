@@ -74,7 +74,8 @@ type Map struct {
 }
 
 // Default is the keys as delivered. Every letter has a sense in English; no
-// command needs a function key, a mouse or Esc alone.
+// command needs a function key, a mouse or Esc alone; and nothing that can
+// begin a number is a command, because on a row of numbers it begins to type.
 func Default() Map {
 	return Map{
 		Everywhere: Everywhere{
@@ -98,7 +99,7 @@ func Default() Map {
 		},
 		Panes: Panes{
 			Next: bind("next pane", "tab", "tab"), Previous: bind("pane before", "shift+tab", "shift+tab"),
-			NextPart: bind("next part", ".", "."), PreviousPart: bind("part before", ",", ","),
+			NextPart: bind("next part", ")", ")", "ctrl+n"), PreviousPart: bind("part before", "(", "(", "ctrl+p"),
 			Moved: bind("only what moved", "m", "m"),
 		},
 		Variants: Variants{
@@ -110,7 +111,7 @@ func Default() Map {
 		Parts: Parts{Into: bind("its values", "enter", "enter"), Back: bind("back", "esc", "esc")},
 		Form: Form{
 			Edit: bind("set", "enter", "enter"),
-			More: bind("more", "right", "right", "+", "="), Less: bind("less", "left", "left", "-"),
+			More: bind("more", "right", "right"), Less: bind("less", "left", "left"),
 			MuchMore: bind("ten steps more", "]", "]", "shift+right"),
 			MuchLess: bind("ten steps less", "[", "[", "shift+left"),
 			Back:     bind("back", "esc", "esc"),

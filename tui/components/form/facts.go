@@ -17,7 +17,7 @@ func (m *Model) facts(f Field, w int) []string {
 		facts = append(facts, m.howToType(p))
 	}
 	switch {
-	case !wordy(p):
+	case numeric(p):
 		facts = append(facts, m.allowed(p, w-4)...)
 	case p.Kind == param.KindTable && m.state == resting:
 		if s := p.Editable(); s != "" {

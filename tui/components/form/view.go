@@ -69,7 +69,7 @@ func (m *Model) row(f Field, w int, here, focus bool) string {
 		mark, ink = m.th.Marks.Here+" ", m.th.Strong
 	}
 	name := m.th.Clean(f.Param.Label)
-	if spare := label - theme.Width(name); spare > 0 && wordy(f.Param) {
+	if spare := label - theme.Width(name); spare > 0 && !numeric(f.Param) {
 		label, value = label-spare, value+spare
 	}
 	segs := []theme.Segment{
@@ -83,10 +83,6 @@ func (m *Model) row(f Field, w int, here, focus bool) string {
 	}
 	return m.th.Row(here && focus, segs...)
 }
-
-// wordy reports whether a value is words, which may need more room than
-// figures do.
-func wordy(p param.Param) bool { return p.Kind != param.KindNumber && p.Kind != param.KindWhole }
 
 // unitRoom is what the units take at the end of the value column, so that the
 // numbers stand under one another.
@@ -135,7 +131,7 @@ func (m *Model) edited(f Field, w int) string {
 	}
 	label = max(min(label, w-3-theme.Width(unit)-leastTyping), 4)
 	room := w - 2 - label - 1 - theme.Width(unit)
-	if f.Param.Kind == param.KindNumber || f.Param.Kind == param.KindWhole {
+	if numeric(f.Param) {
 		room = min(room, 24)
 	}
 	return m.th.Accent.Paint(m.th.Marks.Here+" ") + m.th.Strong.Paint(m.th.Fit(name, label)) + " " + m.line.View(m.th, room) + unit
