@@ -272,7 +272,7 @@ func TestStudies(t *testing.T) {
 	m = press(toMargin(m), "right", "o", "up", "enter")
 	has(t, m, "has edits that are not saved", "open another without saving")
 	m = press(m, "w")
-	has(t, m, "plateau.toml was not opened: there is no such file", "NOT SAVED")
+	has(t, m, "not opened: plateau.toml: there is no such file", "NOT SAVED")
 	o.Shelf.(*shelf).listErr = errors.New("read .: permission denied")
 	has(t, press(m, "esc", "o", "r"), "permission denied")
 }

@@ -38,6 +38,24 @@ func (t *Theme) Cut(s string, w int) string {
 	return ansi.Truncate(s, w, t.Marks.Cut)
 }
 
+// Short shortens plain text to at most w cells by taking out its middle, so
+// that what tells apart names that begin alike stays: "Depth, engine m…o rear
+// end".
+func (t *Theme) Short(s string, w int) string {
+	if w <= 0 || Width(s) <= w {
+		return t.Cut(s, w)
+	}
+	room := w - Width(t.Marks.Cut)
+	tail := ansi.TruncateLeft(s, Width(s)-room/2, "")
+	return t.Cut(ansi.Truncate(s, room-Width(tail), "")+t.Marks.Cut+tail, w)
+}
+
+// Label is Short, padded to w cells.
+func (t *Theme) Label(s string, w int) string {
+	s = t.Short(s, w)
+	return s + blank(w-Width(s))
+}
+
 // Wrap breaks plain text into lines of at most w cells.
 func Wrap(s string, w int) []string {
 	if w <= 0 || s == "" {
@@ -59,7 +77,7 @@ func (t *Theme) Heading(title, note string, w int, focus bool) string {
 	if focus {
 		rule, ink, left, right = t.Marks.Heavy, t.Accent, t.Marks.TabLeft+" ", " "+t.Marks.TabRight
 	}
-	title = t.Cut(title, max(w-6, 0))
+	title = t.Short(title, max(w-6, 0))
 	room := w - 1 - Width(left+title+right)
 	if note != "" && room >= Width(note)+4 {
 		note = " " + note + " "

@@ -14,6 +14,9 @@ func (m *Model) facts(f Field, w int) []string {
 	p := f.Param
 	var facts []string
 	if m.state == typing {
+		if p.Kind == param.KindTable {
+			facts = append(facts, "columns: "+p.Range())
+		}
 		facts = append(facts, m.howToType(p))
 	}
 	switch {
@@ -65,7 +68,7 @@ func (m *Model) howToType(p param.Param) string {
 	how := "Enter accepts, Esc leaves it as it was"
 	switch {
 	case p.Kind == param.KindTable:
-		how += `; rows as "4000 5.2; 5000 7.1"`
+		how += "; a blank between columns, a semicolon begins a row; ctrl+u clears"
 	case p.Kind == param.KindText && p.Key == "notes":
 		how += `; \n starts a new line`
 	case p.Optional:

@@ -13,9 +13,12 @@ func (m *Model) View(w int, focus bool) []string {
 	if len(m.fields) == 0 {
 		return append(lines, m.th.Quiet.Paint(m.th.Fit("  nothing to set here", w)))
 	}
-	if m.state == choosing {
+	switch f, _ := m.field(); {
+	case m.state == choosing:
 		lines = append(lines, m.words(w)...)
-	} else {
+	case m.state == typing && f.Param.Kind == param.KindTable:
+		lines = append(lines, m.table(f.Param, w)...)
+	default:
 		lines = append(lines, m.rows(w, focus)...)
 	}
 	d := m.detail()
@@ -41,8 +44,12 @@ func (m *Model) rows(w int, focus bool) []string {
 
 // columns divides a row: mark, label, value with unit, gauge.
 func columns(w int) (label, value, gauge int) {
-	value = 15
-	if w < 50 {
+	switch {
+	case w >= 50:
+		value = 15
+	case w >= 46:
+		value = 13
+	default:
 		value = 12
 	}
 	if w >= 64 {
@@ -74,7 +81,7 @@ func (m *Model) row(f Field, w int, here, focus bool) string {
 	}
 	segs := []theme.Segment{
 		{Ink: m.th.Accent, Text: mark},
-		{Ink: ink, Text: m.th.Fit(name, label)},
+		{Ink: ink, Text: m.th.Label(name, label)},
 		{Text: " "},
 		{Ink: ink, Text: m.value(f.Param, value)},
 	}
@@ -122,7 +129,7 @@ const leastTyping = 16
 func (m *Model) edited(f Field, w int) string {
 	label, _, _ := columns(w)
 	name := m.th.Clean(f.Param.Label)
-	if f.Param.Kind == param.KindText || f.Param.Kind == param.KindTable {
+	if f.Param.Kind == param.KindText {
 		label = min(label, theme.Width(name), 16)
 	}
 	unit := m.th.Clean(figure.Money(f.Param.Unit.Symbol, f.Param.Unit, m.Currency))
@@ -134,7 +141,14 @@ func (m *Model) edited(f Field, w int) string {
 	if numeric(f.Param) {
 		room = min(room, 24)
 	}
-	return m.th.Accent.Paint(m.th.Marks.Here+" ") + m.th.Strong.Paint(m.th.Fit(name, label)) + " " + m.line.View(m.th, room) + unit
+	return m.th.Accent.Paint(m.th.Marks.Here+" ") + m.th.Strong.Paint(m.th.Label(name, label)) + " " + m.line.View(m.th, room) + unit
+}
+
+// table is the rows of a table while they are typed, under the names of their
+// columns.
+func (m *Model) table(p param.Param, w int) []string {
+	lines := []string{m.th.Strong.Paint(m.th.Fit("   "+m.th.Clean(p.Range()), w))}
+	return append(lines, m.line.Table(m.th, w, max(m.roll.Room()-1, 1))...)
 }
 
 func (m *Model) words(w int) []string {

@@ -184,7 +184,7 @@ func (m *Model) row(r row, c columns, here bool) string {
 	}
 	segs := []theme.Segment{
 		{Ink: m.th.Accent, Text: mark},
-		{Ink: ink, Text: m.th.Fit(m.th.Clean(r.r.Label), c.label)},
+		{Ink: ink, Text: m.th.Label(m.th.Clean(r.r.Label), c.label)},
 		{Ink: ink, Text: " " + m.value(r.r, c.value)},
 		{Ink: m.th.Merit(r.change.Sign), Text: " " + m.change(r.change, c.change, c.words)},
 	}
