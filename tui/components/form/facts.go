@@ -14,9 +14,6 @@ func (m *Model) facts(f Field, w int) []string {
 	p := f.Param
 	var facts []string
 	if m.state == typing {
-		if p.Kind == param.KindTable {
-			facts = append(facts, "columns: "+p.Range())
-		}
 		facts = append(facts, m.howToType(p))
 	}
 	switch {

@@ -1,6 +1,8 @@
 package form
 
 import (
+	"strings"
+
 	"backspan/model/param"
 	"backspan/tui/components/figure"
 	"backspan/tui/theme"
@@ -147,8 +149,19 @@ func (m *Model) edited(f Field, w int) string {
 // table is the rows of a table while they are typed, under the names of their
 // columns.
 func (m *Model) table(p param.Param, w int) []string {
-	lines := []string{m.th.Strong.Paint(m.th.Fit("   "+m.th.Clean(p.Range()), w))}
-	return append(lines, m.line.Table(m.th, w, max(m.roll.Room()-1, 1))...)
+	var names []string
+	for _, c := range p.Columns {
+		name := c.Label
+		if c.Unit.Symbol != "" {
+			name += " in " + c.Unit.Symbol
+		}
+		names = append(names, name)
+	}
+	var lines []string
+	for _, l := range theme.Wrap(m.th.Clean(strings.Join(names, ", ")), w-3) {
+		lines = append(lines, m.th.Strong.Paint("   "+l))
+	}
+	return append(lines, m.line.Table(m.th, w, max(m.roll.Room()-len(lines), 1))...)
 }
 
 func (m *Model) words(w int) []string {

@@ -210,5 +210,8 @@ func (m *Model) target() form.Target           { v, _ := m.scope(); return targe
 // Focus is the pane that takes the keys.
 func (m *Model) Focus() Pane { return m.focus }
 
+// Path is the path of the parameter under the cursor of the form.
+func (m *Model) Path() string { return m.form.Path() }
+
 // Busy reports whether all keys belong to something being typed or chosen.
 func (m *Model) Busy() bool { return m.naming != nil || m.form.Busy() }
