@@ -39,14 +39,15 @@ func (m *Model) left() (up, down int) {
 	return up, m.h - up
 }
 
-// right divides the right column between readings and checks.
+// right divides the right column between readings and checks; little depends
+// on the focus, because rows that move have to be sent.
 func (m *Model) right() (up, down int) {
 	up = m.h * 3 / 5
 	switch m.focus {
 	case Readings:
-		up = m.h * 3 / 4
+		up = m.h * 2 / 3
 	case Checks:
-		up = m.h * 2 / 5
+		up = m.h / 2
 	}
 	return up, m.h - up
 }
