@@ -22,16 +22,16 @@ func TestBytesPerKey(t *testing.T) {
 	}{
 		{"cursor down", "down", 600, "> Cylinders"},
 		{"cursor down again", "down", 600, "> Bore"},
-		{"step", "right", 2000, "Bore 66 mm → "},
-		{"ten steps", "]", 2000, "→ 77 mm"},
+		{"step", "right", 2048, "Bore 66 mm → "},
+		{"ten steps", "]", 2048, "→ 77 mm"},
 		{"begin to type", "enter", 1000, "enter accept"},
 		{"a character", "7", 300, "[7 "},
 		{"another", "0", 300, "[70"},
-		{"accept", "enter", 2000, "→ 70 mm"},
-		{"undo", "u", 2000, "undone"},
-		{"next pane", "tab", 2000, "┫ Readings"},
-		{"next pane again", "tab", 2000, "┫ Checks"},
-		{"next part", ")", 2000, "Cooling of Belt 190"},
+		{"accept", "enter", 2048, "→ 70 mm"},
+		{"undo", "u", 2048, "undone"},
+		{"next pane", "tab", 2048, "┫ Readings"},
+		{"next pane again", "tab", 2048, "┫ Checks"},
+		{"next part", ")", 2048, "Cooling of Belt 190"},
 		{"next variant", ">", 2500, "/ Gear 190"},
 		{"side by side", "c", 5000, "Side by side"}, // another page, nearly every cell
 	} {

@@ -23,8 +23,6 @@ type judgement struct {
 // clause is " (was VERDICT: LABEL)".
 type clause struct{ lead, label, end string }
 
-func (c clause) width() int { return theme.Width(c.lead + c.label + c.end) }
-
 func judge(t *theme.Theme, now, earlier []reading.Check) judgement {
 	first, ok := figure.Foremost(now)
 	if !ok {
