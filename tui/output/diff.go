@@ -22,7 +22,9 @@ func rewrite(out *bytes.Buffer, row int, old, now []cell) {
 			fmt.Fprintf(out, "\x1b[%dC", x-at)
 		}
 		for _, c := range now[x:end] {
-			change(out, &ink, c.ink)
+			if c != blank || seenOnBlanks(ink) {
+				change(out, &ink, c.ink)
+			}
 			out.WriteString(c.text)
 		}
 		at = end
