@@ -102,6 +102,7 @@ func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
 		name   string
 		signal syscall.Signal
 		file   bool
+		as     string // the file's name, when not trials.toml
 		there  string // a file that must not be overwritten
 		shut   bool   // the folder cannot be written
 		typed  string // still in the editor
@@ -112,6 +113,7 @@ func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
 		{name: "hang-up while typing", signal: syscall.SIGHUP, file: true, typed: "44", kept: "trials.rescued.toml", margin: 0.44},
 		{name: "hang-up while typing nonsense", signal: syscall.SIGHUP, file: true, typed: "4x", kept: "trials.rescued.toml", margin: 0.33},
 		{name: "one rescued before", signal: syscall.SIGTERM, file: true, there: "trials.rescued.toml", kept: "trials.rescued2.toml", margin: 0.33},
+		{name: "rescued again", signal: syscall.SIGTERM, file: true, as: "trials.rescued.toml", kept: "trials.rescued2.toml", margin: 0.33},
 		{name: "in no file yet", signal: syscall.SIGHUP, kept: "unsaved.rescued.toml", margin: 0.33},
 		{name: "folder cannot be written", signal: syscall.SIGTERM, file: true, shut: true, kept: "state/backspan/trials.rescued.toml", margin: 0.33},
 	} {
@@ -119,8 +121,10 @@ func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
 			dir, state := t.TempDir(), t.TempDir()
 			argv := []string{bin}
 			if tc.file {
-				write(t, dir, "trials.toml", sampleText())
-				argv = append(argv, "open", filepath.Join(dir, "trials.toml"))
+				if tc.as == "" {
+					tc.as = "trials.toml"
+				}
+				argv = append(argv, "open", write(t, dir, tc.as, sampleText()))
 			}
 			if tc.there != "" {
 				write(t, dir, tc.there, "mine\n")
@@ -141,8 +145,8 @@ func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
 				s.WaitFor("[" + tc.typed)
 			}
 			if tc.shut {
-				// Beside a file that is a folder's name nothing can be created, for
-				// the superuser neither.
+				// In a folder that is gone nothing can be created, even by the
+				// superuser.
 				if err := os.Rename(dir, dir+".gone"); err != nil {
 					t.Fatal(err)
 				}

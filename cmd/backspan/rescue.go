@@ -13,6 +13,10 @@ import (
 	"backspan/store/report"
 )
 
+// rescued marks the names of files that were written when the bench was ended
+// from outside.
+const rescued = ".rescued"
+
 // mostRescued is how many rescued states of one study are kept side by side.
 const mostRescued = 999
 
@@ -24,6 +28,7 @@ func (p program) rescue(path string, s *model.Study) {
 	if path != "" {
 		dir, base = filepath.Split(path)
 		base = strings.TrimSuffix(base, filepath.Ext(base))
+		base, _, _ = strings.Cut(base, rescued) // one that was rescued before
 	}
 	kept, err := keep(dir, base, s)
 	if err != nil {
@@ -44,7 +49,7 @@ func (p program) rescue(path string, s *model.Study) {
 func keep(dir, base string, s *model.Study) (path string, err error) {
 	folder := store.NewFolder(dir)
 	for n := 1; n <= mostRescued; n++ {
-		name := base + ".rescued"
+		name := base + rescued
 		if n > 1 {
 			name += fmt.Sprint(n)
 		}
