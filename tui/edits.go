@@ -21,10 +21,10 @@ func (r *root) edit(do func() tea.Msg, out *tea.Msg) bool {
 		r.refresh()
 	}
 	if changed {
-		r.notice = r.effect("last edit: " + r.desk.Last())
+		r.effect("", r.desk.Last())
 	}
 	if s := r.bench.Notice(); s != "" {
-		r.notice = s
+		r.say(s)
 	}
 	return changed
 }
@@ -32,41 +32,45 @@ func (r *root) edit(do func() tea.Msg, out *tea.Msg) bool {
 func (r *root) undo() {
 	name, place := r.desk.Undo()
 	if name == "" {
-		r.notice = "nothing to undo"
+		r.say("nothing to undo")
 		return
 	}
 	r.bench.Show(place)
 	r.refresh()
-	r.notice = r.effect("undone: " + name)
+	r.effect("undone: ", name)
 }
 
 func (r *root) redo() {
 	name, place := r.desk.Redo()
 	if name == "" {
-		r.notice = "nothing to do again"
+		r.say("nothing to do again")
 		return
 	}
 	r.bench.Show(place)
 	r.refresh()
-	r.notice = r.effect("done again: " + name)
+	r.effect("done again: ", name)
 }
 
-// effect says in one sentence what an edit did to the variant in hand.
-func (r *root) effect(edit string) string {
+// said is what stands at the foot until the next key. The tally comes first and
+// is never cut; a text that is too long loses its middle.
+type said struct{ tally, text string }
+
+func (r *root) say(text string) { r.notice = said{text: text} }
+
+// effect says what an edit, or taking it back, did to the variant in hand.
+func (r *root) effect(how, name string) {
+	r.say(how + name)
 	earlier, ok := r.desk.Earlier()
 	if !ok {
-		return edit
+		return
 	}
 	moved, better, worse := figure.Moved(earlier.Readings, r.desk.Outcome().Readings)
-	if moved == 0 {
-		return edit
+	switch {
+	case moved == 0:
+		return
+	case better+worse == 0:
+		r.notice.tally = fmt.Sprintf("%d moved; ", moved)
+	default:
+		r.notice.tally = fmt.Sprintf("%d better, %d worse of %d moved; ", better, worse, moved)
 	}
-	s := fmt.Sprintf("%s; %d readings moved", edit, moved)
-	if moved == 1 {
-		s = edit + "; 1 reading moved"
-	}
-	if better+worse > 0 {
-		s += fmt.Sprintf(": %d better, %d worse", better, worse)
-	}
-	return s
 }

@@ -40,7 +40,7 @@ type savedMsg struct {
 	then    func() tea.Cmd
 }
 
-var errNoShelf = errors.New("there is no place to keep studies")
+var errNoShelf = errors.New("there is no place to keep studies; nothing is saved")
 
 func (r *root) list() tea.Cmd {
 	shelf := r.shelf
@@ -64,19 +64,20 @@ func (r *root) open(path string) tea.Cmd {
 func (r *root) opened(msg openedMsg) {
 	switch {
 	case msg.err != nil:
-		r.problem = fmt.Sprintf("%s was not opened: %v", msg.path, msg.err)
+		r.problem = "not opened: " + msg.err.Error()
 	case msg.desk != r.desk, msg.asked != r.desk.Revision():
 		r.problem = fmt.Sprintf("%s was not opened, because the study on the bench was edited meanwhile; open it again", msg.path)
 	default:
 		r.lay(desk.New(msg.study, msg.path))
-		r.problem, r.notice = "", "opened "+msg.path
+		r.problem = ""
+		r.say("opened " + msg.path)
 	}
 }
 
 // begin puts a new study on the desk.
 func (r *root) begin() tea.Cmd {
 	r.lay(desk.New(newStudy(), ""))
-	r.notice = "a new study, in no file yet; s saves it"
+	r.say("a new study, in no file yet; s saves it")
 	return nil
 }
 
@@ -96,10 +97,10 @@ func (r *root) saveThen(then func() tea.Cmd) tea.Cmd {
 func (r *root) write(path string, create bool, then func() tea.Cmd) tea.Cmd {
 	switch {
 	case r.shelf == nil:
-		r.problem = "not saved: " + errNoShelf.Error()
+		r.problem = errNoShelf.Error()
 		return nil
 	case r.saving:
-		r.notice = "the save before is still running; save again in a moment"
+		r.say("the save before is still running; save again in a moment")
 		return nil
 	}
 	r.saving = true
@@ -118,22 +119,23 @@ func (r *root) saved(msg savedMsg) tea.Cmd {
 	r.saving = false
 	if msg.err != nil {
 		if msg.created {
-			r.saveAs(msg.path, "Not saved: "+msg.err.Error(), msg.then)
+			r.saveAs(msg.path, msg.err.Error(), msg.then)
 		} else {
-			r.problem = "Not saved: " + msg.err.Error()
+			r.problem = msg.err.Error()
 		}
 		return nil
 	}
 	msg.desk.Saved(msg.path, msg.state)
-	r.problem, r.notice = "", "saved in "+msg.path
+	r.problem = ""
+	r.say("saved in " + msg.path)
 	if msg.note != "" {
-		r.notice += "; " + msg.note
+		r.notice.text += "; " + msg.note
 	}
 	switch {
 	case msg.then == nil:
 		return nil
 	case r.desk.Unsaved():
-		r.notice += "; edited meanwhile, so you stay here"
+		r.notice.text += "; edited meanwhile, so you stay here"
 		return nil
 	}
 	return msg.then()
@@ -147,7 +149,7 @@ func (r *root) saveAs(typed, problem string, then func() tea.Cmd) {
 	}
 	q := ask.Words(r.th, r.keys, "Save under which file name?", typed)
 	q.Problem = problem
-	r.question = &question{q, func() tea.Cmd {
+	r.ask(q, func() tea.Cmd {
 		path := q.Text()
 		if path == "" {
 			r.saveAs("", "A file needs a name; type one.", then)
@@ -157,5 +159,5 @@ func (r *root) saveAs(typed, problem string, then func() tea.Cmd) {
 			path += ".toml"
 		}
 		return r.write(path, true, then)
-	}}
+	})
 }

@@ -17,7 +17,7 @@ func TestScreens(t *testing.T) {
 		ascii bool
 	}{
 		{name: "bench-80x24", w: 80, h: 24},
-		{name: "bench-edited-80x24", w: 80, h: 24, keys: []string{">", ".", "down", "right"}},
+		{name: "bench-edited-80x24", w: 80, h: 24, keys: []string{">", ")", "down", "right"}},
 		{name: "bench-typing-80x24", w: 80, h: 24, keys: []string{"down", "enter", "9 apples", "enter"}},
 		{name: "bench-readings-80x24", w: 80, h: 24, keys: []string{">", "down", "down", "]", "tab"}},
 		{name: "bench-checks-80x24", w: 80, h: 24, keys: []string{"tab", "tab"}},
@@ -27,8 +27,8 @@ func TestScreens(t *testing.T) {
 		{name: "bench-checks-120x40", w: 120, h: 40, keys: []string{">", "tab", "tab"}},
 		{name: "bench-200x60", w: 200, h: 60, keys: []string{">", "down", "down", "]"}},
 		{name: "sidebyside-80x24", w: 80, h: 24, keys: []string{"c", "right"}},
-		{name: "sidebyside-120x40", w: 120, h: 40, keys: []string{"c", "."}},
-		{name: "sidebyside-ascii-80x24", w: 80, h: 24, keys: []string{"c", "d", "."}, ascii: true},
+		{name: "sidebyside-120x40", w: 120, h: 40, keys: []string{"c", ")"}},
+		{name: "sidebyside-ascii-80x24", w: 80, h: 24, keys: []string{"c", "d", ")"}, ascii: true},
 		{name: "studies-80x24", w: 80, h: 24, keys: []string{"o", "down", "down"}},
 		{name: "keys-80x24", w: 80, h: 24, keys: []string{"?"}},
 		{name: "keys-120x40", w: 120, h: 40, keys: []string{"c", "?"}},

@@ -35,12 +35,12 @@ func (s *shelf) Open(path string) (*model.Study, error) {
 	if f, ok := s.files[path]; ok {
 		return f, nil
 	}
-	return nil, errors.New("there is no such file")
+	return nil, errors.New(path + ": there is no such file")
 }
 
 func (s *shelf) Save(path string, st *model.Study) (string, error) {
 	if s.full {
-		return "", errors.New("save " + path + ": no space left on the disk; free some and save again, or save under another name on another disk")
+		return "", errors.New(path + ": not saved: no space left on the disk; free some and save again, or save under another name on another disk")
 	}
 	s.files[path] = st
 	return "", nil

@@ -11,7 +11,7 @@ import (
 
 var anyKey = rapid.SampledFrom([]string{
 	"enter", "enter", "esc", "tab", "tab", "shift+tab", "backspace", "up", "down", "down", "left", "right", "home", "end", "pgup", "pgdown",
-	"ctrl+s", "ctrl+u", "ctrl+d", "shift+left", "shift+right", "[", "]", "+", "-", ".", ",", "<", ">", "0", "7", "5.5", "a", "b", "c", "d", "g", "G",
+	"ctrl+s", "ctrl+u", "ctrl+d", "shift+left", "shift+right", "[", "]", "+", "-", ".", ",", "(", ")", "<", ">", "0", "7", "5.5", "a", "b", "c", "d", "g", "G",
 	"h", "j", "k", "l", "m", "n", "o", "r", "s", "u", "u", "x", "J", "K", "N", "S", "U", "?", "w", "space", "é", "漢字", "99999999999999999999", "kg",
 })
 
@@ -52,7 +52,7 @@ func TestAnyKeysAtAnySize(t *testing.T) {
 func TestResizingKeepsFocus(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := begin(plateau(), 80, 24)
-		m = press(m, rapid.SliceOfN(rapid.SampledFrom([]string{"tab", "down", ".", ">", "end"}), 0, 12).Draw(t, "keys")...)
+		m = press(m, rapid.SliceOfN(rapid.SampledFrom([]string{"tab", "down", ")", ">", "end"}), 0, 12).Draw(t, "keys")...)
 		before, focus, hand := m.View(), m.bench.Focus(), m.desk.Selected
 		for _, s := range rapid.SliceOfN(anySize, 1, 4).Draw(t, "sizes") {
 			m = send(m, tea.WindowSizeMsg{Width: s[0], Height: s[1]})
@@ -85,7 +85,7 @@ func marked(view string) []string {
 // again leads to the last.
 func TestUndoReturnsTheExactStudy(t *testing.T) {
 	edits := rapid.SampledFrom([]string{
-		"right", "left", "]", "[", "down", "down", "up", ".", ",", ">", "<", "tab", "shift+tab", "d", "a", "J", "K", "r", "x", "enter", "5", "esc", "c", "b",
+		"right", "left", "]", "[", "down", "down", "up", ")", "(", ">", "<", "tab", "shift+tab", "d", "a", "J", "K", "r", "x", "enter", "5", "esc", "c", "b",
 	})
 	rapid.Check(t, func(t *rapid.T) {
 		m := begin(plateau(), 120, 40)

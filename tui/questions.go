@@ -12,7 +12,7 @@ func (r *root) askDelete(i int) {
 	name := r.desk.Study().Variants[i].Name
 	q := ask.Choice(r.th, r.keys, fmt.Sprintf("Delete the variant %s? It can be undone.", name),
 		ask.Answer{Letter: "k", Label: "keep it"}, ask.Answer{Letter: "d", Label: "delete it"})
-	r.question = &question{q, func() tea.Cmd {
+	r.ask(q, func() tea.Cmd {
 		if q.Chosen() == 1 {
 			r.edit(func() tea.Msg {
 				if err := r.desk.Delete(i); err != nil {
@@ -23,21 +23,33 @@ func (r *root) askDelete(i int) {
 			}, nil)
 		}
 		return nil
-	}}
+	})
 }
 
-func (r *root) answer(msg tea.KeyMsg) tea.Cmd {
-	q := r.question
-	if msg.String() == "ctrl+c" {
-		r.question = nil
+// ask puts a question, after those that wait for an answer already.
+func (r *root) ask(q *ask.Model, given func() tea.Cmd) {
+	r.questions = append(r.questions, question{q, given})
+}
+
+// asked is the question that waits for an answer, nil when none does.
+func (r *root) asked() *question {
+	if len(r.questions) == 0 {
 		return nil
 	}
-	switch q.Update(msg) {
+	return &r.questions[0]
+}
+
+func (r *root) answer(q question, msg tea.KeyMsg) tea.Cmd {
+	reply := ask.Dropped
+	if msg.String() != "ctrl+c" {
+		reply = q.Update(msg)
+	}
+	switch reply {
 	case ask.Given:
-		r.question = nil
+		r.questions = r.questions[1:]
 		return q.given()
 	case ask.Dropped:
-		r.question = nil
+		r.questions = r.questions[1:]
 	}
 	return nil
 }
@@ -65,7 +77,7 @@ func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
 	}
 	q := ask.Choice(r.th, r.keys, text, ask.Answer{Letter: "s", Label: "save, then " + what},
 		ask.Answer{Letter: "w", Label: what + " without saving"}, ask.Answer{Letter: "esc", Label: "stay"})
-	r.question = &question{q, func() tea.Cmd {
+	r.ask(q, func() tea.Cmd {
 		switch q.Chosen() {
 		case 0:
 			if typing && !r.accepted() {
@@ -79,7 +91,7 @@ func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
 			return then()
 		}
 		return nil
-	}}
+	})
 	return nil
 }
 

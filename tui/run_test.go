@@ -25,6 +25,12 @@ func TestMain(m *testing.M) {
 	o := plateau()
 	o.Renderer = nil
 	o.ASCII = os.Getenv("BENCH_ASCII") != ""
+	if os.Getenv("BENCH_SAMPLE") != "" {
+		o.Study = model.Sample()
+	}
+	if os.Getenv("BENCH_FAULT") != "" {
+		o.Shelf = faulty{newShelf()}
+	}
 	o.Rescue = func(path string, s *model.Study) { fmt.Printf("rescued %s at %.3f\n", path, s.MarginAsked) }
 	if err := Run(context.Background(), o, os.Stdin, os.Stdout); err != nil {
 		fmt.Println("fault:", err)
@@ -32,6 +38,11 @@ func TestMain(m *testing.M) {
 	}
 	os.Exit(0)
 }
+
+// faulty is a shelf that breaks down when something is saved.
+type faulty struct{ *shelf }
+
+func (faulty) Save(string, *model.Study) (string, error) { panic("the shelf fell") }
 
 func inTerminal(t *testing.T, cols, rows int, term string, env ...string) *screentest.Screen {
 	t.Helper()
@@ -120,9 +131,9 @@ func TestSignalsRescueUnsavedEdits(t *testing.T) {
 	for _, sig := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		s := inTerminal(t, 120, 40, "xterm-256color")
 		s.WaitFor("Plateau trials")
-		s.Type(strings.Repeat(".", 30))
+		s.Type(strings.Repeat(")", 30))
 		s.WaitFor("Wing ┣")
-		s.Type(strings.Repeat(",", 4))
+		s.Type(strings.Repeat("(", 4))
 		s.WaitFor("Margin asked")
 		s.Type("jjj")
 		s.Type("33")
@@ -133,5 +144,23 @@ func TestSignalsRescueUnsavedEdits(t *testing.T) {
 		if code := s.End(); code != 0 || !strings.Contains(s.Raw(), "rescued plateau.toml at 0.330") || s.Alternate() {
 			t.Errorf("%v: exit status %d, alternate screen %v, last output %q", sig, code, s.Alternate(), s.Raw()[max(0, len(s.Raw())-200):])
 		}
+	}
+}
+
+// A fault of the program takes the same way: edits outlive it, also what is
+// being typed when it is valid.
+func TestAFaultRescuesUnsavedEdits(t *testing.T) {
+	s := inTerminal(t, 120, 40, "xterm-256color", "BENCH_FAULT=1")
+	s.WaitFor("Plateau trials")
+	s.Type(strings.Repeat(")", 30))
+	s.WaitFor("Wing ┣")
+	s.Type("((((")
+	s.WaitFor("Margin asked")
+	s.Type("jjj")
+	s.Type("33")
+	s.WaitFor("[33")
+	s.Press("ctrl+s")
+	if code := s.End(); code != 1 || !strings.Contains(s.Raw(), "rescued plateau.toml at 0.330") || s.Alternate() {
+		t.Errorf("exit status %d, alternate screen %v, last output %q", code, s.Alternate(), s.Raw()[max(0, len(s.Raw())-300):])
 	}
 }

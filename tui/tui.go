@@ -26,7 +26,8 @@ import (
 type Shelf interface {
 	List() ([]store.Entry, error)
 	Open(path string) (*model.Study, error)
-	// Save replaces the file. The note, if any, is for the person to read.
+	// Save replaces the file. The note, if any, is for the person to read; so
+	// is the error, which says that and why the study was not saved.
 	Save(path string, s *model.Study) (note string, err error)
 	// Create writes a new file and refuses to overwrite one.
 	Create(path string, s *model.Study) (note string, err error)
@@ -39,12 +40,12 @@ type Options struct {
 	Shelf       Shelf
 	Renderer    *lipgloss.Renderer // of the person's terminal
 	ASCII       bool               // show nothing outside ASCII
-	ChooseFirst bool               // begin with the list of studies
+	ChooseFirst bool               // begin with the list of studies; Study is the sample for who chooses none
 	FPS         int                // frames a second at most, 0 for 20
 
-	// Rescue is called with the study when the bench ends with unsaved edits
-	// though nobody chose to drop them: a lost line, a signal, a fault. It may
-	// be nil.
+	// Rescue is called with the study, after the terminal is restored, when the
+	// bench ends with unsaved edits though nobody chose to drop them: a lost
+	// line, a signal, a fault. It may be nil.
 	Rescue func(path string, s *model.Study)
 }
 
@@ -75,12 +76,14 @@ type root struct {
 	studies *studies.Model
 	help    *keys.Model
 
-	strip    headline.Strip
-	question *question
-	notice   string // said until the next key
-	problem  string // said until it is put away
-	saving   bool
-	left     bool // the person chose to leave
+	strip     headline.Strip
+	questions []question // the first is asked, the others wait
+	footing   []string   // the foot as it was last composed
+	notice    said       // until the next key
+	problem   string     // said until it is put away
+	saving    bool
+	left      bool // the person chose to leave
+	choosing  bool // the list of studies is shown and none is chosen yet
 }
 
 // question is one that waits for an answer.
@@ -103,7 +106,7 @@ func New(o Options) Model {
 	}
 	r.lay(desk.New(s, o.Path))
 	if o.ChooseFirst {
-		r.page = atStudies
+		r.page, r.choosing = atStudies, true
 	}
 	return Model{r}
 }
@@ -118,7 +121,7 @@ func newStudy() *model.Study {
 
 // lay puts a study on the desk and the pages in front of it.
 func (r *root) lay(d *desk.Desk) {
-	r.desk = d
+	r.desk, r.questions, r.choosing = d, nil, false
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.page = atBench

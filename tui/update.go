@@ -61,12 +61,12 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 	if !r.fits() {
 		return r.pressUnseen(msg)
 	}
-	r.notice = ""
+	r.notice = said{}
 	e := r.keys.Everywhere
 	busy := r.page == atBench && r.bench.Busy()
 	switch {
-	case r.question != nil:
-		return r.answer(msg)
+	case r.asked() != nil:
+		return r.answer(*r.asked(), msg)
 	case busy && msg.String() == "ctrl+c":
 		return r.leave()
 	case busy && msg.String() == "ctrl+s":
@@ -77,7 +77,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 	case busy:
 		return r.onPage(msg)
 	case msg.Paste:
-		r.notice = "a paste is taken only where something is typed; Enter begins"
+		r.say("a paste is taken only where something is typed; Enter begins")
 		return nil
 	case r.problem != "" && key.Matches(msg, r.keys.Back):
 		r.problem = ""
@@ -94,10 +94,13 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 	return r.onPage(msg)
 }
 
+// atRest reports whether leaving would lose nothing.
+func (r *root) atRest() bool { return !r.desk.Unsaved() && !r.bench.Busy() && r.asked() == nil }
+
 // pressUnseen takes keys while the window is too small to show what they do:
 // only leaving without loss is possible.
 func (r *root) pressUnseen(msg tea.KeyMsg) tea.Cmd {
-	if key.Matches(msg, r.keys.Everywhere.Quit) && !r.desk.Unsaved() && !r.bench.Busy() && r.question == nil {
+	if key.Matches(msg, r.keys.Everywhere.Quit) && r.atRest() {
 		r.left = true
 		return tea.Quit
 	}
@@ -127,6 +130,10 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 }
 
 func (r *root) goTo(p page) {
+	if r.choosing && p != atStudies {
+		r.choosing = false
+		r.say("this is the built-in sample, in no file yet; o leads back to your studies")
+	}
 	r.page = p
 	r.refresh()
 	if p == atBench {
@@ -191,8 +198,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 
 // place is where the person stands.
 func (r *root) place() keymap.Place {
-	if r.question != nil {
-		return r.question.Place()
+	if q := r.asked(); q != nil {
+		return q.Place()
 	}
 	switch r.page {
 	case atSideBySide:

@@ -21,6 +21,7 @@ func (r *root) arrange() {
 	if !r.fits() {
 		return
 	}
+	r.footing = r.foot()
 	h := r.body()
 	switch r.page {
 	case atBench:
@@ -35,7 +36,7 @@ func (r *root) arrange() {
 }
 
 // body is the height left for the page.
-func (r *root) body() int { return r.h - 1 - headline.Height(r.w) - len(r.foot()) - 1 }
+func (r *root) body() int { return r.h - 1 - headline.Height(r.w) - len(r.footing) - 1 }
 
 // View paints the window.
 func (m Model) View() string {
@@ -45,7 +46,7 @@ func (m Model) View() string {
 	if !m.fits() {
 		return m.th.Screen(m.tooSmall(), m.w, m.h)
 	}
-	lines := append([]string{m.title()}, m.strip.View(m.w)...)
+	lines := append([]string{m.title()}, m.headline()...)
 	page := m.inSight()
 	for y := range m.body() {
 		line := ""
@@ -54,9 +55,18 @@ func (m Model) View() string {
 		}
 		lines = append(lines, line)
 	}
-	lines = append(lines, m.foot()...)
-	lines = append(lines, m.th.Quiet.Paint(m.th.Cut(m.place().Footer(m.w, m.keys.Everywhere.Keys), m.w)))
+	lines = append(lines, m.footing...)
+	lines = append(lines, m.th.Quiet.Paint(m.footer()))
 	return m.th.Screen(lines, m.w, m.h)
+}
+
+// footer is the keys of the place; on an ASCII terminal arrows take more room.
+func (r *root) footer() string {
+	for w := r.w; ; w-- {
+		if s := r.th.Clean(r.place().Footer(w, r.keys.Everywhere.Keys)); theme.Width(s) <= r.w {
+			return s
+		}
+	}
 }
 
 func (r *root) inSight() []string {
@@ -72,15 +82,26 @@ func (r *root) inSight() []string {
 }
 
 func (r *root) tooSmall() []string {
-	lines := theme.Wrap(fmt.Sprintf("Backspan needs 60x16, this window is %dx%d.", r.w, r.h), r.w)
-	if r.desk.Unsaved() || r.bench.Busy() {
-		return append(lines, theme.Wrap("Your edits are kept.", r.w)...)
+	s := fmt.Sprintf("Backspan needs %dx%d, this window is %dx%d. ", leastWidth, leastHeight, r.w, r.h)
+	if r.atRest() {
+		return theme.Wrap(s+"q leaves; other keys do nothing until the window is larger.", r.w)
 	}
-	return append(lines, theme.Wrap("q leaves.", r.w)...)
+	return theme.Wrap(s+"Your edits are kept. Keys do nothing until the window is larger.", r.w)
+}
+
+// headline is the strip; empty while no study is chosen.
+func (r *root) headline() []string {
+	if r.choosing {
+		return make([]string, headline.Height(r.w))
+	}
+	return r.strip.View(r.w)
 }
 
 // title names the study, the variant in hand and the state of the file.
 func (r *root) title() string {
+	if r.choosing {
+		return r.th.Strong.Paint("Choose a study")
+	}
 	state := "saved"
 	switch {
 	case r.saving:
@@ -114,8 +135,8 @@ func (r *root) title() string {
 func (r *root) foot() []string {
 	var lines []string
 	switch {
-	case r.question != nil:
-		lines = r.question.View(r.w)
+	case r.asked() != nil:
+		lines = r.asked().View(r.w)
 	case r.problem != "":
 		for i, l := range theme.Wrap(r.th.Clean(r.problem), r.w-2) {
 			mark := "  "
@@ -126,7 +147,8 @@ func (r *root) foot() []string {
 		}
 		lines = append(lines, r.th.Quiet.Paint("  esc puts this away"))
 	default:
-		return []string{r.th.Cut(r.th.Clean(r.notice), r.w)}
+		tally := r.notice.tally
+		return []string{tally + r.th.Short(r.th.Clean(r.notice.text), r.w-theme.Width(tally))}
 	}
 	if most := r.h / 2; len(lines) > most {
 		lines = lines[:most]

@@ -7,6 +7,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"syscall"
 	"testing"
 
 	"backspan/store"
@@ -42,10 +43,10 @@ func TestMainJobInATerminal(t *testing.T) {
 			s := screentest.Start(t, w, bin)
 			s.WaitFor("Saddle Meadow trials / Belt 190")
 			s.WaitFor("in no file yet")
-			s.Type("...") // engine, cooling, drive, ribbed belt
+			s.Type(")))") // engine, cooling, drive, ribbed belt
 			s.WaitFor("Ribbed belt of Belt 190")
 			s.Press("down", "down")
-			s.WaitFor("> Crank pulley, effective")
+			s.WaitFor("> Crank pulley, e")
 			s.Press("enter")
 			s.WaitFor("Enter accepts")
 			s.Type("2 7/8 in")
@@ -89,6 +90,107 @@ func TestMainJobInATerminal(t *testing.T) {
 				t.Errorf("exit status %d", code)
 			}
 		})
+	}
+}
+
+// A lost line or a kill costs nothing: what was edited, and what was being
+// typed when it is valid, is in a file of its own, and its name is told once
+// the terminal is as it was.
+func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
+	bin := built(t)
+	for _, tc := range []struct {
+		name   string
+		signal syscall.Signal
+		file   bool
+		as     string // the file's name, when not trials.toml
+		there  string // a file that must not be overwritten
+		shut   bool   // the folder cannot be written
+		typed  string // still in the editor
+		kept   string
+		margin float64
+	}{
+		{name: "kill", signal: syscall.SIGTERM, file: true, kept: "trials.rescued.toml", margin: 0.33},
+		{name: "hang-up while typing", signal: syscall.SIGHUP, file: true, typed: "44", kept: "trials.rescued.toml", margin: 0.44},
+		{name: "hang-up while typing nonsense", signal: syscall.SIGHUP, file: true, typed: "4x", kept: "trials.rescued.toml", margin: 0.33},
+		{name: "one rescued before", signal: syscall.SIGTERM, file: true, there: "trials.rescued.toml", kept: "trials.rescued2.toml", margin: 0.33},
+		{name: "rescued again", signal: syscall.SIGTERM, file: true, as: "trials.rescued.toml", kept: "trials.rescued2.toml", margin: 0.33},
+		{name: "in no file yet", signal: syscall.SIGHUP, kept: "unsaved.rescued.toml", margin: 0.33},
+		{name: "folder cannot be written", signal: syscall.SIGTERM, file: true, shut: true, kept: "state/backspan/trials.rescued.toml", margin: 0.33},
+	} {
+		t.Run(tc.name, func(t *testing.T) {
+			dir, state := t.TempDir(), t.TempDir()
+			argv := []string{bin}
+			if tc.file {
+				if tc.as == "" {
+					tc.as = "trials.toml"
+				}
+				argv = append(argv, "open", write(t, dir, tc.as, sampleText()))
+			}
+			if tc.there != "" {
+				write(t, dir, tc.there, "mine\n")
+			}
+			s := screentest.Start(t, screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true,
+				Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+filepath.Join(state, "state"))}, argv...)
+			s.WaitFor("Saddle Meadow trials")
+			s.Type(strings.Repeat(")", 30))
+			s.WaitFor("Wing ┣")
+			s.Type("((((")
+			s.WaitFor("Margin asked")
+			s.Type("jjj33")
+			s.WaitFor("[33")
+			s.Press("enter")
+			s.WaitFor("NOT SAVED")
+			if tc.typed != "" {
+				s.Type(tc.typed)
+				s.WaitFor("[" + tc.typed)
+			}
+			if tc.shut {
+				// In a folder that is gone nothing can be created, even by the
+				// superuser.
+				if err := os.Rename(dir, dir+".gone"); err != nil {
+					t.Fatal(err)
+				}
+			}
+			s.Signal(tc.signal)
+			if code := s.End(); code != 0 || s.Alternate() {
+				t.Errorf("exit status %d, alternate screen %v", code, s.Alternate())
+			}
+			path := filepath.Join(dir, tc.kept)
+			if tc.shut {
+				path = filepath.Join(state, tc.kept)
+			}
+			if raw := s.Raw(); !strings.Contains(raw[strings.LastIndex(raw, "\x1b[?1049l")+1:], "kept in") || !strings.Contains(raw, filepath.Base(tc.kept)) {
+				t.Errorf("not told: %q", raw[max(0, len(raw)-300):])
+			}
+			study, err := store.NewFolder(dir).Open(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if study.MarginAsked != tc.margin {
+				t.Errorf("the margin kept is %g, want %g", study.MarginAsked, tc.margin)
+			}
+			if tc.there != "" {
+				if b, err := os.ReadFile(filepath.Join(dir, tc.there)); err != nil || string(b) != "mine\n" {
+					t.Errorf("what was there became %q, %v", b, err)
+				}
+			}
+		})
+	}
+}
+
+// Who leaves without saving means it.
+func TestLeavingOnPurposeKeepsNothing(t *testing.T) {
+	dir := t.TempDir()
+	s := screentest.Start(t, screentest.Window{Cols: 80, Rows: 24, Env: screentest.Env("xterm-256color"), Dir: dir, Mute: true}, built(t))
+	s.WaitFor("Saddle Meadow trials")
+	s.Press("down", "right")
+	s.WaitFor("NOT SAVED")
+	s.Press("q", "w")
+	if code := s.End(); code != 0 {
+		t.Errorf("exit status %d", code)
+	}
+	if left, err := os.ReadDir(dir); err != nil || len(left) != 0 {
+		t.Errorf("left behind: %v, %v", left, err)
 	}
 }
 

@@ -54,6 +54,7 @@ func (p program) open(args []string) int {
 	if p.env("SSH_CONNECTION") != "" {
 		o.FPS = 10
 	}
+	o.Rescue = p.rescue
 	if err := tui.Run(context.Background(), o, p.in, out); err != nil {
 		return p.cannot(err)
 	}

@@ -44,6 +44,21 @@ func TestReadmeTellsTheTruth(t *testing.T) {
 	}
 }
 
+// The picture in the README is the bench as it is.
+func TestReadmeShowsTheBench(t *testing.T) {
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	screen, err := os.ReadFile("../../tui/testdata/bench-edited-80x24.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(string(readme), strings.TrimRight(string(screen), "\n")) {
+		t.Error("the picture of the bench is out of date: put tui/testdata/bench-edited-80x24.txt into the README")
+	}
+}
+
 func expect(t *testing.T, readme, want string) {
 	t.Helper()
 	if !strings.Contains(readme, strings.Join(strings.Fields(want), " ")) {

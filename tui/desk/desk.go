@@ -10,7 +10,6 @@ import (
 	"reflect"
 
 	"backspan/model"
-	"backspan/model/reading"
 )
 
 // Shared stands in place of a variant's index for what all variants share.
@@ -83,15 +82,13 @@ func (d *Desk) Select(i int) {
 }
 
 // Outcome is what the model finds of the variant in hand.
-func (d *Desk) Outcome() model.Outcome { return d.outcomeOf(d.Selected) }
+func (d *Desk) Outcome() model.Outcome { return d.OutcomeOf(d.Selected) }
 
 // ReferenceOutcome is what the model finds of the reference variant.
-func (d *Desk) ReferenceOutcome() model.Outcome { return d.outcomeOf(d.study.ReferenceIndex()) }
+func (d *Desk) ReferenceOutcome() model.Outcome { return d.OutcomeOf(d.study.ReferenceIndex()) }
 
-// Worst is the worst check of variant i.
-func (d *Desk) Worst(i int) (reading.Check, bool) { return d.outcomeOf(i).Worst() }
-
-func (d *Desk) outcomeOf(i int) model.Outcome {
+// OutcomeOf is what the model finds of variant i, empty when there is none.
+func (d *Desk) OutcomeOf(i int) model.Outcome {
 	if i < 0 || i >= len(d.outcomes) {
 		return model.Outcome{}
 	}

@@ -52,6 +52,10 @@ func TestNamesOfEdits(t *testing.T) {
 		{"same value", func(d *Desk) error { return d.Set(Shared, "margin_asked", "10 %") }, ""},
 		{"text emptied", func(d *Desk) error { return d.Set(Shared, "currency", "") }, "Currency EUR → empty"},
 		{"long text", func(d *Desk) error { return d.Set(Shared, "notes", strings.Repeat("n", 99)) }, "Notes empty → " + strings.Repeat("n", 31) + "…"},
+		{"end of a long text", func(d *Desk) error {
+			_ = d.Set(Shared, "notes", strings.Repeat("n", 99))
+			return d.Set(Shared, "notes", strings.Repeat("n", 98)+"m")
+		}, "Notes changed"},
 		{"reference", func(d *Desk) error { return d.Set(Shared, "reference", "C") }, "reference A → C"},
 		{"name of a variant", func(d *Desk) error { return d.Set(1, "name", "Z") }, "rename B → Z"},
 		{"duplicate", func(d *Desk) error { return d.Duplicate(0) }, "duplicate as A 2"},

@@ -62,7 +62,10 @@ func (d *Desk) alter(variant int, path string, change func(param.Param) error) e
 		if p.Editable() == old {
 			return "", nil
 		}
-		return fmt.Sprintf("%s %s → %s", p.Label, was, shown(p)), nil
+		if now := shown(p); now != was {
+			return fmt.Sprintf("%s %s → %s", p.Label, was, now), nil
+		}
+		return p.Label + " changed", nil // a table of as many rows, a long text with another end
 	})
 }
 

@@ -74,12 +74,13 @@ type Map struct {
 }
 
 // Default is the keys as delivered. Every letter has a sense in English; no
-// command needs a function key, a mouse or Esc alone.
+// command needs a function key, a mouse or Esc alone; and nothing that can
+// begin a number is a command, because on a row of numbers it begins to type.
 func Default() Map {
 	return Map{
 		Everywhere: Everywhere{
 			Bench:           bind("bench", "b", "b", "f2"),
-			SideBySide:      bind("side by side", "c", "c", "f3"),
+			SideBySide:      bind("compare", "c", "c", "f3"),
 			Studies:         bind("studies", "o", "o", "f4"),
 			Keys:            bind("keys", "?", "?", "f1"),
 			NextVariant:     bind("next variant", ">", ">"),
@@ -97,20 +98,20 @@ func Default() Map {
 			Top: bind("first row", "home", "home", "g"), Bottom: bind("last row", "end", "end", "G"),
 		},
 		Panes: Panes{
-			Next: bind("next pane", "tab", "tab"), Previous: bind("pane before", "shift+tab", "shift+tab"),
-			NextPart: bind("next part", ".", "."), PreviousPart: bind("part before", ",", ","),
+			Next: bind("pane", "tab", "tab"), Previous: bind("pane before", "shift+tab", "shift+tab"),
+			NextPart: bind("next part", ")", ")", "ctrl+n"), PreviousPart: bind("part before", "(", "(", "ctrl+p"),
 			Moved: bind("only what moved", "m", "m"),
 		},
 		Variants: Variants{
-			Into: bind("its parts", "enter", "enter"), Duplicate: bind("duplicate", "d", "d"), Add: bind("add", "a", "a"),
+			Into: bind("parts", "enter", "enter"), Duplicate: bind("duplicate", "d", "d"), Add: bind("add", "a", "a"),
 			Rename: bind("rename", "n", "n"), Delete: bind("delete", "x", "x", "delete"),
 			MoveUp: bind("move up", "K", "K", "shift+up"), MoveDown: bind("move down", "J", "J", "shift+down"),
 			Reference: bind("make reference", "r", "r"),
 		},
-		Parts: Parts{Into: bind("its values", "enter", "enter"), Back: bind("back", "esc", "esc")},
+		Parts: Parts{Into: bind("values", "enter", "enter"), Back: bind("back", "esc", "esc")},
 		Form: Form{
 			Edit: bind("set", "enter", "enter"),
-			More: bind("more", "right", "right", "+", "="), Less: bind("less", "left", "left", "-"),
+			More: bind("more", "right", "right"), Less: bind("less", "left", "left"),
 			MuchMore: bind("ten steps more", "]", "]", "shift+right"),
 			MuchLess: bind("ten steps less", "[", "[", "shift+left"),
 			Back:     bind("back", "esc", "esc"),

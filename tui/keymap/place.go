@@ -12,6 +12,9 @@ type Place struct {
 	Name string
 	Own  []key.Binding // most wanted first
 	Too  []key.Binding // work here and elsewhere
+
+	hints hints // for the footer, most wanted first
+	kept  hints // that the footer shows before any other hint but the first
 }
 
 func (m Map) walk() []key.Binding {
@@ -33,62 +36,96 @@ func (m Map) panes() []key.Binding {
 // AtVariants is the list of variants.
 func (m Map) AtVariants() Place {
 	v := m.Variants
-	return Place{"list of variants", []key.Binding{v.Into, v.Duplicate, v.Add, v.Rename, v.Delete, v.Reference, v.MoveUp, v.MoveDown}, m.panes()}
+	return Place{
+		Name: "list of variants",
+		Own:  []key.Binding{v.Into, v.Duplicate, v.Add, v.Rename, v.Delete, v.Reference, v.MoveUp, v.MoveDown},
+		Too:  m.panes(),
+		hints: hints{phrase(v.Into), phrase(v.Duplicate), phrase(v.Rename), phrase(v.Delete), phrase(v.Add), phrase(v.Reference),
+			pair(v.MoveUp, v.MoveDown, "move")},
+		kept: m.onBench(),
+	}
 }
 
 // AtParts is the list of parts.
 func (m Map) AtParts() Place {
-	return Place{"list of parts", []key.Binding{m.Parts.Into, m.Parts.Back}, m.panes()}
+	return Place{
+		Name: "list of parts", Own: []key.Binding{m.Parts.Into, m.Parts.Back}, Too: m.panes(),
+		hints: hints{phrase(m.Parts.Into), phrase(m.Parts.Back), m.variantHint(), phrase(m.Everywhere.Studies)}, kept: m.onBench(),
+	}
 }
 
 // AtForm is the values of a part.
 func (m Map) AtForm() Place {
 	f := m.Form
-	return Place{"values of a part", []key.Binding{f.Edit, f.Less, f.More, f.MuchLess, f.MuchMore, f.Back}, m.panes()}
+	return Place{
+		Name: "values of a part", Own: []key.Binding{f.Edit, f.Less, f.More, f.MuchLess, f.MuchMore, f.Back}, Too: m.panes(),
+		hints: hints{phrase(f.Edit), arrows + " " + pair(f.MuchLess, f.MuchMore, "step"), m.partHint(), m.variantHint(),
+			phrase(m.Panes.Moved), phrase(f.Back), phrase(m.Everywhere.Studies)},
+		kept: m.onBench(),
+	}
 }
 
 // AtReadings is the readings of the variant in hand.
 func (m Map) AtReadings() Place {
-	return Place{"readings", []key.Binding{m.Panes.Moved, m.Panes.NextPart, m.Panes.PreviousPart, m.Form.Back}, m.panes()}
+	return Place{
+		Name: "readings", Own: []key.Binding{m.Panes.Moved, m.Panes.NextPart, m.Panes.PreviousPart, m.Form.Back}, Too: m.panes(),
+		hints: hints{phrase(m.Panes.Moved), m.partHint(), phrase(m.Form.Back), m.variantHint()}, kept: m.onBench(),
+	}
 }
 
 // AtChecks is the checks of the variant in hand.
-func (m Map) AtChecks() Place { return Place{"checks", []key.Binding{m.Form.Back}, m.panes()} }
+func (m Map) AtChecks() Place {
+	return Place{Name: "checks", Own: []key.Binding{m.Form.Back}, Too: m.panes(),
+		hints: hints{phrase(m.Form.Back), m.variantHint(), m.partHint()}, kept: m.onBench()}
+}
 
 // AtEditor is a text being typed.
 func (m Map) AtEditor() Place {
 	e := m.Editor
-	return Place{"typing", []key.Binding{e.Accept, e.Leave, e.Clear, e.Start, e.End}, nil}
+	own := []key.Binding{e.Accept, e.Leave, e.Clear, e.Start, e.End}
+	return Place{Name: "typing", Own: own, hints: phrases(own)}
 }
 
 // AtPicker is a word being chosen.
 func (m Map) AtPicker() Place {
 	p := m.Picker
-	return Place{"choosing", []key.Binding{p.Accept, p.Leave, p.Up, p.Down}, nil}
+	own := []key.Binding{p.Accept, p.Leave, p.Up, p.Down}
+	return Place{Name: "choosing", Own: own, hints: phrases(own)}
 }
 
 // AtSideBySide is the comparison.
 func (m Map) AtSideBySide() Place {
-	s := m.SideBySide
-	return Place{"side by side", []key.Binding{s.Left, s.Right, m.Panes.NextPart, m.Panes.PreviousPart, s.Differences, s.Open, s.Back}, append(m.walk(), m.everywhere()...)}
+	s, e := m.SideBySide, m.Everywhere
+	return Place{
+		Name: "side by side",
+		Own:  []key.Binding{s.Left, s.Right, m.Panes.NextPart, m.Panes.PreviousPart, s.Differences, s.Open, s.Back},
+		Too:  append(m.walk(), m.everywhere()...),
+		hints: hints{arrows + " variant", phrase(s.Differences), phrase(s.Open),
+			pair(m.Panes.NextPart, m.Panes.PreviousPart, "group"), phrase(s.Back), phrase(e.Studies)},
+		kept: phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
+	}
 }
 
 // AtStudies is the list of studies.
 func (m Map) AtStudies() Place {
 	s := m.Studies
-	return Place{"studies", []key.Binding{s.Open, s.Again, m.Everywhere.NewStudy, s.Back}, append(m.walk(), m.Everywhere.Keys, m.Everywhere.Quit)}
+	own := []key.Binding{s.Open, s.Again, m.Everywhere.NewStudy, s.Back}
+	return Place{Name: "studies", Own: own, Too: append(m.walk(), m.Everywhere.Keys, m.Everywhere.Quit),
+		hints: phrases(own), kept: phrases([]key.Binding{m.Everywhere.Quit})}
 }
 
 // AtKeys is the page of keys.
 func (m Map) AtKeys() Place {
-	return Place{"keys", append([]key.Binding{m.Back}, m.walk()...),
-		[]key.Binding{m.Everywhere.Bench, m.Everywhere.SideBySide, m.Everywhere.Studies, m.Everywhere.Quit}}
+	e := m.Everywhere
+	return Place{Name: "keys", Own: append([]key.Binding{m.Back}, m.walk()...), Too: []key.Binding{e.Bench, e.SideBySide, e.Studies, e.Quit},
+		hints: hints{phrase(m.Back), pair(m.Walk.Up, m.Walk.Down, "more")}, kept: phrases([]key.Binding{e.Quit})}
 }
 
 // AtQuestion is a question that waits for an answer.
 func (m Map) AtQuestion() Place {
 	q := m.Question
-	return Place{"question", []key.Binding{q.Answer, q.Next, q.Previous, q.Leave}, nil}
+	own := []key.Binding{q.Answer, q.Next, q.Previous, q.Leave}
+	return Place{Name: "question", Own: own, hints: phrases(own)}
 }
 
 // All lists a place's keys once each, its own first.
@@ -102,41 +139,6 @@ func (p Place) All() []key.Binding {
 	return all
 }
 
-// Footer is as many of the place's keys as fit in w cells, whole ones only.
-// The last is always where to find the rest.
-func (p Place) Footer(w int, more key.Binding) string {
-	const gap = "   "
-	last := ""
-	if p.Too != nil {
-		last = phrase(more)
-	}
-	var b strings.Builder
-	for _, k := range p.All() {
-		if k.Help() == more.Help() {
-			continue
-		}
-		s := phrase(k)
-		room := w - b.Len() - len(last)
-		if b.Len() > 0 || last != "" {
-			room -= 2 * len(gap)
-		}
-		if len(s) > room {
-			break
-		}
-		if b.Len() > 0 {
-			b.WriteString(gap)
-		}
-		b.WriteString(s)
-	}
-	if last != "" {
-		if b.Len() > 0 {
-			b.WriteString(gap)
-		}
-		b.WriteString(last)
-	}
-	return b.String()
-}
-
 // Spelt lists a binding's keys as a person reads them, the usual one first.
 func Spelt(k key.Binding) string {
 	names := make([]string, len(k.Keys()))
@@ -148,5 +150,3 @@ func Spelt(k key.Binding) string {
 	}
 	return strings.Join(names, " or ")
 }
-
-func phrase(k key.Binding) string { return k.Help().Key + " " + k.Help().Desc }

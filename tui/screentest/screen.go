@@ -218,6 +218,13 @@ func (s *Screen) WaitUntil(what string, ok func(text string) bool) {
 	s.mu.Unlock()
 }
 
+// WaitForLast waits until the last bytes that the program has written are as
+// wanted, such as those that end a frame.
+func (s *Screen) WaitForLast(want string) {
+	s.t.Helper()
+	s.WaitUntil("the last bytes", func(string) bool { return strings.HasSuffix(string(s.raw), want) })
+}
+
 // End waits until the program has ended and returns its exit status.
 func (s *Screen) End() int {
 	s.t.Helper()

@@ -38,6 +38,24 @@ func (t *Theme) Cut(s string, w int) string {
 	return ansi.Truncate(s, w, t.Marks.Cut)
 }
 
+// Short shortens plain text to at most w cells by taking out its middle, so
+// that what tells apart names that begin alike stays: "Depth, engine m…o rear
+// end".
+func (t *Theme) Short(s string, w int) string {
+	if w <= 0 || Width(s) <= w {
+		return t.Cut(s, w)
+	}
+	room := w - Width(t.Marks.Cut)
+	tail := ansi.TruncateLeft(s, Width(s)-room/2, "")
+	return t.Cut(ansi.Truncate(s, room-Width(tail), "")+t.Marks.Cut+tail, w)
+}
+
+// Label is Short, padded to w cells.
+func (t *Theme) Label(s string, w int) string {
+	s = t.Short(s, w)
+	return s + blank(w-Width(s))
+}
+
 // Wrap breaks plain text into lines of at most w cells.
 func Wrap(s string, w int) []string {
 	if w <= 0 || s == "" {
@@ -51,29 +69,28 @@ func Wrap(s string, w int) []string {
 }
 
 // Heading is a rule of w cells with a title set into it at the left and a note
-// at the right. The pane that has the focus has a heavy rule and a title in a
-// tab.
+// at the right. The pane that has the focus has its title in a heavy tab; the
+// rest of the rule stays as it is, because every cell that changes has to be
+// sent.
 func (t *Theme) Heading(title, note string, w int, focus bool) string {
-	rule, ink := t.Marks.Light, t.Quiet
-	left, right := " ", " "
+	lead, tail, inked := t.Quiet.Paint(t.Marks.Light+" "), " ", t.Strong
 	if focus {
-		rule, ink, left, right = t.Marks.Heavy, t.Accent, t.Marks.TabLeft+" ", " "+t.Marks.TabRight
+		lead, tail, inked = t.Accent.Paint(t.Marks.Heavy+t.Marks.TabLeft+" "), " "+t.Marks.TabRight, t.Accent
 	}
-	title = t.Cut(title, max(w-6, 0))
-	room := w - 1 - Width(left+title+right)
+	title = t.Short(title, max(w-6, 0))
+	room := w - Width(lead+title+tail)
 	if note != "" && room >= Width(note)+4 {
 		note = " " + note + " "
 	} else {
 		note = ""
 	}
-	tail := max(room-Width(note), 0)
-	end := min(tail, 1)
-	inked := t.Strong
+	rule := max(room-Width(note), 0)
+	end := min(rule, 1)
 	if focus {
-		inked = t.Accent
+		title += tail
+		tail = ""
 	}
-	return t.Cut(ink.Paint(rule+left)+inked.Paint(title)+ink.Paint(right+strings.Repeat(rule, tail-end))+
-		t.Quiet.Paint(note)+ink.Paint(strings.Repeat(rule, end)), w)
+	return t.Cut(lead+inked.Paint(title)+t.Quiet.Paint(tail+strings.Repeat(t.Marks.Light, rule-end)+note+strings.Repeat(t.Marks.Light, end)), w)
 }
 
 // Span is a range with the part of it that is usual and a value in it.

@@ -3,6 +3,7 @@ package checks
 
 import (
 	"slices"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -100,7 +101,7 @@ func (m *Model) View(w int) []string {
 }
 
 func (m *Model) row(c reading.Check, w int, here bool) string {
-	const verdict, margin, text = 9, 8, 24
+	const verdict, margin, text = 9, 9, 24
 	mark, ink := "  ", theme.Ink{}
 	if here && m.focus {
 		mark, ink = m.th.Marks.Here+" ", m.th.Strong
@@ -108,7 +109,7 @@ func (m *Model) row(c reading.Check, w int, here bool) string {
 	shape, colour := m.th.Verdict(c.Verdict)
 	sign := m.turned(c)
 	label := w - 2 - 2 - verdict - 1 - 2 - margin
-	long := label >= 30+text
+	long := label >= leastLabel+text
 	if long {
 		label -= text + 1
 	}
@@ -116,7 +117,7 @@ func (m *Model) row(c reading.Check, w int, here bool) string {
 		{Ink: m.th.Accent, Text: mark},
 		{Ink: colour, Text: shape + " " + m.th.Fit(string(c.Verdict), verdict)},
 		{Ink: m.th.Merit(sign), Text: m.th.MeritMark(sign) + " "},
-		{Ink: ink, Text: m.th.Fit(m.th.Clean(c.Label), label)},
+		{Ink: ink, Text: m.th.Label(m.th.Clean(c.Label), label)},
 	}
 	if long {
 		s := ""
@@ -125,8 +126,20 @@ func (m *Model) row(c reading.Check, w int, here bool) string {
 		}
 		segs = append(segs, theme.Segment{Text: " " + m.th.Right(s, text)})
 	}
-	segs = append(segs, theme.Segment{Ink: ink, Text: " " + m.th.Right(c.MarginText(), margin)})
+	segs = append(segs, theme.Segment{Ink: ink, Text: " " + m.th.Right(tight(c.MarginText(), margin), margin)})
 	return m.th.Row(here && m.focus, segs...)
+}
+
+// leastLabel is the room that labels keep before limits get a column.
+const leastLabel = 28
+
+// tight leaves the blanks out of a margin that is wider than w; a number is
+// never cut.
+func tight(s string, w int) string {
+	if theme.Width(s) <= w {
+		return s
+	}
+	return strings.ReplaceAll(s, " ", "")
 }
 
 // marginClause is left out where there is no margin to speak of.

@@ -17,7 +17,7 @@ func (m *Model) facts(f Field, w int) []string {
 		facts = append(facts, m.howToType(p))
 	}
 	switch {
-	case !wordy(p):
+	case numeric(p):
 		facts = append(facts, m.allowed(p, w-4)...)
 	case p.Kind == param.KindTable && m.state == resting:
 		if s := p.Editable(); s != "" {
@@ -65,7 +65,7 @@ func (m *Model) howToType(p param.Param) string {
 	how := "Enter accepts, Esc leaves it as it was"
 	switch {
 	case p.Kind == param.KindTable:
-		how += `; rows as "4000 5.2; 5000 7.1"`
+		how += "; a blank between columns, a semicolon begins a row; ctrl+u clears"
 	case p.Kind == param.KindText && p.Key == "notes":
 		how += `; \n starts a new line`
 	case p.Optional:

@@ -2,6 +2,8 @@
 package form
 
 import (
+	"strings"
+
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -137,7 +139,7 @@ func (m *Model) Update(msg tea.KeyMsg, to Target) bool {
 		m.step(f, to, coarse(f))
 	case key.Matches(msg, k.MuchLess):
 		m.step(f, to, -coarse(f))
-	case isFigure(msg) && (f.Param.Kind == param.KindNumber || f.Param.Kind == param.KindWhole):
+	case numeric(f.Param) && beginsNumber(msg):
 		m.begin(f)
 		m.line = m.line.Update(msg)
 	default:
@@ -148,14 +150,20 @@ func (m *Model) Update(msg tea.KeyMsg, to Target) bool {
 
 // coarse is ten fine steps; words are taken one by one.
 func coarse(f Field) int {
-	if f.Param.Kind == param.KindNumber || f.Param.Kind == param.KindWhole {
+	if numeric(f.Param) {
 		return 10
 	}
 	return 1
 }
 
-func isFigure(msg tea.KeyMsg) bool {
-	return msg.Type == tea.KeyRunes && !msg.Alt && !msg.Paste && len(msg.Runes) == 1 && msg.Runes[0] >= '0' && msg.Runes[0] <= '9'
+// numeric reports whether a value is one number.
+func numeric(p param.Param) bool { return p.Kind == param.KindNumber || p.Kind == param.KindWhole }
+
+// beginsNumber reports whether a key can be the first of a number that a
+// person types.
+func beginsNumber(msg tea.KeyMsg) bool {
+	return msg.Type == tea.KeyRunes && !msg.Alt && !msg.Paste && len(msg.Runes) == 1 &&
+		strings.ContainsRune("0123456789.,+-\u2212", msg.Runes[0])
 }
 
 func (m *Model) step(f Field, to Target, n int) {

@@ -1,6 +1,8 @@
 package form
 
 import (
+	"strings"
+
 	"backspan/model/param"
 	"backspan/tui/components/figure"
 	"backspan/tui/theme"
@@ -13,9 +15,12 @@ func (m *Model) View(w int, focus bool) []string {
 	if len(m.fields) == 0 {
 		return append(lines, m.th.Quiet.Paint(m.th.Fit("  nothing to set here", w)))
 	}
-	if m.state == choosing {
+	switch f, _ := m.field(); {
+	case m.state == choosing:
 		lines = append(lines, m.words(w)...)
-	} else {
+	case m.state == typing && f.Param.Kind == param.KindTable:
+		lines = append(lines, m.table(f.Param, w)...)
+	default:
 		lines = append(lines, m.rows(w, focus)...)
 	}
 	d := m.detail()
@@ -41,8 +46,12 @@ func (m *Model) rows(w int, focus bool) []string {
 
 // columns divides a row: mark, label, value with unit, gauge.
 func columns(w int) (label, value, gauge int) {
-	value = 15
-	if w < 50 {
+	switch {
+	case w >= 50:
+		value = 15
+	case w >= 46:
+		value = 13
+	default:
 		value = 12
 	}
 	if w >= 64 {
@@ -69,12 +78,12 @@ func (m *Model) row(f Field, w int, here, focus bool) string {
 		mark, ink = m.th.Marks.Here+" ", m.th.Strong
 	}
 	name := m.th.Clean(f.Param.Label)
-	if spare := label - theme.Width(name); spare > 0 && wordy(f.Param) {
+	if spare := label - theme.Width(name); spare > 0 && !numeric(f.Param) {
 		label, value = label-spare, value+spare
 	}
 	segs := []theme.Segment{
 		{Ink: m.th.Accent, Text: mark},
-		{Ink: ink, Text: m.th.Fit(name, label)},
+		{Ink: ink, Text: m.th.Label(name, label)},
 		{Text: " "},
 		{Ink: ink, Text: m.value(f.Param, value)},
 	}
@@ -83,10 +92,6 @@ func (m *Model) row(f Field, w int, here, focus bool) string {
 	}
 	return m.th.Row(here && focus, segs...)
 }
-
-// wordy reports whether a value is words, which may need more room than
-// figures do.
-func wordy(p param.Param) bool { return p.Kind != param.KindNumber && p.Kind != param.KindWhole }
 
 // unitRoom is what the units take at the end of the value column, so that the
 // numbers stand under one another.
@@ -126,7 +131,7 @@ const leastTyping = 16
 func (m *Model) edited(f Field, w int) string {
 	label, _, _ := columns(w)
 	name := m.th.Clean(f.Param.Label)
-	if f.Param.Kind == param.KindText || f.Param.Kind == param.KindTable {
+	if f.Param.Kind == param.KindText {
 		label = min(label, theme.Width(name), 16)
 	}
 	unit := m.th.Clean(figure.Money(f.Param.Unit.Symbol, f.Param.Unit, m.Currency))
@@ -135,10 +140,28 @@ func (m *Model) edited(f Field, w int) string {
 	}
 	label = max(min(label, w-3-theme.Width(unit)-leastTyping), 4)
 	room := w - 2 - label - 1 - theme.Width(unit)
-	if f.Param.Kind == param.KindNumber || f.Param.Kind == param.KindWhole {
+	if numeric(f.Param) {
 		room = min(room, 24)
 	}
-	return m.th.Accent.Paint(m.th.Marks.Here+" ") + m.th.Strong.Paint(m.th.Fit(name, label)) + " " + m.line.View(m.th, room) + unit
+	return m.th.Accent.Paint(m.th.Marks.Here+" ") + m.th.Strong.Paint(m.th.Label(name, label)) + " " + m.line.View(m.th, room) + unit
+}
+
+// table is the rows of a table while they are typed, under the names of their
+// columns.
+func (m *Model) table(p param.Param, w int) []string {
+	var names []string
+	for _, c := range p.Columns {
+		name := c.Label
+		if c.Unit.Symbol != "" {
+			name += " in " + c.Unit.Symbol
+		}
+		names = append(names, name)
+	}
+	var lines []string
+	for _, l := range theme.Wrap(m.th.Clean(strings.Join(names, ", ")), w-3) {
+		lines = append(lines, m.th.Strong.Paint("   "+l))
+	}
+	return append(lines, m.line.Table(m.th, w, max(m.roll.Room()-len(lines), 1))...)
 }
 
 func (m *Model) words(w int) []string {

@@ -3,11 +3,9 @@
 package headline
 
 import (
-	"fmt"
 	"strings"
 
 	"backspan/model"
-	"backspan/model/reading"
 	"backspan/tui/components/figure"
 	"backspan/tui/theme"
 )
@@ -24,12 +22,9 @@ var figures = []struct{ key, short, full string }{
 // Strip is what it shows, written out when the facts change and not when the
 // screen is painted.
 type Strip struct {
-	th    *theme.Theme
-	cells []cell
-	worst string
-	was   string // the worst check before the last edit, when it is another
-	ink   theme.Ink
-	tally string
+	th        *theme.Theme
+	cells     []cell
+	judgement judgement
 }
 
 type cell struct {
@@ -52,27 +47,8 @@ func New(t *theme.Theme, now, earlier model.Outcome) Strip {
 		}
 		s.cells = append(s.cells, c)
 	}
-	w, ok := now.Worst()
-	if !ok {
-		s.worst = "no checks"
-		return s
-	}
-	shape, ink := t.Verdict(w.Verdict)
-	s.ink = ink
-	s.worst = shape + " worst check " + string(w.Verdict) + ": " + t.Clean(w.Label)
-	if w.Verdict == reading.Holds {
-		s.worst = shape + " every check holds; closest: " + t.Clean(w.Label)
-	}
-	if was, ok := earlier.Worst(); ok && (was.Key != w.Key || was.Verdict != w.Verdict) {
-		s.was = " (was " + string(was.Verdict) + ": " + t.Clean(was.Label) + ")"
-	}
-	s.tally = tally(now.Checks)
+	s.judgement = judge(t, now.Checks, earlier.Checks)
 	return s
-}
-
-func tally(cs []reading.Check) string {
-	return fmt.Sprintf("%d fail, %d thin, %d hold, %d not rated", reading.Count(cs, reading.Fails),
-		reading.Count(cs, reading.Thin), reading.Count(cs, reading.Holds), reading.Count(cs, reading.NotRated))
 }
 
 // Height is how many lines the strip takes in w cells.
@@ -91,29 +67,71 @@ func (s Strip) View(w int) []string {
 	if len(s.cells) == 0 {
 		return make([]string, Height(w))
 	}
-	each := w / len(s.cells)
+	room := s.rooms(w)
 	var lines []string
 	if w >= oneLine {
-		lines = []string{s.row(each, func(c cell) []theme.Segment { return append(s.value(c, each), s.change(c, each, true)...) })}
+		lines = []string{s.row(room, func(c cell, each int) []theme.Segment { return append(s.value(c, each), s.change(c, each, true)...) })}
 	} else {
 		lines = []string{
-			s.row(each, func(c cell) []theme.Segment { return s.value(c, each) }),
-			s.row(each, func(c cell) []theme.Segment { return s.change(c, each, false) }),
+			s.row(room, s.value),
+			s.row(room, func(c cell, each int) []theme.Segment { return s.change(c, each, false) }),
 		}
 	}
-	return append(lines, s.judgement(w))
+	return append(lines, s.judgement.line(s.th, w))
 }
 
-func (s Strip) row(each int, write func(cell) []theme.Segment) string {
+// rooms is how many cells each figure gets, a blank after it included. All get
+// the same; one that needs more, for its unit, takes it from those that need
+// less.
+func (s Strip) rooms(w int) []int {
+	each := w / len(s.cells)
+	room, spare, short := make([]int, len(s.cells)), 0, 0
+	for i, c := range s.cells {
+		room[i] = each
+		if need := c.need(); need > each {
+			short += need - each
+		} else {
+			spare += each - need
+		}
+	}
+	spare += w + 1 - each*len(s.cells) // the last needs no blank after it
+	if short == 0 || short > spare {
+		return room
+	}
+	for i, c := range s.cells {
+		if need := c.need(); need > each {
+			room[i] = need
+		}
+	}
+	short -= w + 1 - each*len(s.cells)
+	for i, c := range s.cells {
+		if take := min(each-c.need(), short); take > 0 {
+			room[i] -= take
+			short -= take
+		}
+	}
+	return room
+}
+
+// need is what the figure takes with its short name, its unit and a blank.
+func (c cell) need() int {
+	n := theme.Width(c.short) + 1 + theme.Width(c.number) + 1
+	if c.units != "" {
+		n += theme.Width(c.units) + 1
+	}
+	return n
+}
+
+func (s Strip) row(room []int, write func(cell, int) []theme.Segment) string {
 	var b strings.Builder
-	for _, c := range s.cells {
-		segs, used := write(c), 0
+	for n, c := range s.cells {
+		segs, used := write(c, room[n]), 0
 		for i, g := range segs {
-			segs[i].Text = s.th.Cut(g.Text, each-1-used)
+			segs[i].Text = s.th.Cut(g.Text, room[n]-1-used)
 			used += theme.Width(segs[i].Text)
 		}
 		b.WriteString(s.th.Row(false, segs...))
-		b.WriteString(strings.Repeat(" ", each-used))
+		b.WriteString(strings.Repeat(" ", room[n]-used))
 	}
 	return strings.TrimRight(b.String(), " ")
 }
@@ -146,18 +164,4 @@ func (s Strip) change(c cell, each int, behind bool) []theme.Segment {
 		lead = ""
 	}
 	return []theme.Segment{{Text: lead}, {Ink: s.th.Merit(c.change.Sign), Text: text}}
-}
-
-// judgement is the worst check, then as much else as fits beside it.
-func (s Strip) judgement(w int) string {
-	line := s.ink.Paint(s.th.Cut(s.worst, w))
-	room := w - theme.Width(s.worst)
-	tail := "  " + s.tally
-	if theme.Width(s.was+tail) <= room {
-		return line + s.was + s.th.Quiet.Paint(s.th.Right(tail, room-theme.Width(s.was)))
-	}
-	if theme.Width(s.was) <= room {
-		return line + s.was
-	}
-	return line
 }

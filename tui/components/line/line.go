@@ -23,7 +23,8 @@ const (
 )
 
 // Model is the line. Its text is chosen whole at first: the first character
-// typed replaces it, any move of the caret keeps it.
+// typed replaces it, any move of the caret keeps it. A table is too much work
+// to lose by one key and is never chosen whole.
 type Model struct {
 	input textinput.Model
 	lines Break
@@ -44,13 +45,17 @@ func New(text string, lines Break) Model {
 	}
 	in.SetValue(text)
 	in.CursorEnd()
-	return Model{input: in, lines: lines, first: in.Value(), whole: in.Value() != ""}
+	return Model{input: in, lines: lines, first: in.Value(), whole: in.Value() != "" && lines != Rows}
 }
 
 // Update takes a key or a paste.
 func (m Model) Update(msg tea.KeyMsg) Model {
 	if msg.Paste {
 		msg.Runes = []rune(m.oneLine(string(msg.Runes)))
+	}
+	if m.lines == Rows && (msg.Type == tea.KeyUp || msg.Type == tea.KeyDown) {
+		m.climb(map[tea.KeyType]int{tea.KeyUp: -1, tea.KeyDown: 1}[msg.Type])
+		return m
 	}
 	typed := msg.Type == tea.KeyRunes && !msg.Alt || msg.Type == tea.KeySpace
 	if m.whole && (typed || msg.String() == "ctrl+u") {
@@ -105,12 +110,17 @@ func (m Model) View(t *theme.Theme, w int) string {
 	}
 	runes := []rune(m.input.Value())
 	pos := min(m.input.Position(), len(runes))
-	before, after := t.Clean(string(runes[:pos])), t.Clean(string(runes[pos:]))
-	switch {
-	case t.Bare:
+	if m.whole && !t.Bare {
+		return "[" + frame(t, "", t.Clean(string(runes)), "", t.Cursor, room) + "]"
+	}
+	return framed(t, runes[:pos], runes[pos:], w)
+}
+
+// framed is the text before and after the caret between brackets, in w cells.
+func framed(t *theme.Theme, left, right []rune, w int) string {
+	before, after, room := t.Clean(string(left)), t.Clean(string(right)), w-2
+	if t.Bare {
 		return "[" + frame(t, before, t.Marks.Caret, after, theme.Ink{}, room) + "]"
-	case m.whole:
-		return "[" + frame(t, "", before+after, "", t.Cursor, room) + "]"
 	}
 	caret := " "
 	if rest := []rune(after); len(rest) > 0 {

@@ -26,6 +26,9 @@ func (m *Model) about(w, h int) []string {
 	if s := m.history(r); s != "" {
 		add(s)
 	}
+	if s := m.difference(r); s != "" {
+		add(s)
+	}
 	if r.r.Method != "" {
 		add("how: " + r.r.Method)
 	}
@@ -39,6 +42,18 @@ func (m *Model) about(w, h int) []string {
 		lines = lines[:h]
 	}
 	return lines
+}
+
+// difference is how a reading stands against the reference.
+func (m *Model) difference(r row) string {
+	if r.against.Text == "" {
+		return ""
+	}
+	s := r.against.Text + " against " + m.facts.Reference.Variant
+	if word := theme.MeritWord(r.against.Sign); word != "" {
+		s += ", " + word
+	}
+	return s
 }
 
 func (m *Model) history(r row) string {

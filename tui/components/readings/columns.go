@@ -11,19 +11,25 @@ type columns struct {
 	words                         bool // better and worse as words too
 }
 
-// divide gives the label what it needs and then words to the changes. The
-// difference from the reference needs a wide pane.
+// leastLabel is the room that labels keep before anything but the value and
+// its change gets a column.
+const leastLabel = 30
+
+// divide gives the label what it needs, then a column to the difference from
+// the reference, and then words to the changes.
 func divide(w int, against bool) columns {
-	const least, most = 22, 38
+	const most = 38
 	c := columns{value: 14, change: 10}
-	if w < 66 {
+	if w < 71 {
 		c.value, c.change = 12, 9
 	}
-	if against && w >= 51 {
-		c.against = c.change
+	if against {
+		if c.against = c.change; c.room(w) < leastLabel {
+			c.against = 0
+		}
 	}
 	c.label = c.room(w)
-	if c.label >= least+wordRoom+4 {
+	if c.label >= leastLabel+wordRoom {
 		c.words = true
 		c.change += wordRoom
 		c.label = c.room(w)

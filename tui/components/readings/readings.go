@@ -182,10 +182,12 @@ func (m *Model) row(r row, c columns, here bool) string {
 	if here && m.focus {
 		mark, ink = m.th.Marks.Here+" ", m.th.Strong
 	}
+	value := m.value(r.r, c.value)
+	label := c.label - max(theme.Width(value)-c.value, 0) // a label can be cut, a unit not
 	segs := []theme.Segment{
 		{Ink: m.th.Accent, Text: mark},
-		{Ink: ink, Text: m.th.Fit(m.th.Clean(r.r.Label), c.label)},
-		{Ink: ink, Text: " " + m.value(r.r, c.value)},
+		{Ink: ink, Text: m.th.Label(m.th.Clean(r.r.Label), label)},
+		{Ink: ink, Text: " " + value},
 		{Ink: m.th.Merit(r.change.Sign), Text: " " + m.change(r.change, c.change, c.words)},
 	}
 	if c.against > 0 {
@@ -197,6 +199,7 @@ func (m *Model) row(r row, c columns, here bool) string {
 // unitRoom is what the units take at the end of the value column.
 const unitRoom = 6
 
+// value is flush right in w cells, or wider when number and unit need it.
 func (m *Model) value(r reading.Reading, w int) string {
 	if !r.Known() {
 		return m.th.Right(r.Text(), w)
@@ -204,7 +207,7 @@ func (m *Model) value(r reading.Reading, w int) string {
 	u := m.th.Clean(figure.Money(r.Unit.Symbol, r.Unit, m.facts.Currency))
 	number := r.Unit.Number(r.Value)
 	if len(number) > w-unitRoom || theme.Width(u) >= unitRoom {
-		return m.th.Right(number+" "+u, w)
+		return m.th.Right(number+" "+u, max(w, theme.Width(number+" "+u)))
 	}
 	return m.th.Right(number, w-unitRoom) + " " + m.th.Fit(u, unitRoom-1)
 }

@@ -32,6 +32,9 @@ func (m *Model) Height(h int) {
 	m.show()
 }
 
+// Room is the number of rows shown.
+func (m *Model) Room() int { return m.height }
+
 // To puts the cursor on row i, or on the nearest row where it may rest.
 func (m *Model) To(i int) {
 	i = min(max(i, 0), max(m.rows-1, 0))

@@ -4,8 +4,6 @@
 package bench
 
 import (
-	"fmt"
-
 	"backspan/tui/components/checks"
 	"backspan/tui/components/figure"
 	"backspan/tui/components/form"
@@ -38,8 +36,8 @@ type Model struct {
 
 	focus    Pane
 	w, h     int
-	variants list.Model
-	parts    list.Model
+	variants list.Model[int] // by index
+	parts    list.Model[part]
 	form     form.Model
 	readings readings.Model
 	checks   checks.Model
@@ -52,8 +50,8 @@ type Model struct {
 func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
 	m := &Model{
 		th: t, keys: k, desk: d, focus: Form,
-		variants: list.New(t, k.Walk, "Variants", "none yet; a adds one"),
-		parts:    list.New(t, k.Walk, "Parts", ""),
+		variants: list.New[int](t, k.Walk, "Variants", "none yet; a adds one"),
+		parts:    list.New[part](t, k.Walk, "Parts", ""),
 		form:     form.New(t, k),
 		readings: readings.New(t, k.Walk),
 		checks:   checks.New(t, k.Walk),
@@ -64,29 +62,27 @@ func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
 	return m
 }
 
-// firstPart is where work begins: the first part after the variant's name.
-func firstPart(d *desk.Desk) string {
-	if secs := d.Sections(d.Selected); len(secs) > 1 {
-		return partKey(false, secs[1].Key)
-	}
-	return ""
+// part is a section of what can be set: of a variant, or of all.
+type part struct {
+	shared  bool
+	section string
 }
 
-// partKey tells the parts of a variant from those that all variants share.
-func partKey(shared bool, section string) string {
-	if shared {
-		return "shared/" + section
+// firstPart is where work begins: the first part after the variant's name.
+func firstPart(d *desk.Desk) part {
+	if secs := d.Sections(d.Selected); len(secs) > 1 {
+		return part{section: secs[1].Key}
 	}
-	return "variant/" + section
+	return part{}
 }
 
 // scope is what the part in hand belongs to, and its section.
 func (m *Model) scope() (variant int, section string) {
-	k := m.parts.Key()
-	if len(k) >= 7 && k[:7] == "shared/" {
-		return desk.Shared, k[7:]
+	p, _ := m.parts.Key()
+	if p.shared {
+		return desk.Shared, p.section
 	}
-	return m.desk.Selected, k[min(len(k), 8):]
+	return m.desk.Selected, p.section
 }
 
 // Refresh takes over what changed on the desk.
@@ -108,31 +104,31 @@ func (m *Model) currency() string { return m.th.Clean(m.desk.Study().Currency) }
 
 func (m *Model) refreshVariants() {
 	s := m.desk.Study()
-	items := make([]list.Item, len(s.Variants))
+	items := make([]list.Item[int], len(s.Variants))
 	for i := range s.Variants {
-		items[i] = list.Item{Key: fmt.Sprint(i), Name: s.Variants[i].Name}
+		items[i] = list.Item[int]{Key: i, Name: s.Variants[i].Name}
 		if i == s.ReferenceIndex() {
 			items[i].Word = "ref"
 		}
-		if worst, ok := m.desk.Worst(i); ok {
+		if worst, ok := figure.Foremost(m.desk.OutcomeOf(i).Checks); ok {
 			items[i].Mark, items[i].Ink = m.th.Verdict(worst.Verdict)
 		}
 	}
 	m.variants.Set(items)
-	m.variants.To(fmt.Sprint(m.desk.Selected))
+	m.variants.To(m.desk.Selected)
 }
 
 func (m *Model) refreshParts() {
-	var items []list.Item
+	var items []list.Item[part]
 	if m.desk.Variant() != nil {
-		items = append(items, list.Item{Heading: true, Name: "of this variant"})
+		items = append(items, list.Item[part]{Heading: true, Name: "of this variant"})
 		for _, s := range m.desk.Sections(m.desk.Selected) {
-			items = append(items, list.Item{Key: partKey(false, s.Key), Name: s.Label})
+			items = append(items, list.Item[part]{Key: part{false, s.Key}, Name: s.Label})
 		}
 	}
-	items = append(items, list.Item{Heading: true, Name: "of all variants"})
+	items = append(items, list.Item[part]{Heading: true, Name: "of all variants"})
 	for _, s := range m.desk.Sections(desk.Shared) {
-		items = append(items, list.Item{Key: partKey(true, s.Key), Name: s.Label})
+		items = append(items, list.Item[part]{Key: part{true, s.Key}, Name: s.Label})
 	}
 	m.parts.Set(items)
 }
@@ -213,6 +209,9 @@ func (m *Model) target() form.Target           { v, _ := m.scope(); return targe
 
 // Focus is the pane that takes the keys.
 func (m *Model) Focus() Pane { return m.focus }
+
+// Path is the path of the parameter under the cursor of the form.
+func (m *Model) Path() string { return m.form.Path() }
 
 // Busy reports whether all keys belong to something being typed or chosen.
 func (m *Model) Busy() bool { return m.naming != nil || m.form.Busy() }

@@ -90,9 +90,9 @@ func (m *Model) atPanes(msg tea.KeyMsg) bool {
 	case key.Matches(msg, k.Previous):
 		m.look(m.focus - 1)
 	case key.Matches(msg, k.NextPart):
-		m.part(1)
+		m.nextPart(1)
 	case key.Matches(msg, k.PreviousPart):
-		m.part(-1)
+		m.nextPart(-1)
 	case key.Matches(msg, k.Moved):
 		m.readings.MovedOnly()
 		if m.focus < Readings {
@@ -104,9 +104,9 @@ func (m *Model) atPanes(msg tea.KeyMsg) bool {
 	return true
 }
 
-// part goes to the next part, or one before: of the readings where these have
+// nextPart goes to the next part, or one before: of the readings where these have
 // the focus, else of what can be set.
-func (m *Model) part(n int) {
+func (m *Model) nextPart(n int) {
 	if m.focus == Readings {
 		m.readings.Leap(n)
 		return
@@ -129,8 +129,9 @@ func (m *Model) atParts(msg tea.KeyMsg) {
 	case key.Matches(msg, k.Back):
 		m.look(Variants)
 	default:
-		was := m.parts.Key()
-		if m.parts.Update(msg) && m.parts.Key() != was {
+		was, _ := m.parts.Key()
+		m.parts.Update(msg)
+		if now, _ := m.parts.Key(); now != was {
 			m.refreshForm()
 			m.form.Top()
 		}
@@ -164,21 +165,15 @@ func (m *Model) atVariants(msg tea.KeyMsg) tea.Msg {
 		err = m.desk.MakeReference(i)
 	default:
 		if m.variants.Update(msg) {
-			m.Take(atoi(m.variants.Key()))
+			if i, ok := m.variants.Key(); ok {
+				m.Take(i)
+			}
 		}
 	}
 	if err != nil {
 		m.notice = err.Error()
 	}
 	return nil
-}
-
-func atoi(s string) int {
-	n := 0
-	for _, c := range s {
-		n = 10*n + int(c-'0')
-	}
-	return n
 }
 
 func (m *Model) name(msg tea.KeyMsg) {
@@ -238,7 +233,7 @@ func (m *Model) Show(p desk.Place) {
 	for _, s := range m.desk.Sections(p.Variant) {
 		for _, q := range s.Params {
 			if s.Path(q) == p.Path {
-				m.parts.To(partKey(p.Variant == desk.Shared, s.Key))
+				m.parts.To(part{p.Variant == desk.Shared, s.Key})
 				m.refreshForm()
 				m.form.To(p.Path)
 				return

@@ -8,7 +8,7 @@ import (
 // The widths from which more panes stand side by side.
 const (
 	threeColumns = 112
-	fourColumns  = 168
+	fourColumns  = 195
 )
 
 // Size gives the page's room. Focus, cursors and what is being typed stay.
@@ -39,55 +39,68 @@ func (m *Model) left() (up, down int) {
 	return up, m.h - up
 }
 
-// right divides the right column between readings and checks.
+// right divides the right column between readings and checks; little depends
+// on the focus, because rows that move have to be sent.
 func (m *Model) right() (up, down int) {
 	up = m.h * 3 / 5
 	switch m.focus {
 	case Readings:
-		up = m.h * 3 / 4
+		up = m.h * 2 / 3
 	case Checks:
-		up = m.h * 2 / 5
+		up = m.h / 2
 	}
 	return up, m.h - up
 }
 
-// leftWidth is the width of the column of names.
-func (m *Model) leftWidth() int {
+// widths divides the page: the column of names, the form, the readings (and,
+// in three columns, the checks below them), and the checks in a column of
+// their own. Labels of the widest panes get thirty cells first, then the
+// readings room for the reference, then all alike.
+func (m *Model) widths() (names, form, readings, checks int) {
+	const leastNames, mostNames, leastForm, leastReadings, withReference, leastChecks = 17, 26, 46, 55, 65, 55
 	switch {
-	case m.w >= fourColumns:
-		return 28
-	case m.w >= threeColumns, m.w < 76:
-		return 20
+	case m.w < threeColumns:
+		names = 22
+		if m.w < 76 {
+			names = 20
+		}
+		return names, m.w - names - 1, m.w, m.w
+	case m.w < fourColumns:
+		names = leastNames
+		spare := m.w - 2 - names - leastForm - leastReadings
+		readings = leastReadings + min(spare, withReference-leastReadings)
+		if spare < 0 {
+			readings = leastReadings + spare/2
+		}
+		spare = max(spare-(withReference-leastReadings), 0)
+		names += min(spare, mostNames-leastNames)
+		readings += max(spare-(mostNames-leastNames), 0) / 2
+		return names, m.w - 2 - names - readings, readings, readings
 	}
-	return 22
+	spare := m.w - 3 - mostNames - leastForm - withReference - leastChecks
+	form, readings = leastForm+spare/3, withReference+spare/3
+	return mostNames, form, readings, m.w - 3 - mostNames - form - readings
 }
 
 // View shows the page in as many columns as are readable; the pane with the
 // focus is always among them.
 func (m *Model) View() []string {
-	lw := m.leftWidth()
-	names := theme.Block{Width: lw, Lines: m.leftColumn(lw)}
+	nw, fw, rw, cw := m.widths()
+	names := theme.Block{Width: nw, Lines: m.leftColumn(nw)}
 	switch {
 	case m.w >= fourColumns:
-		rest := m.w - lw - 3
-		fw := rest * 32 / 100
-		rw := rest * 36 / 100
 		return m.th.Beside(m.h, names, m.formBlock(fw),
-			theme.Block{Width: rw, Lines: m.readings.View(rw)},
-			theme.Block{Width: rest - fw - rw, Lines: m.checks.View(rest - fw - rw)})
+			theme.Block{Width: rw, Lines: m.readings.View(rw)}, theme.Block{Width: cw, Lines: m.checks.View(cw)})
 	case m.w >= threeColumns:
-		rest := m.w - lw - 2
-		fw := rest * 41 / 100
-		rw := rest - fw
 		up, _ := m.right()
 		right := m.th.Beside(up, theme.Block{Width: rw, Lines: m.readings.View(rw)})
-		return m.th.Beside(m.h, names, m.formBlock(fw), theme.Block{Width: rw, Lines: append(right, m.checks.View(rw)...)})
+		return m.th.Beside(m.h, names, m.formBlock(fw), theme.Block{Width: rw, Lines: append(right, m.checks.View(cw)...)})
 	case m.focus == Readings:
-		return m.th.Beside(m.h, theme.Block{Width: m.w, Lines: m.readings.View(m.w)})
+		return m.th.Beside(m.h, theme.Block{Width: rw, Lines: m.readings.View(rw)})
 	case m.focus == Checks:
-		return m.th.Beside(m.h, theme.Block{Width: m.w, Lines: m.checks.View(m.w)})
+		return m.th.Beside(m.h, theme.Block{Width: cw, Lines: m.checks.View(cw)})
 	}
-	return m.th.Beside(m.h, names, m.formBlock(m.w-lw-1))
+	return m.th.Beside(m.h, names, m.formBlock(fw))
 }
 
 func (m *Model) formBlock(w int) theme.Block {

@@ -197,6 +197,9 @@ func (m *Model) feel(c model.Comparison) []row {
 }
 
 func share(x float64, f model.Feel, why string) cell {
+	if !f.Known {
+		return cell{text: "-", facts: []string{"cannot be told: one of the two machines could not be built"}}
+	}
 	u := unit.NewtonMetre
 	like := max(f.FromMass, -f.FromMass, f.FromDepth, -f.FromDepth, 1)
 	d := u.Delta(x, like)

@@ -33,7 +33,7 @@ func (m *Model) heads(c columns) string {
 	for i := m.first; i < m.first+c.shown && i < len(study.Variants); i++ {
 		name, ink := m.th.Clean(study.Variants[i].Name), m.th.Strong
 		if i == study.ReferenceIndex() {
-			name = m.th.Cut(name, c.each-7) + " ref"
+			name = m.th.Short(name, c.each-7) + " ref"
 		}
 		if i == m.desk.Selected {
 			name, ink = m.th.Marks.Here+" "+name, m.th.Accent
@@ -57,7 +57,7 @@ func (m *Model) line(r row, c columns, here bool) string {
 	}
 	segs := []theme.Segment{
 		{Ink: m.th.Accent, Text: mark},
-		{Text: m.th.Fit(m.th.Clean(r.label), c.label-2-unit)},
+		{Text: m.th.Label(m.th.Clean(r.label), c.label-2-unit)},
 		{Ink: m.th.Quiet, Text: m.th.Right(r.unit, unit)},
 	}
 	for i := m.first; i < m.first+c.shown && i < len(r.cells); i++ {
