@@ -17,7 +17,7 @@ func TestScreens(t *testing.T) {
 		ascii bool
 	}{
 		{name: "bench-80x24", w: 80, h: 24},
-		{name: "bench-edited-80x24", w: 80, h: 24, keys: []string{">", ")", "down", "right"}},
+		{name: "bench-edited-80x24", w: 80, h: 24, keys: []string{")", ")", ")", "down", "down", "right"}},
 		{name: "bench-typing-80x24", w: 80, h: 24, keys: []string{"down", "enter", "9 apples", "enter"}},
 		{name: "bench-readings-80x24", w: 80, h: 24, keys: []string{">", "down", "down", "]", "tab"}},
 		{name: "bench-checks-80x24", w: 80, h: 24, keys: []string{"tab", "tab"}},
