@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"backspan/model/bearing"
 	"backspan/model/part"
 )
 
@@ -19,7 +20,7 @@ type Gear struct {
 }
 
 type bearings struct {
-	pinion, wheelEngine, wheelPropeller DeepGroove
+	pinion, wheelEngine, wheelPropeller bearing.DeepGroove
 }
 
 // New solves the teeth and the oil temperature at the rated duty. The error is
@@ -51,8 +52,8 @@ func New(s Spec, rated part.Duty) (Gear, error) {
 
 func (s *Spec) findBearings() (b bearings, err error) {
 	for _, f := range []struct {
-		to   *DeepGroove
-		size BearingSize
+		to   *bearing.DeepGroove
+		size bearing.Size
 		name string
 	}{
 		{&b.pinion, s.PinionBearings, "Pinion bearings"},

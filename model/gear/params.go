@@ -1,6 +1,7 @@
 package gear
 
 import (
+	"backspan/model/bearing"
 	"backspan/model/param"
 	"backspan/model/unit"
 )
@@ -68,7 +69,7 @@ func (s *Spec) oilParams() []param.Param {
 }
 
 func (s *Spec) shaftParams() []param.Param {
-	sizes := bearingSizes()
+	sizes := bearing.Sizes()
 	return []param.Param{
 		param.Number(&s.CouplingDepth, "coupling_depth", "Coupling depth", unit.Millimetre).Within(0, 120).Typical(20, 45).
 			From("common practice, no source").Help("From the engine's drive face to the case: a centrifugal clutch and its bell, or a damper."),

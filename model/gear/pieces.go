@@ -3,13 +3,13 @@ package gear
 import (
 	"math"
 
+	"backspan/model/bearing"
 	"backspan/model/part"
 )
 
 const (
 	steelDensity     = 7850.0 // kg/m³
 	aluminiumDensity = 2700.0 // kg/m³
-	bearingFill      = 0.6    // metal over the ring between bore and outside; estimate
 	boltDiameter     = 6e-3   // of the case, m; estimate
 	boltPitch        = 60e-3  // along the rim, ten diameters; estimate
 	boltHead         = 1.4    // mass with head over that of the shank; estimate
@@ -77,10 +77,12 @@ func bar(diameter, length, up float64) lump {
 	return lump{steelDensity * math.Pi / 4 * diameter * diameter * length, up, diameter / 2, length}
 }
 
-func ring(b DeepGroove, up float64) lump { return lump{b.Mass(), up, b.MeanDiameter() / 2, b.Width} }
+func ring(b bearing.DeepGroove, up float64) lump {
+	return lump{b.Mass(), up, b.MeanDiameter() / 2, b.Width}
+}
 
 // boss is the metal around a bearing seat.
-func (g *Gear) boss(b DeepGroove, up float64) lump {
+func (g *Gear) boss(b bearing.DeepGroove, up float64) lump {
 	outside := b.Outside + 2*g.spec.BossWall
 	area := math.Pi / 4 * (outside*outside - b.Outside*b.Outside)
 	return lump{aluminiumDensity * area * b.Width, up, outside / 2, b.Width}

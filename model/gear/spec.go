@@ -1,6 +1,7 @@
 package gear
 
 import (
+	"backspan/model/bearing"
 	"backspan/model/param"
 	"backspan/model/unit"
 )
@@ -43,9 +44,9 @@ type Spec struct {
 	// The parts along the shafts.
 	CouplingDepth         float64
 	CouplingMass          float64
-	PinionBearings        BearingSize
-	WheelEngineBearing    BearingSize
-	WheelPropellerBearing BearingSize
+	PinionBearings        bearing.Size
+	WheelEngineBearing    bearing.Size
+	WheelPropellerBearing bearing.Size
 	BearingOilFactor      float64
 	PinionSeal            bool
 	SealMaterial          SealMaterial

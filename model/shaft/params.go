@@ -1,0 +1,101 @@
+package shaft
+
+import (
+	"slices"
+
+	"backspan/model/bearing"
+	"backspan/model/param"
+	"backspan/model/unit"
+)
+
+// Params lists what a builder may set, in the order a form shows it.
+func (s *Spec) Params() []param.Param {
+	return slices.Concat(s.placeParams(), s.dutyParams(), s.axleParams())
+}
+
+const estimate = "estimate"
+
+func (s *Spec) placeParams() []param.Param {
+	sizes := bearing.Sizes()
+	return []param.Param{
+		param.Choice(&s.Axle, "axle", "Axle", StandsStill, Turns).
+			Help("A standing axle carries the bearings inside the driven wheel, whose outer rings then need the tight fit; a turning axle runs in bearings in a case and bends to and fro once a turn."),
+		param.Choice(&s.PropSideBearing, "prop_side_bearing", "Bearing, propeller side", sizes...).
+			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the propeller."),
+		param.Choice(&s.EngineSideBearing, "engine_side_bearing", "Bearing, engine side", sizes...).
+			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the engine."),
+		param.Number(&s.PropSidePlace, "prop_side_place", "Plate to propeller-side bearing", unit.Millimetre).
+			Within(0, 200).Typical(15, 50).From(estimate).
+			Help("From the propeller plate's face to the middle of the bearing ahead of it."),
+		param.Number(&s.Spacing, "bearing_spacing", "Bearing spacing", unit.Millimetre).
+			Within(5, 300).Typical(20, 80).From(estimate).Help("Between the middles of the two bearings."),
+		param.Choice(&s.Locating, "locating_bearing", "Locating bearing", PropSide, EngineSide).
+			Help("The one bearing that takes the thrust; the other must be free to slide."),
+		param.Number(&s.GeometryFactor, "bearing_geometry_factor", "Bearing geometry factor", unit.One).
+			Within(10, 18).Typical(13, 15).From("from memory: 13 to 15 for deep-groove ball bearings").
+			Help("f0 of ISO 76, from the bearing's data sheet."),
+		param.Choice(&s.Lubricant, "lubricant", "Lubricant of the bearings", bearing.Grease, bearing.Oil).
+			Help("Sets the speed that the bearings bear."),
+		param.Number(&s.Viscosity, "running_viscosity", "Oil viscosity, running", unit.SquareMillimetrePerSecond).
+			Within(1, 1000).Typical(10, 40).From("from memory: an ISO VG 100 mineral oil has 19.5 at 80 °C").
+			Help("Of the oil, or of the grease's base oil, at the bearings' running temperature."),
+		param.Number(&s.Contamination, "contamination_factor", "Contamination factor", unit.One).
+			Within(0, 0.3).Typical(0.1, 0.3).From("from memory: 0.1 to 0.3 with the dirt that a small drive lives in").
+			Help("ISO 281; lower is dirtier."),
+	}
+}
+
+func (s *Spec) dutyParams() []param.Param {
+	return []param.Param{
+		param.Number(&s.LargestLifeFactor, "largest_life_factor", "Life factor counted at most", unit.One).
+			Within(0.1, 50).Typical(1, 3).From("estimate: 3 for a small drive").
+			Help("The modified life may be many times the basic one on paper; no more than this is believed."),
+		param.Choice(&s.Reliability, "reliability", "Bearing reliability", bearing.Reliability90, bearing.Reliability95,
+			bearing.Reliability96, bearing.Reliability97, bearing.Reliability98, bearing.Reliability99).
+			From("from memory: ISO 281:2007").Help("Share of bearings that reach the life."),
+		param.Number(&s.LifeAsked, "bearing_life_asked", "Bearing life asked", unit.Hour).
+			Within(1, 20000).Typical(200, 1000).From(estimate).Help("Your own requirement, at full throttle throughout."),
+		param.Number(&s.ApplicationFactor, "application_factor", "Application factor", unit.One).
+			Within(1, 3).Typical(1.1, 1.5).From(estimate).
+			Help("Times the steady bearing loads, for what shakes them."),
+		param.Number(&s.TurningShare, "turning_share", "Time spent in turns", unit.Percent).
+			Within(0, 100).Typical(10, 40).From(estimate).
+			Help("Share of the running time under the gyroscopic couple."),
+		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off its axis", unit.Micrometre).
+			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 1940 allows 23 µm at 2600 rpm").
+			Help("Of its mass, from imbalance and from a loose fit on the plate."),
+	}
+}
+
+func (s *Spec) axleParams() []param.Param {
+	const concentration = "from memory: sharp shoulder 2.7 bending, 2.2 torsion; fillet of a tenth of the diameter 1.7 and 1.5"
+	return []param.Param{
+		param.Number(&s.AxleDiameter, "axle_diameter", "Axle diameter", unit.Millimetre).
+			Within(10, 50).Typical(15, 30).Help("Where a standing axle is held, or where the wheel sits on a turning one; at the bearings it is their bore."),
+		param.Number(&s.AxleBore, "axle_bore", "Axle bore", unit.Millimetre).
+			Within(0, 45).Typical(0, 15).Help("0 is a solid axle."),
+		param.Number(&s.Held, "axle_held", "Bearing to where axle is held", unit.Millimetre).
+			Within(0, 100).Typical(6, 20).From(estimate).When(s.Axle == StandsStill).
+			Help("From the middle of the engine-side bearing ahead to the face that holds the standing axle."),
+		param.Number(&s.Tensile, "tensile_strength", "Tensile strength of the axle", unit.Megapascal).
+			Within(300, 2000).Typical(600, 1100).From("invented").Help("Of the steel as heat-treated."),
+		param.Number(&s.Yield, "yield_strength", "Yield strength of the axle", unit.Megapascal).
+			Within(200, 1800).Typical(400, 900).From("invented").Help("Of the steel as heat-treated."),
+		param.Choice(&s.Surface, "axle_surface", "Axle surface", Ground, Machined, HotRolled, Forged).
+			From("from memory: Marin's surface factors").Help("At the shoulder or groove where a crack would start."),
+		param.Number(&s.EnduranceReliability, "endurance_reliability", "Endurance reliability factor", unit.One).
+			Within(0.6, 1).Typical(0.75, 1).From("from memory: 0.814 for 99 %, 1 for 50 %").
+			Help("Lowers the endurance limit to what most specimens reach."),
+		param.Number(&s.BendingConcentration, "bending_concentration", "Stress concentration, bending", unit.One).
+			Within(1, 6).Typical(1.7, 2.7).From(concentration).Help("At shoulder, groove or keyseat, in bending."),
+		param.Number(&s.TorsionConcentration, "torsion_concentration", "Stress concentration, torsion", unit.One).
+			Within(1, 6).Typical(1.5, 2.2).From(concentration).When(s.Axle == Turns).
+			Help("At shoulder, groove or keyseat, in torsion."),
+		param.Number(&s.NotchSensitivity, "notch_sensitivity", "Notch sensitivity", unit.One).
+			Within(0, 1).Typical(0.7, 1).From(estimate).Help("1 is the safe side; steels with small fillets have less."),
+		param.Choice(&s.Criterion, "fatigue_criterion", "Fatigue criterion", Goodman, Soderberg, Gerber, ASMEElliptic).
+			Help("Soderberg is the most careful, Gerber and ASME elliptic the closest to tests."),
+		param.Number(&s.SafetyAsked, "axle_safety_asked", "Axle safety asked", unit.One).
+			Within(1, 5).Typical(1.5, 3).From(estimate).Help("Least safety of the axle against fatigue and against yield."),
+	}
+}

@@ -1,0 +1,71 @@
+package shaft
+
+import "backspan/model/bearing"
+
+// Axle says whether the axle turns with the propeller.
+type Axle string
+
+// The two builds.
+const (
+	StandsStill Axle = "stands still" // bearings inside the driven wheel
+	Turns       Axle = "turns"        // bearings in a case
+)
+
+// Side is one of the two bearings.
+type Side string
+
+// The sides.
+const (
+	PropSide   Side = "propeller side"
+	EngineSide Side = "engine side"
+)
+
+// Spec is what a builder sets. SI throughout.
+type Spec struct {
+	Axle              Axle
+	PropSideBearing   bearing.Size
+	EngineSideBearing bearing.Size
+	PropSidePlace     float64 // middle of the bearing ahead of the propeller plate, m
+	Spacing           float64 // between the bearings' middles, m
+	Locating          Side    // the bearing that takes the thrust
+	GeometryFactor    float64 // f0 of the bearings
+
+	Lubricant         bearing.Lubricant
+	Viscosity         float64 // of the oil, running, m²/s
+	Contamination     float64 // eC
+	LargestLifeFactor float64 // aISO counted at most
+	Reliability       bearing.Reliability
+	LifeAsked         float64 // s
+	ApplicationFactor float64 // on the bearing loads
+	TurningShare      float64 // of the time, under the gyroscopic couple
+	CentreOffset      float64 // of the propeller's mass from its axis, m
+
+	AxleDiameter         float64 // where the wheel sits on it or where it is held, m
+	AxleBore             float64 // m
+	Held                 float64 // a standing axle, ahead of the engine-side bearing, m
+	Tensile              float64 // strength, Pa
+	Yield                float64 // strength, Pa
+	Surface              Surface
+	EnduranceReliability float64
+	BendingConcentration float64
+	TorsionConcentration float64
+	NotchSensitivity     float64
+	Criterion            Criterion
+	SafetyAsked          float64
+}
+
+// Default is a standing axle of 25 mm inside the pulley of a belt stage for
+// about 15 kW.
+func Default() Spec {
+	return Spec{
+		Axle: StandsStill, PropSideBearing: "6005", EngineSideBearing: "6005",
+		PropSidePlace: 0.022, Spacing: 0.030, Locating: PropSide, GeometryFactor: 14,
+		Lubricant: bearing.Grease, Viscosity: 2e-5, Contamination: 0.2, LargestLifeFactor: 3,
+		Reliability: bearing.Reliability90, LifeAsked: 300 * 3600, ApplicationFactor: 1.2,
+		TurningShare: 0.2, CentreOffset: 25e-6,
+		AxleDiameter: 0.025, AxleBore: 0.010, Held: 0.012, Tensile: 1000e6, Yield: 800e6,
+		Surface: Machined, EnduranceReliability: 0.814,
+		BendingConcentration: 2.7, TorsionConcentration: 2.2, NotchSensitivity: 0.8,
+		Criterion: Goodman, SafetyAsked: 1.5,
+	}
+}
