@@ -36,7 +36,7 @@ func (r Result) swingReadings() []reading.Reading {
 		slot("toothedbelt.peak_factor", "Peak pull over mean pull", known(factor), unit.One, r.Swing.why()).Lower().
 			How("pull at peak torque over effective pull").Source(twoMasses),
 		force("toothedbelt.least_span_tension", "Least span tension in a turn", r.leastSpan()).Higher().
-			How("standing tension less half the greatest pull either way").Source(lockedSource),
+			How("standing tension less half the greatest pull either way; below m v² the span hangs slack").Source(lockedSource),
 		force("toothedbelt.tension_for_peak", "Standing tension to stay taut",
 			r.StandingTension-r.leastSpan()+r.Tensions.Centrifugal).Lower().
 			How("per strand: half the greatest pull either way, and m v²").Source(lockedSource),

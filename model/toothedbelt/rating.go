@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 
 	"backspan/model/param"
 	"backspan/model/part"
@@ -49,7 +50,7 @@ func (b Belt) rating(at part.Duty) (power param.Slot, why string) {
 	if len(b.spec.PowerTable) == 0 {
 		return param.Slot{}, noTable
 	}
-	if b.spec.TableSource == "" {
+	if strings.TrimSpace(b.spec.TableSource) == "" {
 		return param.Slot{}, noTableSource
 	}
 	listed, err := lookUp(b.spec.PowerTable, b.spec.CrankTeeth, at.CrankSpeed)

@@ -55,7 +55,7 @@ func TestCurvilinearRatingNeedsATableAndItsSource(t *testing.T) {
 		says   string
 	}{
 		{asIs, "give a Power table"},
-		{func(s *Spec) { s.PowerTable = table() }, "Source of the power table"},
+		{func(s *Spec) { s.PowerTable, s.TableSource = table(), " " }, "Source of the power table"},
 		{func(s *Spec) { s.PowerTable, s.TableSource, s.CrankTeeth = table(), "test bench", 34 }, "outside the power table"},
 	} {
 		r := rate(tc.change)
