@@ -1,0 +1,216 @@
+package toothedbelt
+
+import (
+	"math"
+	"reflect"
+	"testing"
+
+	"backspan/model/belt"
+	"backspan/model/param"
+	"backspan/model/part"
+	"backspan/model/reading"
+	"pgregory.net/rapid"
+)
+
+// drawSpec sets every parameter anywhere in its declared range.
+func drawSpec(t *rapid.T) Spec {
+	s := Default()
+	for _, p := range s.Params() {
+		var err error
+		switch p.Kind {
+		case param.KindChoice:
+			err = p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key))
+		case param.KindWhole:
+			err = p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key)))
+		case param.KindText:
+			err = p.Set(rapid.SampledFrom([]string{"", "a test bench"}).Draw(t, p.Key))
+		case param.KindTable:
+			s.PowerTable = drawTable(t)
+			err = p.Set(p.Editable())
+		case param.KindNumber:
+			if p.Optional && rapid.Bool().Draw(t, p.Key+" empty") {
+				err = p.Set("")
+				break
+			}
+			err = p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)))
+		default:
+			t.Fatalf("%s: no draw for its kind", p.Key)
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return s
+}
+
+// drawTable is empty, or covers much of what may be asked of it.
+func drawTable(t *rapid.T) []PowerPoint {
+	var rows []PowerPoint
+	if rapid.Bool().Draw(t, "no table") {
+		return rows
+	}
+	for _, teeth := range []int{10, rapid.IntRange(11, 79).Draw(t, "teeth"), 80} {
+		for _, speed := range []float64{1, rapid.Float64Range(10, 500).Draw(t, "speed"), 2000} {
+			rows = append(rows, PowerPoint{Teeth: teeth, Speed: speed, Power: rapid.Float64Range(1, 1e5).Draw(t, "power")})
+		}
+	}
+	return rows
+}
+
+func drawTrain(t *rapid.T) part.Train {
+	if rapid.Bool().Draw(t, "no train") {
+		return part.Train{}
+	}
+	tr := part.Train{
+		CrankInertia:     rapid.Float64Range(0, 0.1).Draw(t, "crank inertia"),
+		PropellerInertia: rapid.Float64Range(0, 2).Draw(t, "propeller inertia"),
+	}
+	var hs shaking
+	for i := range rapid.IntRange(0, part.Orders).Draw(t, "orders") {
+		hs = append(hs, part.Harmonic{
+			Order: float64(i+1) / 2,
+			Cos:   rapid.Float64Range(-5, 5).Draw(t, "cos"), Sin: rapid.Float64Range(-5, 5).Draw(t, "sin"),
+		})
+	}
+	tr.Crank = hs
+	return tr
+}
+
+func drawRated(t *rapid.T) part.Duty {
+	return part.Duty{
+		Power:          rapid.Float64Range(500, 60e3).Draw(t, "rated power"),
+		CrankSpeed:     rapid.Float64Range(200, 1500).Draw(t, "rated speed"),
+		AirTemperature: rapid.Float64Range(230, 325).Draw(t, "air temperature"),
+		AirDensity:     rapid.Float64Range(0.5, 1.5).Draw(t, "air density"),
+	}
+}
+
+func drawBelt(t *rapid.T) (Belt, part.Duty) {
+	rated := drawRated(t)
+	b, err := New(drawSpec(t), rated, 0, part.Train{})
+	if err != nil {
+		t.Skip(err)
+	}
+	return b, rated
+}
+
+func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b, at := drawBelt(t)
+		at.Power *= rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(1e-6, 1.5)).Draw(t, "power share")
+		at.CrankSpeed *= rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(0.01, 1.5)).Draw(t, "speed share")
+		at.Inflow = rapid.Float64Range(0, 30).Draw(t, "inflow")
+		r := b.Examine(at, drawTrain(t))
+		finite(t, "result", reflect.ValueOf(r))
+		finite(t, "pieces", reflect.ValueOf(b.Pieces()))
+		const notFinite = "the sum has no finite answer for these parameters"
+		for _, x := range r.Readings() {
+			if x.Why == notFinite {
+				t.Errorf("%s has no value: %s", x.Key, x.Why)
+			}
+		}
+		for _, c := range r.Checks(0.1) {
+			if c.Why == notFinite || c.Verdict == reading.NotRated && c.Why == "" {
+				t.Errorf("%s is not rated: %s", c.Key, c.Why)
+			}
+		}
+	})
+}
+
+func finite(t *rapid.T, name string, v reflect.Value) {
+	switch v.Kind() {
+	case reflect.Float64:
+		if x := v.Float(); math.IsNaN(x) || math.IsInf(x, 0) {
+			t.Errorf("%s is %v", name, x)
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			finite(t, name+"."+v.Type().Field(i).Name, v.Field(i))
+		}
+	case reflect.Slice:
+		for i := range v.Len() {
+			finite(t, name, v.Index(i))
+		}
+	}
+}
+
+// Whatever lays a stage out, the belt is whole and just fits.
+func TestEveryBeltIsWhole(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b, _ := drawBelt(t)
+		teeth := b.run.Length() / b.row.pitch
+		if math.Abs(teeth-float64(b.beltTeeth)) > 1e-9*teeth {
+			t.Errorf("a belt of %.12g teeth", teeth)
+		}
+		if !(b.AxisOffset() >= b.spec.touching(b.row)*(1-1e-12)) {
+			t.Errorf("the pulleys touch at %g", b.AxisOffset())
+		}
+		if b.spec.LaidOutBy == ByCentreDistance && b.shorter.Known && b.longer.Known &&
+			(b.spec.CentreDistance < b.shorter.Value || b.spec.CentreDistance > b.longer.Value) {
+			t.Errorf("%g wanted, %g to %g found", b.spec.CentreDistance, b.shorter.Value, b.longer.Value)
+		}
+	})
+}
+
+func TestLengthAndCentreDistanceAreInverse(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := belt.OpenBelt{Crank: rapid.Float64Range(0.02, 0.2).Draw(t, "crank"), Driven: rapid.Float64Range(0.02, 0.42).Draw(t, "driven")}
+		o.CentreDistance = (o.Crank+o.Driven)/2 + rapid.Float64Range(0.001, 1).Draw(t, "gap")
+		back, ok := withLength(belt.OpenBelt{Crank: o.Crank, Driven: o.Driven}, o.Length())
+		if !ok || math.Abs(back.CentreDistance-o.CentreDistance) > 1e-10*o.CentreDistance {
+			t.Errorf("centre distance %.15g came back as %.15g", o.CentreDistance, back.CentreDistance)
+		}
+	})
+}
+
+func TestTensionsClose(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b, at := drawBelt(t)
+		r := b.Examine(at, part.Train{})
+		tight, slack := r.Tensions.Contact()
+		scale := math.Abs(tight) + math.Abs(slack) + r.Tensions.Centrifugal
+		close := func(what string, got, want, scale float64) {
+			if math.Abs(got-want) > 1e-9*scale {
+				t.Errorf("%s is %.12g, want %.12g", what, got, want)
+			}
+		}
+		close("power from the spans", (tight-slack)*r.Speed, at.Power, scale*r.Speed)
+		close("sum of the spans", r.Tensions.TightSide+r.Tensions.SlackSide, 2*r.StandingTension, scale)
+		// Law of cosines: the spans meet at twice their tilt.
+		square := tight*tight + slack*slack + 2*tight*slack*math.Cos(2*b.run.SpanTilt())
+		close("running shaft load", math.Pow(r.Running.Size(), 2), square, scale*scale)
+	})
+}
+
+func TestTransmissionIsMonotone(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b, at := drawBelt(t)
+		speed := at.CrankSpeed * rapid.Float64Range(0.1, 1.5).Draw(t, "speed share")
+		power := at.Power * rapid.Float64Range(0, 1.5).Draw(t, "power share")
+		x, more := b.Transmit(power, speed), b.Transmit(power*1.01+1, speed)
+		if !(more.PowerOut > x.PowerOut) || x.Loss() < 0 || x.SpeedOut != speed/b.Ratio() {
+			t.Errorf("%+v, then %+v", x, more)
+		}
+	})
+}
+
+// The table never gives more than its rows do.
+func TestTableStaysBetweenItsRows(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		rows := drawTable(t)
+		got, err := lookUp(rows, rapid.IntRange(10, 80).Draw(t, "crank teeth"), rapid.Float64Range(1, 2000).Draw(t, "crank speed"))
+		if len(rows) == 0 {
+			if err == nil {
+				t.Error("an empty table answers")
+			}
+			return
+		}
+		least, most := math.Inf(1), 0.0
+		for _, p := range rows {
+			least, most = math.Min(least, p.Power), math.Max(most, p.Power)
+		}
+		if err != nil || got < least*(1-1e-12) || got > most*(1+1e-12) {
+			t.Errorf("%g outside %g to %g: %v", got, least, most, err)
+		}
+	})
+}
