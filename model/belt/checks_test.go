@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"backspan/model/param"
+	"backspan/model/part"
 	"backspan/model/reading"
 )
 
@@ -28,7 +29,7 @@ func TestVerdicts(t *testing.T) {
 		{"hot belt", func(s *Spec) { s.RatedEfficiency = 0.93 }, "belt.temperature", reading.Fails},
 		{"no rating table", asIs, "belt.power_rating", reading.NotRated},
 	} {
-		cs := build(t, tc.change).Examine(rated()).Checks(0.1)
+		cs := build(t, tc.change).Examine(rated(), part.Train{}).Checks(0.1)
 		found := false
 		for _, c := range cs {
 			if c.Key != tc.key {

@@ -133,11 +133,11 @@ func stage(t testing.TB, c published.Case) map[string]float64 {
 		Power: unit.Kilowatt.SI(c.Num(t, "kw")), CrankSpeed: unit.RPM.SI(c.Num(t, "rpm")),
 		AirTemperature: 288.15, AirDensity: 1.225,
 	}
-	b, err := New(s, at, 0)
+	b, err := New(s, at, 0, part.Train{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := b.Examine(at)
+	r := b.Examine(at, part.Train{})
 	millimetre, degree := unit.Millimetre.From, unit.Degree.From
 	return map[string]float64{
 		"ratio": b.Ratio(), "tilt": degree(r.Geometry.SpanTilt()), "crank_wrap": degree(r.Geometry.CrankWrap()), "span": millimetre(r.Geometry.Span()),
