@@ -7,7 +7,17 @@ import (
 	"backspan/model/unit"
 )
 
-const raiseForPeaks = "raise Standing tension per strand or Service factor, set Load factor to pulsation, give the crank more inertia, or raise Crank pulley, effective diameter"
+// peakAdvice names what gives the slack side more to lose, or takes less from it.
+func (r Result) peakAdvice() string {
+	const besides = ", give the crank more inertia, or raise Crank pulley, effective diameter"
+	switch {
+	case r.TensionGiven:
+		return "raise Standing tension per strand, or leave it empty and set Load factor to pulsation" + besides
+	case r.LoadFactor == ByPulsation:
+		return "raise Reserve on the pulsation demand" + besides
+	}
+	return "set Load factor to pulsation, raise Service factor" + besides
+}
 
 // peakCheck asks whether the tension set keeps the slack side on its pulley
 // through the torque peaks of the examined point.
@@ -18,7 +28,7 @@ func (r Result) peakCheck(marginAsked float64) reading.Check {
 	}
 	return reading.AtLeast(key, label, r.StandingTension, r.Pulsation.Surge.Need, marginAsked, unit.Newton).
 		Source("mechanics: standing tension that keeps the slack side above m v² over the cycle, both spans taut").
-		Advice(raiseForPeaks)
+		Advice(r.peakAdvice())
 }
 
 // sweepCheck asks the same from idle to the highest speed. It warns, since
@@ -31,7 +41,7 @@ func (r Result) sweepCheck(marginAsked float64) reading.Check {
 	}
 	return reading.AtLeast(key, label, r.StandingTension, s.Need, marginAsked, unit.Newton).Warn().
 		Source("mechanics: the same from idle to the highest speed").
-		Advice(fmt.Sprintf("the worst is at %s: ", unit.RPM.Text(s.NeedSpeed)) + raiseForPeaks)
+		Advice(fmt.Sprintf("the worst is at %s: ", unit.RPM.Text(s.NeedSpeed)) + r.peakAdvice())
 }
 
 // slackStiffness is the slack side's tension over m v² that keeps its span
@@ -66,7 +76,7 @@ func (r Result) peakSkidCheck() reading.Check {
 	}
 	return reading.AtLeast(key, label, r.Reserve.Peak.Value, 1, 0, unit.One).Warn().
 		Source("Euler-Eytelwein with the dry friction given").
-		Advice(raiseForPeaks)
+		Advice(r.peakAdvice())
 }
 
 func (r Result) ratingCheck(marginAsked float64) reading.Check {

@@ -120,6 +120,11 @@ func (k *KnownLife) complete() bool {
 	return k.Life.Known && k.Tension.Known && k.CrankDiameter.Known && k.DrivenDiameter.Known && k.CrankSpeed.Known && k.Length.Known
 }
 
+// begun reports whether some figure of the known life is given.
+func (k *KnownLife) begun() bool {
+	return k.Life.Known || k.Tension.Known || k.CrankDiameter.Known || k.DrivenDiameter.Known || k.CrankSpeed.Known || k.Length.Known
+}
+
 // heat is how many times faster a belt at a temperature, K, wears out. After
 // sixty halvings nothing is left of any life, and the sum stays a number.
 func (f *Fatigue) heat(temperature float64) float64 {

@@ -12,6 +12,7 @@ type Life struct {
 	Why         string     // why there is no fatigue life; empty when there is one
 	Fatigue     float64    // by the durability law over the use, s
 	Calibrated  bool       // on a belt whose life is known
+	Unfinished  bool       // some but not all figures of a known life are given
 	Peak        float64    // greatest tight side per rib at the examined duty, N
 	Sensitivity float64    // life divided by this for 10 % more peak tension
 	Heat        float64    // how many times faster the belt wears out at its temperature
@@ -50,7 +51,7 @@ func (b Belt) life(r Result, at part.Duty, train part.Train, w twin) Life {
 	if l.Why != "" {
 		return l
 	}
-	l.Calibrated = calibrated
+	l.Calibrated, l.Unfinished = calibrated, f.Known.begun() && !calibrated
 	perRib := func(tension float64) float64 { return tension / float64(b.spec.Ribs) }
 	full := at
 	peak := func(at part.Duty) float64 {

@@ -9,8 +9,8 @@ import (
 
 // Params lists what a builder may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
-	return slices.Concat(s.driveParams(), s.sectionParams(), s.buildParams(), s.upkeepParams(), s.stockParams(),
-		s.Pulsing.params(s.Details), s.Setting.params(s.Details), s.Rating.params(), s.Use.params(), s.Fatigue.params(s.Details))
+	return slices.Concat(s.driveParams(), s.Pulsing.params(s.Details), s.sectionParams(), s.stockParams(), s.Setting.params(s.Details),
+		s.Rating.params(), s.Use.params(), s.Fatigue.params(s.Details), s.buildParams(), s.upkeepParams())
 }
 
 func (s *Spec) driveParams() []param.Param {

@@ -127,7 +127,7 @@ func TestSlackBranchAgainstIntegration(t *testing.T) {
 func TestBranchedPullKeepsItsMean(t *testing.T) {
 	w := build(t, asIs).twin(single())
 	p := single().Crank.Pulsation(15e3, 890)
-	s, mean := w.branched(&p, 890, 480, 300)
+	s, mean := w.branched(w.swing(&p, 890, 2), &p, 890, 480, 300)
 	sum := 0.0
 	for _, x := range s {
 		sum += pulled(mean+x, 300) / samples

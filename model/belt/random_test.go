@@ -47,6 +47,9 @@ func drawSpec(t *rapid.T) Spec {
 			t.Fatal(err)
 		}
 	}
+	if u := &s.Use; u.Full+u.Climb+u.Level > 1 {
+		u.Full, u.Climb, u.Level = u.Full/3, u.Climb/3, u.Level/3
+	}
 	return s
 }
 
@@ -61,7 +64,12 @@ func drawRated(t *rapid.T) part.Duty {
 
 func drawBelt(t *rapid.T) (Belt, part.Duty) {
 	rated := drawRated(t)
-	b, err := New(drawSpec(t), rated, 0, drawTrain(t))
+	train := drawTrain(t)
+	s := drawSpec(t)
+	if train.Crank == nil {
+		s.Pulsing.LoadFactor = ByServiceFactor
+	}
+	b, err := New(s, rated, 0, train)
 	if err != nil {
 		t.Skip(err)
 	}
@@ -77,7 +85,7 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 		"there is no other band":                                               true, "there is no band": true, "there is no pull at this point": true,
 		"no usual tension per rib is known for this profile":       true,
 		"the adjuster is no eccentric, so its travel is not known": true,
-		"the engine's range of speeds is not known": true,
+		"the engine's range of speeds is not known":                true,
 		noPull: true, noTorque: true, noPassing: true, noLaw: true, noRating: true, noSource: true, outsideRating: true,
 	}
 	rapid.Check(t, func(t *rapid.T) {
@@ -153,6 +161,33 @@ func TestTensionsClose(t *testing.T) {
 		// At the required tension the design reserve is the service factor.
 		if !b.spec.StandingTension.Known && b.spec.Pulsing.LoadFactor == ByServiceFactor {
 			near(t, "design slip reserve", r.Reserve.Design.Value, b.spec.ServiceFactor, 1000)
+		}
+	})
+}
+
+// Over a cycle the spans stay in balance with the pull, and a loop that stays
+// taut keeps the sum set at standstill.
+func TestSurgeCloses(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b, at := drawBelt(t)
+		r := b.Examine(at, part.Train{Crank: drawEngine(t), CrankInertia: 1e-3, PropellerInertia: 0.03})
+		s, tc := r.Pulsation.Surge, r.Tensions.Centrifugal
+		near := func(what string, got, want float64) {
+			if math.Abs(got-want) > 1e-9*(math.Abs(s.Tight)+tc+b.standing) {
+				t.Errorf("%s is %.12g, want %.12g", what, got, want)
+			}
+		}
+		near("pull", s.Tight-s.Slack, s.Pull)
+		if s.Slack < tc || s.Open < 0 || s.Open > 1+1e-9 {
+			t.Errorf("%+v at a centrifugal tension of %g", s, tc)
+		}
+		if s.Open == 0 && s.Need <= b.standing {
+			near("sum of the spans", s.Tight+s.Slack, 2*b.standing)
+		}
+		tight, slack := s.Tight-tc, s.Slack-tc
+		near("peak load", s.Load.Size(), math.Sqrt(math.Max(0, tight*tight+slack*slack+2*tight*slack*math.Cos(2*b.run.SpanTilt()))))
+		if sweep := r.Pulsation.Sweep; sweep.To > 0 && (sweep.Need <= 0 || sweep.TightSpeed < sweep.From || sweep.TightSpeed > sweep.To) {
+			t.Errorf("%+v", sweep)
 		}
 	})
 }

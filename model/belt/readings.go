@@ -57,7 +57,7 @@ func (r Result) tensionReadings() []reading.Reading {
 	tension := func(key, label string, n float64) reading.Reading { return reading.New(key, label, n, unit.Newton) }
 	return []reading.Reading{
 		tension("belt.static_tension", "Required standing tension", r.RequiredTension).Lower().
-			How("per strand: Te/2 (R+1)/(R−1) + m v² at the service factor times the rated power").
+			How("per strand: Te/2 (R+1)/(R−1) + m v² at the service factor times the rated power; or, as Load factor says, the mean pull and the pulsation demand with its reserve").
 			Source("mechanics: locked centre; design tension ratio from memory: RMA IP-26"),
 		tension("belt.standing_tension", "Standing tension as set", r.StandingTension).
 			How("per strand: as given, else the required one").Source(lockedSource),

@@ -13,7 +13,7 @@ func (r Result) lifeReadings() []reading.Reading {
 	}
 	return []reading.Reading{
 		filled("belt.rated_power", "Rated power per rib", param.Slot{Value: r.RatedPower, Known: r.RatedWhy == "" && r.Ribs > 0}, unit.Kilowatt, r.noRating()).Higher().
-			How("from the rating table, linear in speed and diameter, times the arc factor").Source("the source given with the table"),
+			How("from the rating table, linear in speed and diameter, times the arc factor; a length factor is left out").Source("the source given with the table"),
 		reading.New("belt.wanted_power", "Power per rib to be rated", r.WantedPower, unit.Kilowatt).Lower().
 			How("power times service factor over the ribs; ratings presuppose a service factor").Source("common practice, no source"),
 		of("belt.fatigue_life", "Fatigue life claimed", l.Claim, unit.Hour).Higher().
@@ -33,15 +33,17 @@ const lawSource = "Shigley's Mechanical Engineering Design, eqs 17-27 and 17-28;
 
 // method says what the claim rests on.
 func (l Life) method() string {
-	switch {
-	case l.Fatigue > l.Claim && l.Calibrated:
-		return "more than this, other limits govern; durability law calibrated on the known life, damage summed over the use"
-	case l.Fatigue > l.Claim:
-		return "more than this by the durability law, other limits govern; not calibrated, uncertain by ten times either way"
-	case l.Calibrated:
-		return "durability law calibrated on the known life, damage summed over the use, halved by heat"
+	text := "durability law, damage summed over the use, faster when hot"
+	if l.Fatigue > l.Claim {
+		text = "more than this, other limits govern: " + text
 	}
-	return "durability law, damage summed over the use, halved by heat; not calibrated, uncertain by ten times either way"
+	switch {
+	case l.Calibrated:
+		return text + "; calibrated on the known life"
+	case l.Unfinished:
+		return text + "; not calibrated, for the known life lacks a figure; uncertain by ten times either way"
+	}
+	return text + "; not calibrated, uncertain by ten times either way"
 }
 
 func (r Result) noLife() string {

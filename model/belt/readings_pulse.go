@@ -52,7 +52,7 @@ func (r Result) surgeReadings() []reading.Reading {
 
 // clampMoment is on the eccentric at the greatest shaft load known, N·m.
 func (r Result) clampMoment() float64 {
-	return max(r.Standing.Size(), r.Running.Size(), r.Adjustment.HotLoad, r.Pulsation.Surge.Load.Size(), r.Pulsation.Sweep.Load) * r.EccentricOffset
+	return max(r.Standing.Size(), r.Running.Size(), r.Adjustment.HotLoad, r.Adjustment.NewLoad, r.Pulsation.Surge.Load.Size(), r.Pulsation.Sweep.Load) * r.EccentricOffset
 }
 
 func (r Result) sweepReadings() []reading.Reading {
@@ -98,7 +98,7 @@ func (r Result) resonanceReadings() []reading.Reading {
 		filled("belt.band_nearest", "Nearest other band begins", o.Nearest, unit.RPM, "there is no other band").
 			How("edge of the nearest band that does not hold the working speed").Source(movingSource),
 		filled("belt.band_worst", "Nearest coincidence", o.Worst, unit.RPM, "there is no band").
-			How("crank speed where a span meets an exciting frequency; " + o.causeText(o.Worst, o.WorstOf)).Source(movingSource),
+			How("crank speed where a span meets, or at an end of the range comes nearest to, an exciting frequency; " + o.causeText(o.Worst, o.WorstOf)).Source(movingSource),
 	}
 }
 

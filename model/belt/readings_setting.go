@@ -47,7 +47,7 @@ func (r Result) settingReadings() []reading.Reading {
 	)
 	return []reading.Reading{
 		newton("belt.setting_new", "Tension to set, new belt", a.New).How("setting factor times the standing tension, per strand").Source(settingSource),
-		newton("belt.setting_run_in", "Tension to set, run-in belt", a.RunIn).How("setting factor times the standing tension, per strand").Source(settingSource),
+		newton("belt.setting_run_in", "Tension to set, run-in belt", a.RunIn).How("setting factor times the standing tension, per strand; due after about 20 h, when most of the bedding in is over").Source(settingSource),
 		hertz("belt.frequency_new", "Span frequency, new belt", a.FrequencyNew).How(frequency).Source(stringSource),
 		hertz("belt.frequency_run_in", "Span frequency, run-in belt", a.FrequencyRunIn).How(frequency).Source(stringSource),
 		reading.New("belt.deflection", "Deflection to measure at", a.Deflection, unit.Millimetre).How("1/64 of the free span, at its middle").Source("common practice, no source"),
@@ -56,6 +56,7 @@ func (r Result) settingReadings() []reading.Reading {
 		newton("belt.tension_growth", "Tension added by warming", a.Growth).Lower().
 			How("frame growth over the centre distance times the tension per centre distance; the belt's own growth is left out").Source("mechanics"),
 		newton("belt.tension_hot", "Standing tension, warm", r.StandingTension+a.Growth).Lower().How("as set cold, and what warming adds").Source("mechanics"),
+		newton("belt.shaft_load_new", "Shaft load, standing, new belt", a.NewLoad).Lower().How("twice the tension to set on a new belt times the cosine of the spans' tilt").Source("mechanics"),
 		newton("belt.shaft_load_hot", "Shaft load, standing, warm", a.HotLoad).Lower().How("twice the warm standing tension times the cosine of the spans' tilt").Source("mechanics"),
 	}
 }
@@ -88,7 +89,7 @@ func (r Result) sheetReadings() []reading.Reading {
 		reading.New("belt.sheet_alignment", "Misalignment over the span", r.Adjustment.MisalignmentOffset, unit.Millimetre).
 			How("span times the tangent of the misalignment limit").Source("from memory: 0.25 to 0.5°"),
 		reading.New("belt.sheet_balance_speed", "Balance in two planes above", balanceSpeed, unit.MetrePerSecond).
-			How("belt speed from which pulleys are balanced dynamically").Source("from memory: ISO 254"),
+			How("belt speed from which pulleys are balanced dynamically; " + r.balance()).Source("from memory: ISO 254"),
 	}
 }
 
@@ -98,6 +99,14 @@ const (
 	grooveRoughness = 3.2e-6  // m
 	balanceSpeed    = 30.0    // m/s
 )
+
+// balance says whether the pulleys need it at this point.
+func (r Result) balance() string {
+	if r.Speed > balanceSpeed {
+		return "needed at this point"
+	}
+	return "not reached at this point"
+}
 
 // Designation is the belt in the words it is ordered by: ribs, profile and
 // effective length in mm.

@@ -99,17 +99,22 @@ func (e exciter) meets(multiple int, slack bool) (Cause, bool) {
 	return c, c.Mode <= modes
 }
 
-// exciters lists what shakes the spans at a torque like p.
+// exciters lists what shakes the spans at a torque like p. Run-out of the crank
+// pulley stands at the engine's first order and counts only without it.
 func (b Belt) exciters(p *part.Pulsation, into []exciter) []exciter {
 	const turn = 1 / (2 * math.Pi)
+	first := false
 	for _, h := range p.Harmonics[:p.Count] {
 		if h.Order > 0 && h.Order <= 3 && h.Amplitude() > 0 {
+			first = first || h.Order == 1
 			into = append(into, exciter{EngineOrder, h.Order, h.Order * turn, h.Order <= 2})
 		}
 	}
 	pass := b.run.Crank / 2 / b.run.Length()
+	if !first {
+		into = append(into, exciter{CrankPulley, 1, turn, false})
+	}
 	return append(into,
-		exciter{CrankPulley, 1, turn, false},
 		exciter{DrivenPulley, 1, turn / b.ratio, false},
 		exciter{BeltPass, 1, pass, false}, exciter{BeltPass, 2, 2 * pass, false})
 }

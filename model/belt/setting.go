@@ -82,6 +82,7 @@ type Adjustment struct {
 	TensionStep            float64 // tension per setting step, N
 	Growth                 float64 // standing tension the warm frame adds, N
 	HotLoad                float64 // standing shaft load with it, N
+	NewLoad                float64 // standing shaft load of a new belt as set, N
 	MisalignmentOffset     float64 // of one pulley over the span at the limit, m
 	BelowOffer, AboveOffer Offer
 }
@@ -123,6 +124,7 @@ func (b Belt) adjustment(r Result) Adjustment {
 	a.TakeUpNeeded = grown / (2 * math.Cos(b.run.SpanTilt()))
 	a.Growth = rate * s.FrameGrowth / 100 * s.WarmUp * b.run.CentreDistance
 	a.HotLoad = locked(b.standing+a.Growth, 0, 0).ShaftLoad(b.run.SpanTilt()).Size()
+	a.NewLoad = locked(a.New, 0, 0).ShaftLoad(b.run.SpanTilt()).Size()
 	a.BelowOffer, a.AboveOffer = b.offers(r.EffectiveLength)
 	e := eccentric{s.EccentricOffset, b.run.CentreDistance}
 	a.Travel, a.Shift = e.travel(), e.shift()

@@ -52,9 +52,13 @@ func single() part.Train {
 func drawTrain(t *rapid.T) part.Train {
 	inertia := rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(1e-5, 1))
 	train := part.Train{CrankInertia: inertia.Draw(t, "crank inertia"), PropellerInertia: inertia.Draw(t, "propeller inertia")}
-	if rapid.Bool().Draw(t, "no crank") {
-		return train
+	if rapid.Bool().Draw(t, "crank known") {
+		train.Crank = drawEngine(t)
 	}
+	return train
+}
+
+func drawEngine(t *rapid.T) shaken {
 	speed := rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(50, 1500))
 	e := shaken{
 		idle: speed.Draw(t, "idle"), lowest: speed.Draw(t, "lowest"), highest: speed.Draw(t, "highest"),
@@ -66,8 +70,7 @@ func drawTrain(t *rapid.T) part.Train {
 			Cos:   rapid.Float64Range(-5, 5).Draw(t, "cosine"), Sin: rapid.Float64Range(-5, 5).Draw(t, "sine"),
 		})
 	}
-	train.Crank = e
-	return train
+	return e
 }
 
 // mostOf is the amplitude of a sum of cosines sampled finely.
