@@ -23,6 +23,7 @@ type Belt struct {
 	losses        losses
 
 	friction float64 // design, over the wrap
+	factor   float64 // on the pull, from the service factor unless the pulsation stands for it
 	required float64 // standing tension per strand, N
 	standing float64 // as set, N
 
@@ -32,8 +33,9 @@ type Belt struct {
 // New lays out a stage and sets it for the engine's rated point: power and
 // speed at the crank, air density. standoff is the depth of what stands between
 // the engine's drive face and the stage, m. The error is one sentence that
-// names the parameter to change.
-func New(s Spec, rated part.Duty, standoff float64) (Belt, error) {
+// names the parameter to change. The train is asked for its torque only when
+// the pulsation is to set the tension.
+func New(s Spec, rated part.Duty, standoff float64, train part.Train) (Belt, error) {
 	if !(rated.Power > 0) || !(rated.CrankSpeed > 0) {
 		return Belt{}, misfit("Engine", "gives no power at its rated point, so the belt cannot be set")
 	}
@@ -53,9 +55,11 @@ func New(s Spec, rated part.Duty, standoff float64) (Belt, error) {
 		friction:      designFriction(s.TractionRatio),
 	}
 	b.ratio = b.run.Ratio()
-	b.setTension()
 	b.crank, b.driven, b.flange = s.crankPulley(b.faceWidth), s.drivenPulley(b.faceWidth), s.flange()
 	if err := b.calibrate(); err != nil {
+		return Belt{}, err
+	}
+	if err := b.setTension(train); err != nil {
 		return Belt{}, err
 	}
 	return b, nil
@@ -63,10 +67,14 @@ func New(s Spec, rated part.Duty, standoff float64) (Belt, error) {
 
 // fits refuses pulleys that cannot be built or that touch one another.
 func (s *Spec) fits() error {
-	least := (s.CrankDiameter+s.DrivenDiameter)/2 + 2*s.SideWallHeight
+	least := s.leastCentre()
 	if !(s.CentreDistance > least) {
 		return misfit("Centre distance", "the pulleys touch at %s; give more than %s, or smaller pulleys",
 			mm(s.CentreDistance), mm(least))
+	}
+	if sum := s.Use.Full + s.Use.Climb + s.Use.Level; sum > 1+1e-9 {
+		return misfit("Time at full throttle", "the shares of time add up to %s; lower this, Time in climb or Time in level flight to 100 %% in all",
+			unit.Percent.Text(sum))
 	}
 	if room := s.CrankDiameter - 2*s.RimThickness; s.CrankBore >= room {
 		return misfit("Crank pulley bore", "%s leaves no metal inside the rim; give less than %s, or a larger crank pulley",
@@ -79,25 +87,17 @@ func (s *Spec) fits() error {
 	return nil
 }
 
+// leastCentre is the centre distance at which the pulleys' side walls touch, m.
+func (s *Spec) leastCentre() float64 {
+	return (s.CrankDiameter+s.DrivenDiameter)/2 + 2*s.SideWallHeight
+}
+
 // misfit is the one sentence that names a parameter by its label.
 func misfit(label, format string, a ...any) error {
 	return fmt.Errorf("%s: %s", label, fmt.Sprintf(format, a...))
 }
 
 func mm(length float64) string { return unit.Millimetre.Text(length) }
-
-// setTension finds the standing tension for the service factor times the rated
-// power, and takes it unless the builder gave one.
-func (b *Belt) setTension() {
-	speed := b.run.Speed(b.rated.CrankSpeed)
-	pull := b.spec.ServiceFactor * b.rated.Power / speed
-	ratio := traction(b.friction, b.run.SmallestWrap())
-	b.required = atTraction(pull, ratio, centrifugal(b.massPerLength, speed)).Standing()
-	b.standing = b.required
-	if b.spec.StandingTension.Known {
-		b.standing = b.spec.StandingTension.Value
-	}
-}
 
 // calibrate gives the bending resistance whatever the efficiency at the rated
 // point leaves after creep and windage.

@@ -2,6 +2,7 @@ package belt
 
 import (
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -19,7 +20,7 @@ func build(t testing.TB, change func(*Spec)) Belt {
 	t.Helper()
 	s := Default()
 	change(&s)
-	b, err := New(s, rated(), 0)
+	b, err := New(s, rated(), 0, part.Train{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -45,14 +46,14 @@ func TestDeclarationsHoldTheDefault(t *testing.T) {
 			}
 		}
 	}
-	if s != Default() {
+	if !reflect.DeepEqual(s, Default()) {
 		t.Error("setting the default changed it")
 	}
 }
 
 func TestDefaultStageHolds(t *testing.T) {
 	b := build(t, asIs)
-	for _, c := range b.Examine(rated()).Checks(0.1) {
+	for _, c := range b.Examine(rated(), part.Train{}).Checks(0.1) {
 		if c.Verdict.Worse(reading.NotRated) {
 			t.Errorf("%s: %s, %s", c.Key, c.Verdict, c.Text())
 		}
@@ -62,6 +63,9 @@ func TestDefaultStageHolds(t *testing.T) {
 func TestReadingsOfNothing(t *testing.T) {
 	seen := map[string]bool{}
 	for _, r := range (Result{}).Readings() {
+		if r.Origin == "" {
+			t.Errorf("%s names no source", r.Key)
+		}
 		if seen[r.Key] || !strings.HasPrefix(r.Key, "belt.") || len([]rune(r.Label)) > 34 || r.Method == "" || r.Origin == "" {
 			t.Errorf("poor declaration: %+v", r)
 		}
@@ -85,11 +89,11 @@ func TestImpossibleStagesAreRefused(t *testing.T) {
 	} {
 		s := Default()
 		tc.change(&s)
-		if _, err := New(s, rated(), 0); err == nil || !strings.Contains(err.Error(), tc.says) {
+		if _, err := New(s, rated(), 0, part.Train{}); err == nil || !strings.Contains(err.Error(), tc.says) {
 			t.Errorf("%s: %v", tc.name, err)
 		}
 	}
-	if _, err := New(Default(), part.Duty{}, 0); err == nil {
+	if _, err := New(Default(), part.Duty{}, 0, part.Train{}); err == nil {
 		t.Error("took an engine without power")
 	}
 }
@@ -132,7 +136,7 @@ func TestRatedEfficiencyIsMetAndPartLoadIsWorse(t *testing.T) {
 
 func TestExamineAgreesWithTransmit(t *testing.T) {
 	b, at := build(t, asIs), rated()
-	r := b.Examine(at)
+	r := b.Examine(at, part.Train{})
 	if r.Transmission != b.Transmit(at.Power, at.CrankSpeed) {
 		t.Error("another transmission")
 	}
@@ -182,7 +186,7 @@ func BenchmarkTransmit(bb *testing.B) {
 func BenchmarkNew(bb *testing.B) {
 	s, at := Default(), rated()
 	for bb.Loop() {
-		if _, err := New(s, at, 0); err != nil {
+		if _, err := New(s, at, 0, part.Train{}); err != nil {
 			bb.Fatal(err)
 		}
 	}
@@ -191,12 +195,12 @@ func BenchmarkNew(bb *testing.B) {
 func BenchmarkExamine(bb *testing.B) {
 	b, at := build(bb, asIs), rated()
 	for bb.Loop() {
-		b.Examine(at)
+		b.Examine(at, part.Train{})
 	}
 }
 
 func BenchmarkReadingsAndChecks(bb *testing.B) {
-	r := build(bb, asIs).Examine(rated())
+	r := build(bb, asIs).Examine(rated(), part.Train{})
 	for bb.Loop() {
 		r.Readings()
 		r.Checks(0.1)

@@ -7,9 +7,27 @@ import (
 	"backspan/model/unit"
 )
 
-// leastWrap is the wrap below which a ribbed belt is worth a second look, rad.
-// It warns only: the standing tension already allows for the wrap.
-const leastWrap = 2 * math.Pi / 3
+// Wraps of the smaller pulley, rad. Below the first a belt is worth a second
+// look only, since the standing tension already allows for the wrap; below the
+// second no table of arc factors goes far.
+const (
+	usualWrap = 2 * math.Pi / 3
+	leastWrap = math.Pi / 2
+)
+
+func (r Result) wrapCheck() reading.Check {
+	wrap, limit := r.Geometry.SmallestWrap(), leastWrap
+	if wrap >= leastWrap {
+		limit = usualWrap
+	}
+	check := reading.AtLeast("belt.wrap", "Wrap on the smaller pulley", wrap, limit, 0, unit.Degree).
+		Source("common practice, no source; arc tables end near 90°").
+		Advice("raise Centre distance or Crank pulley, effective diameter")
+	if wrap >= leastWrap {
+		return check.Warn()
+	}
+	return check
+}
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
@@ -22,9 +40,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtLeast("belt.driven_diameter", "Driven pulley, effective diameter", r.DrivenDiameter, row.smallestPulley, 0, unit.Millimetre).
 			Source("from memory: ISO 9982 table 2, least diameter of the profile").
 			Advice("raise Driven pulley, effective diameter, or choose a finer Profile"),
-		reading.AtLeast("belt.wrap", "Wrap on the smaller pulley", r.Geometry.SmallestWrap(), leastWrap, 0, unit.Degree).Warn().
-			Source("common practice, no source").
-			Advice("raise Centre distance or Crank pulley, effective diameter"),
+		r.wrapCheck(),
 		reading.AtMost("belt.speed", "Belt speed", r.Speed, row.fastest, marginAsked, unit.MetrePerSecond).
 			Source("from memory: handbook limit of the profile").
 			Advice("lower Crank pulley, effective diameter, or choose a finer Profile"),
@@ -32,21 +48,27 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtLeast("belt.slack_side", "Slack side at mean torque", r.Tensions.SlackSide, r.Tensions.Centrifugal, marginAsked, unit.Newton).
 			Source("mechanics: slack side above m v²").
 			Advice("raise Standing tension per strand or Service factor, or lower Belt mass per rib"),
-		reading.Unrated("belt.slack_side_peak", "Slack side at peak torque",
-			"a single cylinder's torque peaks pull several times as hard as the mean and can empty the slack side; they are not computed in this version"),
+		r.peakCheck(marginAsked),
+		r.sweepCheck(marginAsked),
+		r.stiffnessCheck(),
 		r.dryCheck(marginAsked),
+		r.wornCheck(marginAsked),
 		r.wetCheck(marginAsked),
+		r.peakSkidCheck(),
 		r.tensionBandCheck(row),
 		reading.AtMost("belt.temperature", "Belt temperature", r.Temperature, r.TemperatureLimit, marginAsked, unit.Celsius).
 			Source("the compound's limit as given").
-			Advice("raise Efficiency at rated power if measured better, add Ribs, or raise Belt temperature limit for a better compound"),
-		reading.Unrated("belt.power_rating", "Power rating",
-			"no published power per rib may be used without its source, and none is given"),
+			Advice(r.heatAdvice()),
+		r.ratingCheck(marginAsked),
+		r.intervalCheck(),
+		r.bandCheck("belt.resonance", "No span resonance at this speed", r.Resonance.Inside),
+		r.bandCheck("belt.resonance_range", "No span resonance from 3/4 speed", r.Resonance.Near),
+		r.travelCheck(),
 	}
 	if r.TensionGiven {
 		cs = append(cs, reading.AtLeast("belt.standing_tension", "Standing tension as set", r.StandingTension, r.RequiredTension, 0, unit.Newton).
-			Source("mechanics: locked centre, at the service factor times the rated power").
-			Advice("raise Standing tension per strand, or leave it empty"))
+			Source("mechanics: locked centre, for what Load factor allows").
+			Advice(r.slackAdvice()+"raise Standing tension per strand, or leave it empty"))
 	}
 	return cs
 }

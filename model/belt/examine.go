@@ -23,6 +23,7 @@ type Result struct {
 	TakeUp          float64  // of the centre distance from slack to set, m
 	TakeUpKnown     bool     // false when the belt would stretch more than that can take up
 	SettingRate     float64  // standing tension per centre distance, N/m
+	EccentricOffset float64  // m, 0 without an eccentric
 
 	// Tension.
 	RequiredTension float64 // standing, per strand, N
@@ -37,13 +38,28 @@ type Result struct {
 	Reserve         Reserve
 	Standing        ShaftLoad
 	Running         ShaftLoad
-	CrankMoment     float64 // greatest bending moment at the crank bearing, N·m
-	SpanFrequency   float64 // of a free span at standstill, Hz
+	CrankMoment     float64    // greatest bending moment at the crank bearing, N·m
+	SpanFrequency   float64    // of a free span at standstill, Hz
+	TightFrequency  param.Slot // of the running tight span, Hz
+	SlackFrequency  param.Slot // of the running slack span, Hz
+
+	// Uneven torque, resonance, rating and life.
+	LoadFactor   LoadFactor
+	Pulsation    PulsationResult
+	Resonance    Resonance
+	RatedPower   float64 // per rib, with the arc factor, W
+	RatedWhy     string  // why there is none
+	RatingSource string
+	WantedPower  float64 // per rib, at the service factor, W
+	Life         Life
+	Adjustment   Adjustment
 
 	// Losses and heat.
 	CreepLoss        float64 // W
 	BendingLoss      float64 // W
 	WindageLoss      float64 // W
+	EfficiencyHalf   float64 // at half speed and an eighth of the power
+	EfficiencyLevel  float64 // at the power of level flight
 	Creep            float64 // pull over EA, nearly the share of speed lost
 	Temperature      float64 // steady, of the belt, K
 	TemperatureLimit float64 // K
@@ -55,15 +71,18 @@ type Result struct {
 }
 
 // Reserve is the pull at which the belt skids over the pull at the point, at
-// three frictions. Empty when there is no pull.
+// several frictions. Empty when there is no pull.
 type Reserve struct {
 	Design param.Slot
 	Dry    param.Slot
+	Worn   param.Slot // dry, the flanks worn
 	Wet    param.Slot
+	Peak   param.Slot // dry, against the greatest pull of a cycle; empty without the pulsation
 }
 
-// Examine works out everything about the stage at an operating point.
-func (b Belt) Examine(at part.Duty) Result {
+// Examine works out everything about the stage at an operating point. What the
+// train does not tell is left out, with the reason.
+func (b Belt) Examine(at part.Duty, train part.Train) Result {
 	r := b.laidOut()
 	r.Transmission = b.Transmit(at.Power, at.CrankSpeed)
 	r.Speed = b.run.Speed(at.CrankSpeed)
@@ -76,13 +95,34 @@ func (b Belt) Examine(at part.Duty) Result {
 	if f, ok := r.Tensions.demand(b.run.SmallestWrap()); ok {
 		r.UsedFriction = param.Known(f)
 	}
-	r.Reserve = b.reserve(r)
+	if r.Speed > 0 {
+		pair := b.spanPair(b.standing, at.Power, at.CrankSpeed)
+		r.TightFrequency = param.Slot{Value: pair.tight, Known: pair.tight > 0}
+		r.SlackFrequency = param.Slot{Value: pair.slack, Known: pair.slack > 0}
+	}
 	tilt := b.run.SpanTilt()
 	r.Running = r.Tensions.ShaftLoad(tilt)
 	r.Standing = locked(b.standing, 0, 0).ShaftLoad(tilt)
 	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.overhang()
 	r.Temperature = b.temperature(at, r.CreepLoss+r.BendingLoss+r.WindageLoss)
+	r.EfficiencyHalf = b.efficiency(at, 0.5)
+	r.EfficiencyLevel = b.efficiency(at, math.Cbrt(b.spec.Use.LevelPower))
+
+	w := b.twin(train)
+	b.pulse(&r, at, train, w)
+	r.Reserve = b.reserve(r)
+	r.Life = b.life(r, at, train, w)
+	r.RatedPower, r.RatedWhy = b.spec.Rating.power(b.spec.CrankDiameter, at.CrankSpeed)
+	r.RatedPower *= r.ArcFactor
+	r.RatingSource = b.spec.Rating.Source
+	r.WantedPower = b.spec.ServiceFactor * at.Power / float64(b.spec.Ribs)
+	r.Adjustment = b.adjustment(r)
 	return r
+}
+
+// efficiency is that at a share of the speed, the power following its cube.
+func (b Belt) efficiency(at part.Duty, n float64) float64 {
+	return b.Transmit(n*n*n*at.Power, n*at.CrankSpeed).Efficiency()
 }
 
 // overhang is from the crank's last bearing to the middle of the crank pulley:
@@ -97,6 +137,7 @@ func (b Belt) laidOut() Result {
 	r := Result{
 		Profile: s.Profile, Ribs: s.Ribs,
 		CrankDiameter: s.CrankDiameter, DrivenDiameter: s.DrivenDiameter,
+		LoadFactor: s.Pulsing.LoadFactor, EccentricOffset: s.Setting.EccentricOffset,
 		Geometry: o, FaceWidth: b.faceWidth,
 		RequiredTension: b.required, StandingTension: b.standing, TensionGiven: b.spec.StandingTension.Known,
 		DesignFriction: b.friction, TemperatureLimit: s.TemperatureMax,
@@ -106,7 +147,7 @@ func (b Belt) laidOut() Result {
 	r.EffectiveLength = length - 2*math.Pi*b.profile.lineDifferential
 	r.BeltMass = b.massPerLength * length
 	r.ArcFactor = arcFactor(s.TractionRatio, o.SmallestWrap())
-	r.SpanFrequency = math.Sqrt(b.standing/b.massPerLength) / (2 * o.Span())
+	r.SpanFrequency = b.spanFrequency(b.standing)
 	r.SettingRate = 2 * math.Cos(o.SpanTilt()) * b.losses.stiffness / length
 	slack, ok := o.withLength(length / (1 + b.standing/b.losses.stiffness))
 	r.TakeUp, r.TakeUpKnown = o.CentreDistance-slack.CentreDistance, ok
@@ -121,9 +162,16 @@ func (b Belt) reserve(r Result) Reserve {
 		ratio := traction(friction, b.run.SmallestWrap())
 		return param.Known(skidPull(b.standing, r.Tensions.Centrifugal, ratio) / r.Pull)
 	}
-	return Reserve{
+	reserve := Reserve{
 		Design: over(b.friction),
 		Dry:    over(wedge(b.spec.DryFriction, grooveAngle)),
 		Wet:    over(wedge(b.spec.WetFriction, grooveAngle)),
 	}
+	// At a locked centre the sum of the contact tensions stands, so the skid
+	// pull falls as the traction, their difference over their sum, does.
+	reserve.Worn = param.Known(reserve.Dry.Value * (1 - b.spec.WornLoss))
+	if peak := r.Pulsation.Surge.Pull; peak > 0 {
+		reserve.Peak = param.Known(reserve.Dry.Value * r.Pull / peak)
+	}
+	return reserve
 }

@@ -3,6 +3,8 @@ package belt
 import (
 	"math"
 	"testing"
+
+	"backspan/model/part"
 )
 
 func near(t *testing.T, what string, got, want, tolerance float64) {
@@ -18,15 +20,15 @@ func near(t *testing.T, what string, got, want, tolerance float64) {
 func TestHeatOfATenRibStage(t *testing.T) {
 	b, at := build(t, func(s *Spec) { s.Ribs, s.DrivenDiameter, s.CentreDistance = 10, 0.175, 0.165 }), rated()
 	near(t, "cooling", b.cooling(at), 8.219836, 1e-5)
-	r := b.Examine(at)
+	r := b.Examine(at, part.Train{})
 	near(t, "belt temperature", r.Temperature, 303+450/8.219836, 1e-4)
 	near(t, "windage", r.WindageLoss, 4.432425, 1e-5)
 	at.CrankSpeed, at.Power, at.Inflow = 0, 0, 0
-	near(t, "temperature at standstill", b.Examine(at).Temperature, 303, 0)
+	near(t, "temperature at standstill", b.Examine(at, part.Train{}).Temperature, 303, 0)
 }
 
 func TestTakeUpFollowsTheSettingRate(t *testing.T) {
-	r := build(t, asIs).Examine(rated())
+	r := build(t, asIs).Examine(rated(), part.Train{})
 	// The rate is that of the set belt; the belt's own stretch bends the line
 	// by a fraction of a percent.
 	near(t, "take-up", r.TakeUp, r.StandingTension/r.SettingRate, 0.01*r.TakeUp)
@@ -34,7 +36,7 @@ func TestTakeUpFollowsTheSettingRate(t *testing.T) {
 
 func TestCrankMomentTakesTheGreaterLoad(t *testing.T) {
 	b := build(t, asIs)
-	r := b.Examine(rated())
+	r := b.Examine(rated(), part.Train{})
 	if !(r.Standing.Size() > r.Running.Size()) {
 		t.Fatal("the standing load is the greater one here")
 	}
@@ -45,7 +47,7 @@ func TestCrankMomentTakesTheGreaterLoad(t *testing.T) {
 		s.CrankDiameter, s.DrivenDiameter, s.CentreDistance = 0.02, 0.30, 0.170
 		s.CrankBore, s.StandingTension.Known, s.StandingTension.Value = 0.008, true, 100
 		s.RatedEfficiency = 0.9
-	}).Examine(rated())
+	}).Examine(rated(), part.Train{})
 	if !(steep.Running.Size() > steep.Standing.Size()) {
 		t.Fatal("the running load is the greater one here")
 	}
@@ -57,7 +59,7 @@ func TestOverhangIsASumOfPieces(t *testing.T) {
 	plain := build(t, asIs)
 	s := Default()
 	near(t, "overhang", plain.overhang(), s.BearingToFace+s.Clearance+s.SideWall+plain.faceWidth/2, 1e-12)
-	behindFan, err := New(s, rated(), 0.045)
+	behindFan, err := New(s, rated(), 0.045, part.Train{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -9,7 +9,8 @@ import (
 
 // Params lists what a builder may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
-	return slices.Concat(s.driveParams(), s.sectionParams(), s.buildParams(), s.upkeepParams())
+	return slices.Concat(s.driveParams(), s.Pulsing.params(s.Details), s.sectionParams(), s.stockParams(), s.Setting.params(s.Details),
+		s.Rating.params(), s.Use.params(), s.Fatigue.params(s.Details), s.buildParams(), s.upkeepParams())
 }
 
 func (s *Spec) driveParams() []param.Param {
@@ -37,6 +38,9 @@ func (s *Spec) driveParams() []param.Param {
 		param.Number(&s.WetFriction, "wet_friction", "Friction, wet belt", unit.One).
 			Within(0.05, 0.5).Typical(0.12, 0.2).Help("rubber on metal before wedging, wet or oily").
 			From("from memory: 0.12 to 0.2"),
+		param.Number(&s.WornLoss, "worn_loss", "Traction lost by wear", unit.Percent).
+			Within(0, 60).Typical(5, 20).Help("share of the dry skid pull that a worn belt has lost").
+			From("Yu, Childs, Dalgarno & Day 1998, Proc IMechE D 212:333: about 10 % of the greatest traction after 250 h, PK").When(s.Details),
 		param.Number(&s.RatedEfficiency, "rated_efficiency", "Efficiency at rated power", unit.Percent).
 			Within(80, 99.5).Typical(95.5, 98.5).Help("fixes the running resistance, so part load comes out worse").
 			From("estimate: between 95 % for new V-belts and 97 to 99 % for toothed belts, University of Connecticut training text"),
@@ -94,6 +98,16 @@ func (s *Spec) buildParams() []param.Param {
 		param.Number(&s.BearingToFace, "bearing_to_face", "Crank bearing to drive face", unit.Millimetre).
 			Within(0, 150).Typical(6, 25).From(estimate).
 			Help("middle of the crank's last bearing to the engine's drive face; fan, clearance and half the pulley overhang it further"),
+	}
+}
+
+func (s *Spec) stockParams() []param.Param {
+	return []param.Param{
+		param.Table(s.stockRows, s.setStock, "stock_lengths", "Lengths in stock",
+			param.Column{Label: "effective length", Unit: unit.Millimetre, Min: 100, Max: 20000}).
+			Rule(risingLengths).Help("belts that can be had; empty takes the preferred numbers R40 of ISO 3 within the profile's usual lengths"),
+		param.Toggle(&s.Details, "details", "Show expert parameters").
+			Help("constants from memory and estimates that a designer may replace by better ones"),
 	}
 }
 

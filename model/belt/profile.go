@@ -25,6 +25,8 @@ type section struct {
 	longest          float64 // usual effective length, m; from memory: ISO 9982
 	fastest          float64 // belt speed, m/s; from memory: handbooks, lower end
 	usualTension     float64 // standing tension per rib, N, 0 when none is known; from memory
+	fatigueStrength  float64 // per rib, N, 0 when no law is known; see lawOrigin
+	bendingConstant  float64 // per rib, N·m, 0 when no law is known; see lawOrigin
 }
 
 const (
@@ -40,13 +42,13 @@ const grooveAngle = 40 * math.Pi / 180
 func (p Profile) section() section {
 	switch p {
 	case PJ:
-		return section{2.34e-3, 1.8e-3, 1.2e-3, 20e-3, 0.0085, 18.4e3, 0.45, 2.5, 50, 0}
+		return section{2.34e-3, 1.8e-3, 1.2e-3, 20e-3, 0.0085, 18.4e3, 0.45, 2.5, 50, 0, 0, 0}
 	case PK:
-		return section{3.56e-3, 2.5e-3, 2.0e-3, 45e-3, 0.0175, 28.0e3, 0.5, 3.0, 50, 90}
+		return section{3.56e-3, 2.5e-3, 2.0e-3, 45e-3, 0.0175, 28.0e3, 0.5, 3.0, 50, 90, 1281, 7.1}
 	case PL:
-		return section{4.70e-3, 3.3e-3, 3.0e-3, 75e-3, 0.035, 37.0e3, 1.25, 6.3, 40, 0}
+		return section{4.70e-3, 3.3e-3, 3.0e-3, 75e-3, 0.035, 37.0e3, 1.25, 6.3, 40, 0, 0, 0}
 	case PM:
-		return section{9.40e-3, 6.4e-3, 4.0e-3, 180e-3, 0.115, 73.9e3, 2.3, 16.8, 30, 0}
+		return section{9.40e-3, 6.4e-3, 4.0e-3, 180e-3, 0.115, 73.9e3, 2.3, 16.8, 30, 0, 0, 0}
 	}
 	return section{}
 }

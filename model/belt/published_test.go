@@ -42,6 +42,60 @@ func TestPublished(t *testing.T) {
 			}
 			return got
 		},
+		"twin": func(t testing.TB, c published.Case) map[string]float64 {
+			b, at := eightRib(t, c)
+			w := b.twin(part.Train{})
+			w.crank, w.driven = c.Num(t, "crank_inertia"), c.Num(t, "propeller_side_inertia")/(b.ratio*b.ratio)
+			g := w.transfer(at.CrankSpeed, 2)
+			return map[string]float64{
+				"stiffness": 2 * w.stiffness * w.radius * w.radius, "torsional": w.natural(2) / (2 * math.Pi),
+				"amplification": math.Hypot(real(g), imag(g)),
+				"order_2_rpm":   unit.RPM.From(w.natural(2) / 2), "order_3_rpm": unit.RPM.From(w.natural(2) / 3),
+			}
+		},
+		"running_spans": func(t testing.TB, c published.Case) map[string]float64 {
+			b, at := eightRib(t, c)
+			pair := b.spanPair(b.standing, at.Power, at.CrankSpeed)
+			return map[string]float64{"tight": pair.tight, "slack": pair.slack, "belt_pass": b.run.Speed(at.CrankSpeed) / b.run.Length()}
+		},
+		"thermal_growth": func(t testing.TB, c published.Case) map[string]float64 {
+			b, at := eightRib(t, c)
+			return map[string]float64{"growth": b.Examine(at, part.Train{}).Adjustment.Growth}
+		},
+		"eccentric": func(t testing.TB, c published.Case) map[string]float64 {
+			e := eccentric{c.Num(t, "offset"), c.Num(t, "centre")}
+			return map[string]float64{"travel_per_offset": e.travel() / e.offset}
+		},
+		"durability": func(t testing.TB, c published.Case) map[string]float64 {
+			l := law{strength: c.Num(t, "strength"), exponent: c.Num(t, "exponent")}
+			per := l.perPeaks(c.Num(t, "first"), c.Num(t, "second"))
+			// A length in inches over a speed in ft/min is five seconds' worth.
+			length, speed := unit.Inch.SI(c.Num(t, "length")), unit.FootPerSecond.SI(c.Num(t, "ft_min")/60)
+			return map[string]float64{"passes": 1 / per, "hours_at_1e9": unit.Hour.From(life(1e-9, length, speed))}
+		},
+		"bending_peaks": func(t testing.TB, c published.Case) map[string]float64 {
+			k, tight := c.Num(t, "bending"), c.Num(t, "tight")
+			l := law{strength: c.Num(t, "strength"), exponent: c.Num(t, "exponent"), bending: k}
+			small, large := c.Num(t, "small"), c.Num(t, "large")
+			// The law's damage at both pulleys, undone into one peak each.
+			undo := func(damage float64) float64 { return l.strength * math.Pow(damage, 1/l.exponent) }
+			return map[string]float64{
+				"first": undo(l.perPass(tight, small, small) / 2), "second": undo(l.perPass(tight, large, large) / 2),
+				"passes": 1 / l.perPass(tight, small, large),
+			}
+		},
+		"hours": func(t testing.TB, c published.Case) map[string]float64 {
+			got := map[string]float64{}
+			for _, factor := range c.List(t, "peak_factors") {
+				b, at := eightRib(t, c, func(s *Spec) {
+					s.ServiceFactor = factor
+					s.Use = Use{Full: 1}
+					s.Fatigue.HalvingFrom = 1e4
+				})
+				got[strings.ReplaceAll(fmt.Sprintf("at_%.1f", factor), ".", "_")] = unit.Hour.From(b.Examine(at, part.Train{}).Life.Fatigue)
+			}
+			return got
+		},
 		"locked": func(t testing.TB, c published.Case) map[string]float64 {
 			return spans(locked(c.Num(t, "standing"), c.Num(t, "pull"), c.Num(t, "centrifugal")), c.Num(t, "wrap_rad"))
 		},
@@ -121,7 +175,8 @@ func lockedPower(t testing.TB, c published.Case) map[string]float64 {
 	return map[string]float64{"kw": unit.Kilowatt.From(pull * speed)}
 }
 
-func stage(t testing.TB, c published.Case) map[string]float64 {
+// eightRib is the stage of a case at its duty.
+func eightRib(t testing.TB, c published.Case, changes ...func(*Spec)) (Belt, part.Duty) {
 	s := Default()
 	s.Ribs = int(c.Num(t, "ribs"))
 	s.CrankDiameter = unit.Millimetre.SI(c.Num(t, "crank"))
@@ -133,11 +188,19 @@ func stage(t testing.TB, c published.Case) map[string]float64 {
 		Power: unit.Kilowatt.SI(c.Num(t, "kw")), CrankSpeed: unit.RPM.SI(c.Num(t, "rpm")),
 		AirTemperature: 288.15, AirDensity: 1.225,
 	}
-	b, err := New(s, at, 0)
+	for _, change := range changes {
+		change(&s)
+	}
+	b, err := New(s, at, 0, part.Train{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := b.Examine(at)
+	return b, at
+}
+
+func stage(t testing.TB, c published.Case) map[string]float64 {
+	b, at := eightRib(t, c)
+	r := b.Examine(at, part.Train{})
 	millimetre, degree := unit.Millimetre.From, unit.Degree.From
 	return map[string]float64{
 		"ratio": b.Ratio(), "tilt": degree(r.Geometry.SpanTilt()), "crank_wrap": degree(r.Geometry.CrankWrap()), "span": millimetre(r.Geometry.Span()),

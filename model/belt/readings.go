@@ -10,12 +10,14 @@ import (
 
 // Readings are the result's figures for people.
 func (r Result) Readings() []reading.Reading {
-	return slices.Concat(r.geometryReadings(), r.tensionReadings(), r.slipReadings(), r.heatReadings())
+	return slices.Concat(r.geometryReadings(), r.offerReadings(), r.tensionReadings(), r.settingReadings(), r.eccentricReadings(),
+		r.slipReadings(), r.surgeReadings(), r.sweepReadings(), r.resonanceReadings(), r.heatReadings(), r.lifeReadings(), r.sheetReadings())
 }
 
 const (
 	openBeltSource = "Shigley's Mechanical Engineering Design, eqs 17-1 and 17-2"
 	lockedSource   = "mechanics: a loop at a locked centre keeps the sum of its spans' tensions"
+	partLoadSource = "creep with the pull, bending with speed, windage with its cube, scaled to the efficiency given"
 	frictionSource = "Euler-Eytelwein with the wedge factor 1/sin 20°"
 )
 
@@ -55,7 +57,7 @@ func (r Result) tensionReadings() []reading.Reading {
 	tension := func(key, label string, n float64) reading.Reading { return reading.New(key, label, n, unit.Newton) }
 	return []reading.Reading{
 		tension("belt.static_tension", "Required standing tension", r.RequiredTension).Lower().
-			How("per strand: Te/2 (R+1)/(R−1) + m v² at the service factor times the rated power").
+			How("per strand: Te/2 (R+1)/(R−1) + m v² at the service factor times the rated power; or, as Load factor says, the mean pull and the pulsation demand with its reserve").
 			Source("mechanics: locked centre; design tension ratio from memory: RMA IP-26"),
 		tension("belt.standing_tension", "Standing tension as set", r.StandingTension).
 			How("per strand: as given, else the required one").Source(lockedSource),
@@ -114,8 +116,12 @@ func (r Result) slipReadings() []reading.Reading {
 			How("pull at the design tension ratio over the pull here").Source("from memory: RMA IP-26"),
 		ratio("belt.slip_reserve_dry", "Slip reserve, dry", r.Reserve.Dry, noPull).Higher().
 			How("pull at which the belt skids dry over the pull here").Source(frictionSource),
+		ratio("belt.slip_reserve_worn", "Slip reserve, dry and worn", r.Reserve.Worn, noPull).Higher().
+			How("dry reserve less the traction lost by wear").Source("Yu, Childs, Dalgarno & Day 1998, Proc IMechE D 212:333"),
 		ratio("belt.slip_reserve_wet", "Slip reserve, wet", r.Reserve.Wet, noPull).Higher().
 			How("pull at which the belt skids wet over the pull here").Source(frictionSource),
+		ratio("belt.slip_reserve_peak", "Slip reserve, dry, peak torque", r.Reserve.Peak, r.noPulsation()).Higher().
+			How("pull at which the belt skids dry over the greatest pull of a cycle").Source(frictionSource),
 		reading.New("belt.creep", "Creep", r.Creep, unit.Percent).Lower().
 			How("effective pull over the belt's EA").Source(stiffnessOrigin),
 	}
@@ -132,6 +138,10 @@ func (r Result) heatReadings() []reading.Reading {
 			How("a constant resistance, fixed by the efficiency at rated power").Source("hysteresis in proportion to speed, scaled to the efficiency given"),
 		watts("belt.windage_loss", "Loss in windage", r.WindageLoss).
 			How("drag of both faces of the belt, coefficient 0.005").Source("estimate"),
+		reading.New("belt.efficiency_half", "Efficiency at half speed", r.EfficiencyHalf, unit.Percent).Higher().
+			How("at half the speed and an eighth of the power").Source(partLoadSource),
+		reading.New("belt.efficiency_level", "Efficiency in level flight", r.EfficiencyLevel, unit.Percent).Higher().
+			How("at the share of power given for level flight, speed after the cube law").Source(partLoadSource),
 		reading.New("belt.temperature", "Belt temperature", r.Temperature, unit.Celsius).Lower().
 			How("air temperature plus loss over what belt and rims shed; the silencer's radiation is left out").
 			Source("from memory: Nu = 0.037 Re^0.8 Pr^(1/3) for belt, 0.133 Re^(2/3) Pr^(1/3) for rims"),
