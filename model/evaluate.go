@@ -8,6 +8,7 @@ import (
 	"backspan/model/cooling"
 	"backspan/model/drive"
 	"backspan/model/engine"
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/propeller"
 	"backspan/model/reading"
@@ -45,6 +46,7 @@ type chain struct {
 	drive     drive.Drive
 	propeller propeller.Propeller
 	stack     stack.Result
+	torsional param.Slot // first frequency of crank against propeller, Hz
 
 	// Why a part does not exist; nil when it does.
 	engineErr, driveErr, propellerErr error
@@ -55,8 +57,8 @@ func (c *chain) run() {
 	c.outcome.Checks = make([]reading.Check, 0, 48)
 	c.air = c.study.Site.State()
 	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
-	c.drive, c.driveErr = c.designDrive()
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
+	c.drive, c.driveErr = c.designDrive()
 
 	if c.firstError() == nil {
 		c.build()
@@ -68,6 +70,7 @@ func (c *chain) run() {
 	c.reportWeight()
 	c.reportFlight(m)
 	c.add(c.air.Readings(), nil)
+	c.add([]reading.Reading{c.torsionalReading()}, nil)
 	c.add(later(), nil)
 }
 
@@ -78,10 +81,20 @@ func (c *chain) designDrive() (drive.Drive, error) {
 	if c.engineErr != nil {
 		return nil, fmt.Errorf("the drive needs an engine: %w", c.engineErr)
 	}
-	power, speed := shaft{c.engine, c.variant.Cooling}.RatedPeak()
+	power, speed := output{c.engine, c.variant.Cooling}.RatedPeak()
 	rated := part.Duty{Power: power, CrankSpeed: speed, AirTemperature: engine.ReferenceTemperature, AirDensity: engine.ReferenceDensity,
 		Inflow: c.inflow(c.idealInflow(power, engine.ReferenceDensity))}
-	return drive.New(c.variant.Drive, rated, cooling.Cost(c.variant.Cooling, power).Depth)
+	return drive.New(c.variant.Drive, rated, cooling.Cost(c.variant.Cooling, power).Depth, c.train())
+}
+
+// train is what turns on either side of the drive. Without a propeller nothing
+// is known of its inertia.
+func (c *chain) train() part.Train {
+	t := part.Train{Crank: output{c.engine, c.variant.Cooling}, CrankInertia: c.variant.Engine.CrankInertia}
+	if c.propellerErr == nil {
+		t.PropellerInertia = c.propeller.PolarInertia()
+	}
+	return t
 }
 
 // idealInflow is what an ideal propeller of this diameter draws in standing

@@ -8,9 +8,6 @@ import (
 // later lists the contract's keys whose chapters this version lacks.
 func later() []reading.Reading {
 	return []reading.Reading{
-		reading.Missing("bearing.life_prop_side", "Bearing life, propeller side", unit.Hour, "bearing life is not computed in this version").Higher(),
-		reading.Missing("bearing.life_engine_side", "Bearing life, engine side", unit.Hour, "bearing life is not computed in this version").Higher(),
-		reading.Missing("vibration.torsional_first", "First torsional frequency", unit.Hertz, "torsional vibration is not computed in this version"),
 		reading.Missing("noise.level_at_150m", "Noise at 150 m", unit.Decibel, "noise is not computed in this version").Lower(),
 		reading.Missing("upkeep.cost_per_hour", "Cost per hour", unit.CurrencyPerHour, "the cost per hour of the whole machine is not computed in this version").Lower(),
 	}

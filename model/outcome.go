@@ -2,6 +2,7 @@ package model
 
 import (
 	"backspan/model/carry"
+	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/stack"
 )
@@ -13,6 +14,7 @@ type Outcome struct {
 	Checks   []reading.Check
 	Stack    stack.Result // the pieces in place, for drawings
 	Load     carry.Load   // the ready machine on the pilot's back
+	Speeds   part.SpeedMap
 }
 
 // Reading finds a reading by key.

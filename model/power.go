@@ -10,39 +10,39 @@ import (
 	"backspan/model/propeller"
 )
 
-// shaft is the engine as the drive meets it: what the cooling takes from the
+// output is the engine as the drive meets it: what the cooling takes from the
 // crank is gone, the fuel for it is not.
-type shaft struct {
+type output struct {
 	engine.Engine
 	cooling cooling.Spec
 }
 
 // Power is full throttle at the drive face, W.
-func (s shaft) Power(crankSpeed float64) float64 {
+func (s output) Power(crankSpeed float64) float64 {
 	p := s.Engine.Power(crankSpeed)
 	return p - s.cooling.PowerTaken(p)
 }
 
 // Peak is the greatest power at the drive face, W, and its speed, rad/s.
-func (s shaft) Peak() (power, speed float64) {
+func (s output) Peak() (power, speed float64) {
 	p, w := s.Engine.Peak()
 	return p - s.cooling.PowerTaken(p), w
 }
 
 // RatedPeak is the same in the engine's reference air.
-func (s shaft) RatedPeak() (power, speed float64) {
+func (s output) RatedPeak() (power, speed float64) {
 	p, w := s.Engine.RatedPeak()
 	return p - s.cooling.PowerTaken(p), w
 }
 
 // FuelFlow is kg/s for a power at the drive face.
-func (s shaft) FuelFlow(power, crankSpeed float64) float64 {
+func (s output) FuelFlow(power, crankSpeed float64) float64 {
 	return s.Engine.FuelFlow(s.crank(power), crankSpeed)
 }
 
 // Pulsation is the torque at the drive face: the mean is what the cooling
 // leaves, the rest is the crank's own.
-func (s shaft) Pulsation(power, crankSpeed float64) part.Pulsation {
+func (s output) Pulsation(power, crankSpeed float64) part.Pulsation {
 	p := s.Engine.Pulsation(s.crank(power), crankSpeed)
 	if crankSpeed > 0 {
 		p.Mean = power / crankSpeed
@@ -52,7 +52,7 @@ func (s shaft) Pulsation(power, crankSpeed float64) part.Pulsation {
 
 // crank is the power the engine gives for a power at the drive face: the
 // cooling takes a fixed share of it.
-func (s shaft) crank(power float64) float64 {
+func (s output) crank(power float64) float64 {
 	if left := 1 - s.cooling.PowerTaken(1); left > 0 {
 		return power / left
 	}
@@ -65,7 +65,7 @@ func (c *chain) match() match.Report {
 	if c.firstError() != nil {
 		return match.Report{}
 	}
-	s := shaft{c.engine, c.variant.Cooling}
+	s := output{c.engine, c.variant.Cooling}
 	flow := propeller.Flow{Density: c.air.Density, SoundSpeed: c.air.SoundSpeed, Viscosity: c.air.DynamicViscosity}
 	airspeed, thrust := flight.Level(c.study.Wing, c.allUp(), c.air.Density)
 	return match.Find(s, c.drive, &c.propeller, flow, airspeed, thrust)
@@ -84,7 +84,7 @@ func (c *chain) reportEngine(m match.Report) {
 		c.withheld(cooling.Result{}.Readings(), c.engineErr)
 		return
 	}
-	s := shaft{c.engine, c.variant.Cooling}
+	s := output{c.engine, c.variant.Cooling}
 	r := c.engine.At(s.crank(m.Static.EnginePower), m.Static.CrankSpeed)
 	cost := cooling.Cost(c.variant.Cooling, r.Power)
 	if !worked(m.Static) {
@@ -103,20 +103,26 @@ func (c *chain) reportDrive(m match.Report) {
 		} else {
 			c.withheld(drive.Result{Kind: c.variant.Drive.Kind}.Readings(), c.driveErr)
 		}
+		c.unsupported()
 		return
 	}
 	static := m.Static
 	power, speed, inflow := static.EnginePower, static.CrankSpeed, static.Propeller.InducedSpeed
 	if !worked(static) {
-		power, speed = shaft{c.engine, c.variant.Cooling}.Peak()
+		power, speed = output{c.engine, c.variant.Cooling}.Peak()
 		inflow = c.idealInflow(power, c.air.Density)
 	}
-	r := drive.Report(c.variant.Drive, c.drive, static.Transmission, c.duty(power, speed, inflow))
+	r := drive.Report(c.variant.Drive, c.drive, static.Transmission, c.duty(power, speed, inflow), c.train())
 	rs := r.Readings()
 	if !worked(static) {
 		drive.BlankStanding(rs, c.unmatched(m).Error())
 	}
 	c.add(rs, r.Checks(c.study.MarginAsked))
+	c.reportSupport(m, r)
+	c.torsional = r.Torsional
+	if worked(static) {
+		c.outcome.Speeds = r.Speeds
+	}
 }
 
 func (c *chain) reportPropeller(m match.Report) {

@@ -37,7 +37,7 @@ func Sample() *Study {
 	open.Name = "Gear 190 open"
 	open.Notes = "What if the case left the cylinder in the wind? Head temperature is for the builder to measure."
 	tune(open.Sections(), [][2]string{{"cooling.kind", "free air"}})
-	s.Variants = slices.Insert(s.Variants, 2, open)
+	s.Variants = slices.Insert(s.Variants, 2, open, sampled("Toothed 190", common, middleEngine, middleToothed))
 	s.Reference = s.Variants[0].Name
 	return s
 }
@@ -68,6 +68,13 @@ var (
 		{"drive.ribbed_belt.ribs", "12"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "68 mm"},
 		{"drive.ribbed_belt.driven_pulley_effective_diameter", "201 mm"}, {"drive.ribbed_belt.centre_distance", "176 mm"},
 		{"drive.ribbed_belt.price", "390"},
+	}
+	// Teeth cannot skid: the belt is set to keep its slack side through the peaks.
+	middleToothed = [][2]string{
+		{"drive.kind", "toothed belt"}, {"drive.toothed_belt.crank_teeth", "30"}, {"drive.toothed_belt.driven_teeth", "86"},
+		{"drive.toothed_belt.belt_teeth", "106"}, {"drive.toothed_belt.standing_tension", "1400 N"}, {"drive.toothed_belt.bearing_seat", "55 mm"},
+		{"drive.toothed_belt.price", "470"}, {"drive.support.axle_diameter", "30 mm"},
+		{"drive.support.prop_side_bearing", "6006"}, {"drive.support.engine_side_bearing", "6006"},
 	}
 	middleGear = [][2]string{
 		{"drive.gear.pinion_teeth", "19"}, {"drive.gear.wheel_teeth", "54"}, {"drive.gear.price", "690"},
@@ -114,7 +121,8 @@ var (
 	largeBelt = [][2]string{
 		{"drive.ribbed_belt.ribs", "15"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "74 mm"},
 		{"drive.ribbed_belt.driven_pulley_effective_diameter", "196 mm"}, {"drive.ribbed_belt.centre_distance", "180 mm"},
-		{"drive.ribbed_belt.price", "460"}, {"drive.ribbed_belt.belt_price", "46"},
+		{"drive.ribbed_belt.bearing_seat", "55 mm"}, {"drive.support.axle_diameter", "30 mm"},
+		{"drive.support.prop_side_bearing", "6006"}, {"drive.support.engine_side_bearing", "6006"}, {"drive.ribbed_belt.price", "460"}, {"drive.ribbed_belt.belt_price", "46"},
 	}
 	largeGear = [][2]string{
 		{"drive.gear.module", "2.25 mm"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "51"}, {"drive.gear.face_width", "25 mm"},

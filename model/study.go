@@ -69,6 +69,7 @@ func (s *Study) Clone() *Study {
 func (v *Variant) Clone() Variant {
 	c := *v
 	c.Engine = v.Engine.Clone()
+	c.Drive = v.Drive.Clone()
 	c.Propeller = v.Propeller.Clone()
 	return c
 }

@@ -27,6 +27,8 @@ type Belt struct {
 	required float64 // standing tension per strand, N
 	standing float64 // as set, N
 
+	skidRatio float64 // of contact tensions, at which a dry belt skids on the smaller wrap
+
 	crank, driven, flange body
 }
 
@@ -54,6 +56,7 @@ func New(s Spec, rated part.Duty, standoff float64, train part.Train) (Belt, err
 		massPerLength: float64(s.Ribs) * profile.massPerRib,
 		friction:      designFriction(s.TractionRatio),
 	}
+	b.skidRatio = traction(wedge(s.DryFriction, grooveAngle), b.run.SmallestWrap())
 	b.ratio = b.run.Ratio()
 	b.crank, b.driven, b.flange = s.crankPulley(b.faceWidth), s.drivenPulley(b.faceWidth), s.flange()
 	if err := b.calibrate(); err != nil {

@@ -20,14 +20,15 @@ func (r Result) peakAdvice() string {
 }
 
 // peakCheck asks whether the tension set keeps the slack side on its pulley
-// through the torque peaks of the examined point.
+// through the torque peaks of the examined point. It warns: short of it a dry
+// belt skids before the slack side lifts.
 func (r Result) peakCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.slack_side_peak", "Slack side at peak torque"
 	if !r.Pulsation.Known {
 		return reading.Unrated(key, label, r.noPulsation())
 	}
-	return reading.AtLeast(key, label, r.StandingTension, r.Pulsation.Surge.Need, marginAsked, unit.Newton).
-		Source("mechanics: standing tension that keeps the slack side above m v² over the cycle, both spans taut").
+	return reading.AtLeast(key, label, r.StandingTension, r.Pulsation.Surge.Need, marginAsked, unit.Newton).Warn().
+		Source("mechanics: standing tension that keeps the slack side above m v² over the cycle, both spans taut; drives run below it, skidding at every firing stroke, warmer and worn sooner: common practice, no source").
 		Advice(r.peakAdvice())
 }
 

@@ -170,7 +170,7 @@ func (b Belt) reserve(r Result) Reserve {
 	// At a locked centre the sum of the contact tensions stands, so the skid
 	// pull falls as the traction, their difference over their sum, does.
 	reserve.Worn = param.Known(reserve.Dry.Value * (1 - b.spec.WornLoss))
-	if peak := r.Pulsation.Surge.Pull; peak > 0 {
+	if peak := r.Pulsation.Surge.HeldPull; peak > 0 {
 		reserve.Peak = param.Known(reserve.Dry.Value * r.Pull / peak)
 	}
 	return reserve

@@ -102,13 +102,11 @@ func (b Belt) sweep(l loadLine, w twin) Sweep {
 }
 
 // pulsationNeed is the standing tension that keeps the slack side pressed on
-// its pulley all along the load line, N.
-func (b Belt) pulsationNeed(l loadLine, w twin) float64 {
-	need := 0.0
-	l.each(w, func(speed, power float64, p *part.Pulsation) {
-		v := b.run.Speed(speed)
-		taut := w.swing(p, speed, 2)
-		need = math.Max(need, centrifugal(b.massPerLength, v)+power/v/2+taut.highest())
-	})
-	return need
+// its pulley through the torque peaks of the rated point, N.
+func (b Belt) pulsationNeed(train part.Train) float64 {
+	at := b.rated
+	v := b.run.Speed(at.CrankSpeed)
+	p := train.Crank.Pulsation(at.Power, at.CrankSpeed)
+	taut := b.twin(train).swing(&p, at.CrankSpeed, 2)
+	return centrifugal(b.massPerLength, v) + at.Power/v/2 + taut.highest()
 }

@@ -9,6 +9,7 @@ import (
 const (
 	twinSource     = "mechanics: two inertias joined by the belt, loss factor an estimate"
 	branchedSource = "mechanics: two inertias and a loop that is half as stiff while a strand is off; equivalent stiffness by least squares"
+	skiddingSource = "mechanics: the same, and Euler-Eytelwein with the dry friction given; locked centre"
 	movingSource   = "from memory: Sack 1954, Mote; moving string"
 )
 
@@ -34,15 +35,17 @@ func (r Result) surgeReadings() []reading.Reading {
 		filled("belt.amplification", "Belt over engine torque", param.Slot{Value: p.Amplification, Known: p.Known}, unit.One, r.noPulsation()).Lower().
 			How("of the first harmonic present, both spans taut").Source(twinSource),
 		newton("belt.tight_side_peak", "Tight side, peak", p.Surge.Tight).Lower().
-			How("greatest over a cycle, the harmonics summed with their phase").Source(branchedSource),
+			How("greatest over a cycle, the harmonics summed with their phase; dry friction caps it").Source(skiddingSource),
 		newton("belt.slack_side_least", "Slack side, least", p.Surge.Slack).Higher().
-			How("least over a cycle; it cannot fall below the centrifugal tension").Source(branchedSource),
+			How("least over a cycle; a belt that skids keeps it on its pulley").Source(skiddingSource),
 		newton("belt.pull_peak", "Effective pull, peak", p.Surge.Pull).Lower().
-			How("greatest over a cycle").Source(branchedSource),
+			How("greatest over a cycle; no more than dry friction holds").Source(skiddingSource),
+		newton("belt.tight_side_held", "Tight side, peak if it held", p.Surge.HeldTight).Lower().
+			How("the same for a belt that could not skid: past the lift of the slack side one span pulls alone").Source(branchedSource),
 		newton("belt.pulsation_need", "Standing tension for the peaks", p.Surge.Need).Lower().
 			How("that just keeps the slack side pressed on its pulley at this point, both spans taut").Source(twinSource),
-		filled("belt.slack_open", "Cycle with the slack side off", param.Slot{Value: p.Surge.Open, Known: p.Known}, unit.Percent, r.noPulsation()).Lower().
-			How("share of a cycle in which the slack side does not press on its pulley").Source(branchedSource),
+		filled("belt.slack_open", "Slack side off, if it held", param.Slot{Value: p.Surge.Open, Known: p.Known}, unit.Percent, r.noPulsation()).Lower().
+			How("share of a cycle in which the slack side would not press on its pulley if the belt could not skid").Source(branchedSource),
 		newton("belt.shaft_load_peak", "Shaft load, peak", p.Surge.Load.Size()).Lower().
 			How("contact tensions at the greatest tight side, added as vectors").Source(branchedSource),
 		filled("belt.overhang_moment_peak", "Peak bending moment on the crank", param.Slot{Value: p.Moment, Known: p.Known}, unit.NewtonMetre, r.noPulsation()).Lower().
@@ -71,8 +74,8 @@ func (r Result) sweepReadings() []reading.Reading {
 		swept("belt.pulsation_need_sweep", "Standing tension, any speed", s.Need, unit.Newton).Lower().
 			How("that just keeps the slack side pressed on its pulley from idle to the highest speed, both spans taut"),
 		swept("belt.pulsation_need_speed", "Speed that asks for it", s.NeedSpeed, unit.RPM).How("crank speed"),
-		swept("belt.slack_open_sweep", "Slack side off at any speed", s.Open, unit.Percent).Lower().
-			How("greatest share of a cycle, from idle to the highest speed"),
+		swept("belt.slack_open_sweep", "Slack off at any speed, if held", s.Open, unit.Percent).Lower().
+			How("greatest share of a cycle, from idle to the highest speed, if the belt could not skid"),
 		swept("belt.shaft_load_sweep", "Shaft load, peak at any speed", s.Load, unit.Newton).Lower().
 			How("from idle to the highest speed"),
 	}

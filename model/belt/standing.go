@@ -15,11 +15,10 @@ func (b *Belt) setTension(train part.Train) error {
 	}
 	b.required = b.tractionNeed()
 	if b.spec.Pulsing.LoadFactor == ByPulsation {
-		line, ok := loadLineOf(b.rated, train.Crank)
-		if !ok {
+		if train.Crank == nil {
 			return misfit("Load factor", "the engine's torque pulsation is not known, so it cannot set the belt; choose %q", ByServiceFactor)
 		}
-		b.required = math.Max(b.required, (1+b.spec.Pulsing.Reserve)*b.pulsationNeed(line, b.twin(train)))
+		b.required = math.Max(b.required, (1+b.spec.Pulsing.Reserve)*b.pulsationNeed(train))
 	}
 	b.standing = b.required
 	if b.spec.StandingTension.Known {

@@ -12,12 +12,34 @@ type Surge struct {
 	Slack float64   // least slack side; it cannot fall below the centrifugal tension
 	Need  float64   // standing tension that keeps the slack side pressed on its pulley
 	Pull  float64   // greatest effective pull
-	Open  float64   // share of the cycle with the slack side off its pulley
 	Load  ShaftLoad // at the greatest tight side
+
+	// What the same cycle would do if the belt could not skid.
+	HeldTight float64 // greatest tight side
+	HeldPull  float64 // greatest effective pull
+	Open      float64 // share of the cycle with the slack side off its pulley
 }
 
 // surge follows the spans over a cycle: standing tension as set, mean pull,
 // centrifugal tension, all N.
+//
+// A belt that is asked for more than dry friction holds skids through that part
+// of the cycle, long before its slack side lifts: at a locked centre the sum of
+// the contact tensions stands, and their ratio cannot pass the traction. The
+// skid caps the pull and what it puts on the shafts.
+func (b Belt) surge(w twin, p *part.Pulsation, speed, pull, standing, centrifugal float64) Surge {
+	s := b.held(w, p, speed, pull, standing, centrifugal)
+	s.HeldTight, s.HeldPull = s.Tight, s.Pull
+	limit := skidPull(standing, centrifugal, b.skidRatio)
+	if !(limit > 0 && s.Pull > limit) {
+		return s
+	}
+	s.Tight, s.Slack, s.Pull = standing+limit/2, standing-limit/2, limit
+	s.Load = Tensions{s.Tight, s.Slack, centrifugal}.ShaftLoad(b.run.SpanTilt())
+	return s
+}
+
+// held follows the spans of a belt that cannot skid.
 //
 // A strand whose contact tension is gone hangs free at the centrifugal tension
 // and no longer pulls: the loop is then half as stiff. The swing with that
@@ -29,7 +51,7 @@ type Surge struct {
 // which a wide open loop can take up at twice its natural frequency, is not
 // found (there the peak came out 29 % low); and where the slackening loop can
 // swing in two ways, one of them is.
-func (b Belt) surge(w twin, p *part.Pulsation, speed, pull, standing, centrifugal float64) Surge {
+func (b Belt) held(w twin, p *part.Pulsation, speed, pull, standing, centrifugal float64) Surge {
 	room := standing - centrifugal
 	mean, taut := pull/2, w.swing(p, speed, 2)
 	high := taut.highest()

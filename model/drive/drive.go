@@ -7,6 +7,7 @@ import (
 	"backspan/model/gear"
 	"backspan/model/part"
 	"backspan/model/reading"
+	"backspan/model/toothedbelt"
 )
 
 // Drive carries power from the crank to the propeller. Its values are those of
@@ -29,8 +30,9 @@ type Drive interface {
 	CrankInertia() float64
 	// Upkeep is what the drive costs to buy and to keep.
 	Upkeep() part.Upkeep
-	// Examine finds everything about the drive at one duty.
-	Examine(at part.Duty) Findings
+	// Examine finds everything about the drive at one duty, with what turns on
+	// either side of it.
+	Examine(at part.Duty, train part.Train) Findings
 }
 
 // Findings are a drive's readings and checks at one duty.
@@ -41,27 +43,38 @@ type Findings interface {
 
 type beltDrive struct{ belt.Belt }
 
-func (d beltDrive) Examine(at part.Duty) Findings { return d.Belt.Examine(at) }
+func (d beltDrive) Examine(at part.Duty, train part.Train) Findings {
+	return beltFindings{d.Belt.Examine(at, train), plateToPulley(d.Pieces())}
+}
+
+type toothedDrive struct{ toothedbelt.Belt }
+
+func (d toothedDrive) Examine(at part.Duty, train part.Train) Findings {
+	return toothedFindings{d.Belt.Examine(at, train), plateToPulley(d.Pieces())}
+}
 
 type gearDrive struct{ gear.Gear }
 
-func (d gearDrive) Examine(at part.Duty) Findings { return d.Gear.Examine(at) }
+func (d gearDrive) Examine(at part.Duty, _ part.Train) Findings { return d.Gear.Examine(at) }
 
 // New designs the chosen drive for the rated duty: the engine's peak power and
 // its speed in the reference air, so that the same hardware is laid out
-// whatever the day. standoff is the depth of what stands between the engine's
+// whatever the day. train is what turns on either side. standoff is the depth of what stands between the engine's
 // drive face and the drive, m. The error is one sentence naming the parameter
 // to change.
-func New(s Spec, rated part.Duty, standoff float64) (Drive, error) {
+func New(s Spec, rated part.Duty, standoff float64, train part.Train) (Drive, error) {
 	switch s.Kind {
 	case RibbedBelt:
-		b, err := belt.New(s.RibbedBelt, rated, standoff)
+		b, err := belt.New(s.RibbedBelt, rated, standoff, train)
 		return beltDrive{b}, err
+	case ToothedBelt:
+		b, err := toothedbelt.New(s.ToothedBelt, rated, standoff, train)
+		return toothedDrive{b}, err
 	case Gear:
 		g, err := gear.New(s.Gear, rated)
 		return gearDrive{g}, err
 	case Direct:
 		return Hub{s.Direct}, nil
 	}
-	return nil, fmt.Errorf("unknown kind of drive %q; choose %s, %s or %s", s.Kind, RibbedBelt, Gear, Direct)
+	return nil, fmt.Errorf("unknown kind of drive %q; choose %s, %s, %s or %s", s.Kind, RibbedBelt, ToothedBelt, Gear, Direct)
 }

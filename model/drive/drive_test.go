@@ -18,11 +18,11 @@ func report(t *testing.T, change func(*Spec)) Result {
 	t.Helper()
 	s := Default()
 	change(&s)
-	d, err := New(s, rated(), 0)
+	d, err := New(s, rated(), 0, part.Train{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	return Report(s, d, d.Transmit(rated().Power, rated().CrankSpeed), rated())
+	return Report(s, d, d.Transmit(rated().Power, rated().CrankSpeed), rated(), part.Train{})
 }
 
 func kind(k Kind) func(*Spec) { return func(s *Spec) { s.Kind = k } }
@@ -30,10 +30,10 @@ func kind(k Kind) func(*Spec) { return func(s *Spec) { s.Kind = k } }
 // What every drive owes: power is not made, the ratio holds, depth and mass
 // are the sums of the pieces.
 func TestEveryKindKeepsTheBooks(t *testing.T) {
-	for _, k := range []Kind{RibbedBelt, Gear, Direct} {
+	for _, k := range []Kind{RibbedBelt, ToothedBelt, Gear, Direct} {
 		s := Default()
 		s.Kind = k
-		d, err := New(s, rated(), 0)
+		d, err := New(s, rated(), 0, part.Train{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -54,7 +54,7 @@ func TestEveryKindKeepsTheBooks(t *testing.T) {
 }
 
 func TestOneMeshReversesAndABeltDoesNot(t *testing.T) {
-	for k, want := range map[Kind]int{RibbedBelt: 1, Gear: -1, Direct: 1} {
+	for k, want := range map[Kind]int{RibbedBelt: 1, ToothedBelt: 1, Gear: -1, Direct: 1} {
 		if got := report(t, kind(k)).Turn; got != want {
 			t.Errorf("%s turns %+d", k, got)
 		}
@@ -63,7 +63,7 @@ func TestOneMeshReversesAndABeltDoesNot(t *testing.T) {
 
 func TestAxisSide(t *testing.T) {
 	s := Default()
-	d, err := New(s, rated(), 0)
+	d, err := New(s, rated(), 0, part.Train{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -90,7 +90,7 @@ func TestCoreReadingsOfOtherKindsSayThereIsNone(t *testing.T) {
 
 // A drive that could not be built declares the same keys as one that was.
 func TestUnbuiltDriveOwesTheSameKeys(t *testing.T) {
-	for _, k := range []Kind{RibbedBelt, Gear, Direct} {
+	for _, k := range []Kind{RibbedBelt, ToothedBelt, Gear, Direct} {
 		unbuilt := Result{Kind: k}.Readings()
 		for _, r := range report(t, kind(k)).Readings() {
 			if _, ok := reading.Find(unbuilt, r.Key); !ok {
@@ -123,7 +123,7 @@ func TestOnlyTheChosenKindIsShown(t *testing.T) {
 }
 
 func TestUnknownKindIsRefused(t *testing.T) {
-	if _, err := New(Spec{Kind: "chain"}, rated(), 0); err == nil || !strings.Contains(err.Error(), "ribbed belt") {
+	if _, err := New(Spec{Kind: "chain"}, rated(), 0, part.Train{}); err == nil || !strings.Contains(err.Error(), "ribbed belt") {
 		t.Errorf("%v", err)
 	}
 }

@@ -59,7 +59,7 @@ func (h Hub) CrankInertia() float64 { return 0 }
 func (h Hub) Upkeep() part.Upkeep { return part.Upkeep{Price: h.Spec.Price} }
 
 // Examine has nothing to add to what every drive reports.
-func (h Hub) Examine(part.Duty) Findings { return nothing{} }
+func (h Hub) Examine(part.Duty, part.Train) Findings { return nothing{} }
 
 type nothing struct{}
 

@@ -3,8 +3,11 @@ package drive
 import (
 	"backspan/model/belt"
 	"backspan/model/gear"
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
+	"backspan/model/shaft"
+	"backspan/model/toothedbelt"
 	"backspan/model/unit"
 )
 
@@ -19,15 +22,26 @@ type Result struct {
 	Upkeep   part.Upkeep
 	Findings Findings // of the kind itself
 
+	OnAxle    bool        // its wheel turns on an axle of the builder's own
+	Axle      shaft.Loads // on that axle; the propeller's part is still to be added
+	SeatFits  bool        // the larger bearing fits the driven pulley's seat
+	Torsional param.Slot  // first frequency of crank against propeller, Hz
+	Speeds    part.SpeedMap
+
 	DipsAbove bool // the gear that dips into the oil is the upper one
 }
 
 // Report examines d at the standing duty.
-func Report(s Spec, d Drive, standing part.Transmission, at part.Duty) Result {
+func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train part.Train) Result {
 	pieces := d.Pieces()
-	return Result{Kind: s.Kind, Ratio: d.Ratio(), Turn: d.Turn(), Standing: standing,
-		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at),
+	r := Result{Kind: s.Kind, Ratio: d.Ratio(), Turn: d.Turn(), Standing: standing,
+		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at, train),
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
+	if h, ok := r.Findings.(hung); ok {
+		r.OnAxle, r.Axle, r.Torsional, r.SeatFits = true, h.axle(), h.torsional(), s.seatFits()
+		r.Speeds = h.speeds()
+	}
+	return r
 }
 
 // Readings lists what every drive reports, then what this kind adds.
@@ -66,6 +80,8 @@ func unexamined(k Kind) Findings {
 	switch k {
 	case RibbedBelt:
 		return belt.Result{}
+	case ToothedBelt:
+		return toothedbelt.Result{}
 	case Gear:
 		return gear.Result{}
 	}
@@ -100,7 +116,7 @@ var core = map[string]bool{
 
 func (r Result) without() []reading.Reading {
 	var rs []reading.Reading
-	if r.Kind != RibbedBelt {
+	if !r.Kind.Belt() {
 		rs = append(rs, reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")...)
 	}
 	if r.Kind != Gear {
@@ -124,6 +140,10 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs := []reading.Check{
 		reading.AtLeast("drive.ratio", "Ratio not below one", r.Ratio, 1, 0, unit.One).Source("geometry").
 			Advice("a drive here slows the propeller down: make the driven pulley larger than the crank pulley, or the wheel teeth more than the pinion teeth"),
+	}
+	if r.OnAxle {
+		cs = append(cs, reading.Condition("drive.bearing_seat", "Bearings fit the pulley's seat", r.SeatFits).Source("geometry; ISO 15").
+			Advice("set Bearing seat in driven pulley to the outside diameter of the larger of the two bearings, or choose other bearings"))
 	}
 	if r.Kind == Gear {
 		cs = append(cs, reading.Condition("drive.dipping_gear", "The lower gear dips into the oil", !r.DipsAbove).Source("geometry").

@@ -145,6 +145,9 @@ func checkGrids(c model.Comparison) []grid {
 			}
 		}
 		grids = append(grids, g)
+		if speeds, ok := speedGrid(o); ok {
+			grids = append(grids, speeds)
+		}
 	}
 	if len(grids) > 0 {
 		grids[len(grids)-1].note = caution

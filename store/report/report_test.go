@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"backspan/model"
+	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -126,5 +127,23 @@ func TestPrintable(t *testing.T) {
 		if got := Printable(in); got != want {
 			t.Errorf("Printable(%q) = %q, want %q", in, got, want)
 		}
+	}
+}
+
+func TestSpeedMap(t *testing.T) {
+	m := part.SpeedMap{From: 100, To: 580, Working: 345, Bands: []part.SpeedBand{{Cause: "first order", From: 200, To: 250}, {Cause: "beyond", From: 570, To: 900}}}
+	for i, want := range []string{
+		"..........######........|.......................",
+		"........................|......................#",
+	} {
+		if got := speedLine(m, m.Bands[i]); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+	if _, ok := speedGrid(model.Outcome{}); ok {
+		t.Error("a map of nothing")
+	}
+	if g, ok := speedGrid(model.Outcome{Variant: "A", Speeds: m}); !ok || len(g.rows) != 2 || !strings.Contains(g.title, "crank speeds") {
+		t.Errorf("%+v", g)
 	}
 }
