@@ -74,6 +74,9 @@ func TestOnlyTheNamedVariants(t *testing.T) {
 	if err := json.Unmarshal([]byte(s.out), &got); err != nil || len(got.Variants) != 3 || got.Reference != "Belt 190" || got.Variants[1].Name != "Gear 80" {
 		t.Errorf("%v %+v", err, got)
 	}
+	if s := run(t, t.TempDir(), "check", "--variant", "Gear 80"); s.status != 0 || strings.Contains(s.out, "Belt 190:") || !strings.Contains(s.out, "Gear 80:") {
+		t.Errorf("status %d\n%.300s", s.status, s.out)
+	}
 	if s := run(t, t.TempDir(), "check", "--variant", "Belt 999"); s.status != 2 || !strings.Contains(s.err, "Belt 190") {
 		t.Errorf("status %d, %q", s.status, s.err)
 	}

@@ -85,7 +85,7 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	}
 	s, _, err := p.find(first(rest))
 	if err == nil {
-		s, err = only(s, variants)
+		s, err = only(s, variants, name == "compare")
 	}
 	if err != nil {
 		return c, f, p.cannot(err), true
@@ -93,15 +93,15 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	return model.Compare(s, model.EvaluateAll(s)), f, statusFine, false
 }
 
-// only keeps the named variants, in the order named, behind the reference that
-// their differences are reckoned from.
-func only(s *model.Study, names []string) (*model.Study, error) {
+// only keeps the named variants, in the order named; where differences are
+// asked for, behind the reference that they are reckoned from.
+func only(s *model.Study, names []string, differences bool) (*model.Study, error) {
 	if len(names) == 0 {
 		return s, nil
 	}
 	kept := s.Clone()
 	kept.Variants = nil
-	if r := s.ReferenceIndex(); r >= 0 && !slices.Contains(names, s.Variants[r].Name) {
+	if r := s.ReferenceIndex(); differences && r >= 0 && !slices.Contains(names, s.Variants[r].Name) {
 		kept.Variants = append(kept.Variants, s.Variants[r])
 	}
 	for _, name := range names {
