@@ -4,23 +4,19 @@ import (
 	"fmt"
 
 	"backspan/model/part"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
 // Belt is a ribbed belt stage, laid out, tensioned and calibrated. Build it
 // with New; it is a value and safe to copy.
 type Belt struct {
+	pulley.Stage
 	spec    Spec
 	profile section
 	rated   part.Duty
-	run     OpenBelt // on the pitch diameters
 	ratio   float64
-
-	standoff float64 // what stands between the engine's drive face and the stage, m
-
-	faceWidth     float64 // of the pulleys' grooves, m
-	massPerLength float64 // of the belt, kg/m
-	losses        losses
+	losses  losses
 
 	friction float64 // design, over the wrap
 	factor   float64 // on the pull, from the service factor unless the pulsation stands for it
@@ -28,8 +24,6 @@ type Belt struct {
 	standing float64 // as set, N
 
 	skidRatio float64 // of contact tensions, at which a dry belt skids on the smaller wrap
-
-	crank, driven, flange body
 }
 
 // New lays out a stage and sets it for the engine's rated point: power and
@@ -45,20 +39,22 @@ func New(s Spec, rated part.Duty, standoff float64, train part.Train) (Belt, err
 		return Belt{}, err
 	}
 	profile := s.section()
-	b := Belt{
-		spec: s, profile: profile, rated: rated, standoff: standoff,
-		run: OpenBelt{
+	stage := pulley.New(s.Build, pulley.Layout{
+		Run: pulley.OpenBelt{
 			Crank:          s.CrankDiameter + 2*profile.lineDifferential,
 			Driven:         s.DrivenDiameter + 2*profile.lineDifferential,
 			CentreDistance: s.CentreDistance,
 		},
-		faceWidth:     profile.faceWidth(s.Ribs),
-		massPerLength: float64(s.Ribs) * profile.massPerRib,
-		friction:      designFriction(s.TractionRatio),
+		CrankOutside: s.CrankDiameter, DrivenOutside: s.DrivenDiameter,
+		FaceWidth: profile.faceWidth(s.Ribs), BeltWidth: float64(s.Ribs) * profile.ribPitch,
+		MassPerLength: float64(s.Ribs) * profile.massPerRib, Standoff: standoff,
+	})
+	b := Belt{
+		Stage: stage, spec: s, profile: profile, rated: rated,
+		ratio:    stage.Run().Ratio(),
+		friction: designFriction(s.TractionRatio),
 	}
-	b.skidRatio = traction(wedge(s.DryFriction, grooveAngle), b.run.SmallestWrap())
-	b.ratio = b.run.Ratio()
-	b.crank, b.driven, b.flange = s.crankPulley(b.faceWidth), s.drivenPulley(b.faceWidth), s.flange()
+	b.skidRatio = traction(wedge(s.DryFriction, grooveAngle), b.Run().SmallestWrap())
 	if err := b.calibrate(); err != nil {
 		return Belt{}, err
 	}
@@ -105,12 +101,10 @@ func mm(length float64) string { return unit.Millimetre.Text(length) }
 // calibrate gives the bending resistance whatever the efficiency at the rated
 // point leaves after creep and windage.
 func (b *Belt) calibrate() error {
-	power, speed := b.rated.Power, b.run.Speed(b.rated.CrankSpeed)
-	width := float64(b.spec.Ribs) * b.profile.ribPitch
-	skin := 2 * width * b.run.Length()
+	power, speed := b.rated.Power, b.Run().Speed(b.rated.CrankSpeed)
 	b.losses = losses{
 		stiffness: float64(b.spec.Ribs) * b.profile.stiffnessPerRib,
-		windage:   0.5 * b.rated.AirDensity * skinFriction * skin,
+		windage:   b.Windage(b.rated.AirDensity),
 	}
 	creep, _, windage := b.losses.at(power, speed)
 	left := (1-b.spec.RatedEfficiency)*power - creep - windage
@@ -125,25 +119,5 @@ func (b *Belt) calibrate() error {
 // Ratio is the crank's speed over the propeller's, without slip.
 func (b Belt) Ratio() float64 { return b.ratio }
 
-// Turn is +1: an open belt keeps the direction of the crank.
-func (b Belt) Turn() int { return +1 }
-
-// AxisOffset is how far the propeller axis stands above the crank axis, m.
-func (b Belt) AxisOffset() float64 { return b.spec.CentreDistance }
-
-// CrankInertia is the polar inertia of what the stage adds to the crank, kg·m².
-func (b Belt) CrankInertia() float64 { return b.crank.polar }
-
-// SpinningInertia is that of driven pulley and propeller plate about the
-// propeller axis, kg·m².
-func (b Belt) SpinningInertia() float64 { return b.driven.polar + b.flange.polar }
-
 // Upkeep is what the stage costs to buy and its belt to change.
-func (b Belt) Upkeep() part.Upkeep {
-	return part.Upkeep{
-		Price:          b.spec.Price,
-		ChangeInterval: b.spec.ChangeInterval,
-		ChangeCost:     b.spec.BeltPrice + b.spec.ChangeLabour,
-		WearingParts:   1,
-	}
-}
+func (b Belt) Upkeep() part.Upkeep { return b.spec.OneBelt() }

@@ -5,6 +5,7 @@ import (
 
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/pulley"
 )
 
 // Result is the stage at one operating point, in SI. A slot that is empty has
@@ -15,15 +16,15 @@ type Result struct {
 	Ribs         int
 
 	// Geometry.
-	CrankDiameter   float64  // effective, m
-	DrivenDiameter  float64  // effective, m
-	Geometry        OpenBelt // on the pitch diameters
-	EffectiveLength float64  // of the belt, m
-	FaceWidth       float64  // m
-	TakeUp          float64  // of the centre distance from slack to set, m
-	TakeUpKnown     bool     // false when the belt would stretch more than that can take up
-	SettingRate     float64  // standing tension per centre distance, N/m
-	EccentricOffset float64  // m, 0 without an eccentric
+	CrankDiameter   float64         // effective, m
+	DrivenDiameter  float64         // effective, m
+	Geometry        pulley.OpenBelt // on the pitch diameters
+	EffectiveLength float64         // of the belt, m
+	FaceWidth       float64         // m
+	TakeUp          float64         // of the centre distance from slack to set, m
+	TakeUpKnown     bool            // false when the belt would stretch more than that can take up
+	SettingRate     float64         // standing tension per centre distance, N/m
+	EccentricOffset float64         // m, 0 without an eccentric
 
 	// Tension.
 	RequiredTension float64 // standing, per strand, N
@@ -31,13 +32,13 @@ type Result struct {
 	TensionGiven    bool    // by the user; else the required one is set
 	Speed           float64 // of the belt, m/s
 	Pull            float64 // effective, N
-	Tensions        Tensions
+	Tensions        pulley.Tensions
 	ArcFactor       float64
 	DesignFriction  float64
 	UsedFriction    param.Slot // that the tensions ask for
 	Reserve         Reserve
-	Standing        ShaftLoad
-	Running         ShaftLoad
+	Standing        pulley.ShaftLoad
+	Running         pulley.ShaftLoad
 	CrankMoment     float64    // greatest bending moment at the crank bearing, N·m
 	SpanFrequency   float64    // of a free span at standstill, Hz
 	TightFrequency  param.Slot // of the running tight span, Hz
@@ -85,14 +86,14 @@ type Reserve struct {
 func (b Belt) Examine(at part.Duty, train part.Train) Result {
 	r := b.laidOut()
 	r.Transmission = b.Transmit(at.Power, at.CrankSpeed)
-	r.Speed = b.run.Speed(at.CrankSpeed)
+	r.Speed = b.Run().Speed(at.CrankSpeed)
 	if at.CrankSpeed > 0 {
 		r.Pull = at.Power / r.Speed
 		r.Creep = r.Pull / b.losses.stiffness
 		r.CreepLoss, r.BendingLoss, r.WindageLoss = b.losses.at(at.Power, r.Speed)
 	}
-	r.Tensions = locked(b.standing, r.Pull, centrifugal(b.massPerLength, r.Speed))
-	if f, ok := r.Tensions.demand(b.run.SmallestWrap()); ok {
+	r.Tensions = pulley.Locked(b.standing, r.Pull, b.Centrifugal(r.Speed))
+	if f, ok := demand(r.Tensions, b.Run().SmallestWrap()); ok {
 		r.UsedFriction = param.Known(f)
 	}
 	if r.Speed > 0 {
@@ -100,11 +101,11 @@ func (b Belt) Examine(at part.Duty, train part.Train) Result {
 		r.TightFrequency = param.Slot{Value: pair.tight, Known: pair.tight > 0}
 		r.SlackFrequency = param.Slot{Value: pair.slack, Known: pair.slack > 0}
 	}
-	tilt := b.run.SpanTilt()
+	tilt := b.Run().SpanTilt()
 	r.Running = r.Tensions.ShaftLoad(tilt)
-	r.Standing = locked(b.standing, 0, 0).ShaftLoad(tilt)
-	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.overhang()
-	r.Temperature = b.temperature(at, r.CreepLoss+r.BendingLoss+r.WindageLoss)
+	r.Standing = pulley.Locked(b.standing, 0, 0).ShaftLoad(tilt)
+	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.Overhang()
+	r.Temperature = b.Temperature(at, r.CreepLoss+r.BendingLoss+r.WindageLoss)
 	r.EfficiencyHalf = b.efficiency(at, 0.5)
 	r.EfficiencyLevel = b.efficiency(at, math.Cbrt(b.spec.Use.LevelPower))
 
@@ -125,31 +126,25 @@ func (b Belt) efficiency(at part.Duty, n float64) float64 {
 	return b.Transmit(n*n*n*at.Power, n*at.CrankSpeed).Efficiency()
 }
 
-// overhang is from the crank's last bearing to the middle of the crank pulley:
-// what stands between engine and pulley bends the crank as well.
-func (b Belt) overhang() float64 {
-	return b.spec.BearingToFace + b.standoff + b.spec.Clearance + b.spec.SideWall + b.faceWidth/2
-}
-
 // laidOut is the part of the result that holds at every operating point.
 func (b Belt) laidOut() Result {
-	s, o := &b.spec, b.run
+	s, o := &b.spec, b.Run()
 	r := Result{
 		Profile: s.Profile, Ribs: s.Ribs,
 		CrankDiameter: s.CrankDiameter, DrivenDiameter: s.DrivenDiameter,
 		LoadFactor: s.Pulsing.LoadFactor, EccentricOffset: s.Setting.EccentricOffset,
-		Geometry: o, FaceWidth: b.faceWidth,
+		Geometry: o, FaceWidth: b.FaceWidth(),
 		RequiredTension: b.required, StandingTension: b.standing, TensionGiven: b.spec.StandingTension.Known,
 		DesignFriction: b.friction, TemperatureLimit: s.TemperatureMax,
-		CrankInertia: b.crank.polar, DrivenInertia: b.SpinningInertia(),
+		CrankInertia: b.CrankInertia(), DrivenInertia: b.SpinningInertia(),
 	}
 	length := o.Length()
 	r.EffectiveLength = length - 2*math.Pi*b.profile.lineDifferential
-	r.BeltMass = b.massPerLength * length
+	r.BeltMass = b.BeltMass()
 	r.ArcFactor = arcFactor(s.TractionRatio, o.SmallestWrap())
 	r.SpanFrequency = b.spanFrequency(b.standing)
 	r.SettingRate = 2 * math.Cos(o.SpanTilt()) * b.losses.stiffness / length
-	slack, ok := o.withLength(length / (1 + b.standing/b.losses.stiffness))
+	slack, ok := o.WithLength(length / (1 + b.standing/b.losses.stiffness))
 	r.TakeUp, r.TakeUpKnown = o.CentreDistance-slack.CentreDistance, ok
 	return r
 }
@@ -159,7 +154,7 @@ func (b Belt) reserve(r Result) Reserve {
 		return Reserve{}
 	}
 	over := func(friction float64) param.Slot {
-		ratio := traction(friction, b.run.SmallestWrap())
+		ratio := traction(friction, b.Run().SmallestWrap())
 		return param.Known(skidPull(b.standing, r.Tensions.Centrifugal, ratio) / r.Pull)
 	}
 	reserve := Reserve{

@@ -55,7 +55,7 @@ func (b Belt) offer(length param.Slot) Offer {
 	if !length.Known {
 		return Offer{}
 	}
-	o, ok := b.run.withLength(length.Value + 2*math.Pi*b.profile.lineDifferential)
+	o, ok := b.Run().WithLength(length.Value + 2*math.Pi*b.profile.lineDifferential)
 	if !ok || o.CentreDistance <= b.spec.leastCentre() {
 		return Offer{}
 	}

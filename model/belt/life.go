@@ -55,7 +55,7 @@ func (b Belt) life(r Result, at part.Duty, train part.Train, w twin) Life {
 	perRib := func(tension float64) float64 { return tension / float64(b.spec.Ribs) }
 	full := at
 	peak := func(at part.Duty) float64 {
-		v := b.run.Speed(at.CrankSpeed)
+		v := b.Run().Speed(at.CrankSpeed)
 		if !byPulsation {
 			return perRib(b.standing + b.factor*at.Power/v/2)
 		}
@@ -63,20 +63,20 @@ func (b Belt) life(r Result, at part.Duty, train part.Train, w twin) Life {
 			return perRib(r.Pulsation.Surge.Tight)
 		}
 		p := train.Crank.Pulsation(at.Power, at.CrankSpeed)
-		return perRib(b.surge(w, &p, at.CrankSpeed, at.Power/v, b.standing, centrifugal(b.massPerLength, v)).Tight)
+		return perRib(b.surge(w, &p, at.CrankSpeed, at.Power/v, b.standing, b.Centrifugal(v)).Tight)
 	}
-	rate, length := 0.0, b.run.Length()
+	rate, length := 0.0, b.Run().Length()
 	for _, s := range b.spec.Use.spells(at, train.Crank) {
 		if !(s.share > 0) || !(s.at.CrankSpeed > 0) {
 			continue
 		}
-		v := b.run.Speed(s.at.CrankSpeed)
+		v := b.Run().Speed(s.at.CrankSpeed)
 		creep, bending, windage := b.losses.at(s.at.Power, v)
-		heat := f.heat(b.temperature(s.at, creep+bending+windage))
-		rate += s.share * heat / life(rule.perPass(peak(s.at), b.run.Crank, b.run.Driven), length, v)
+		heat := f.heat(b.Temperature(s.at, creep+bending+windage))
+		rate += s.share * heat / life(rule.perPass(peak(s.at), b.Run().Crank, b.Run().Driven), length, v)
 	}
 	l.Peak = peak(at)
-	l.Sensitivity = rule.perPass(1.1*l.Peak, b.run.Crank, b.run.Driven) / rule.perPass(l.Peak, b.run.Crank, b.run.Driven)
+	l.Sensitivity = rule.perPass(1.1*l.Peak, b.Run().Crank, b.Run().Driven) / rule.perPass(l.Peak, b.Run().Crank, b.Run().Driven)
 	if !(rate > 0) {
 		l.Why = noPassing
 		return l

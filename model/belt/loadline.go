@@ -88,8 +88,8 @@ func (l loadLine) each(w twin, look func(speed, power float64, p *part.Pulsation
 func (b Belt) sweep(l loadLine, w twin) Sweep {
 	r := Sweep{From: l.from, To: l.to}
 	l.each(w, func(speed, power float64, p *part.Pulsation) {
-		v := b.run.Speed(speed)
-		s := b.surge(w, p, speed, power/v, b.standing, centrifugal(b.massPerLength, v))
+		v := b.Run().Speed(speed)
+		s := b.surge(w, p, speed, power/v, b.standing, b.Centrifugal(v))
 		if s.Tight > r.Tight {
 			r.Tight, r.TightSpeed = s.Tight, speed
 		}
@@ -105,8 +105,8 @@ func (b Belt) sweep(l loadLine, w twin) Sweep {
 // its pulley through the torque peaks of the rated point, N.
 func (b Belt) pulsationNeed(train part.Train) float64 {
 	at := b.rated
-	v := b.run.Speed(at.CrankSpeed)
+	v := b.Run().Speed(at.CrankSpeed)
 	p := train.Crank.Pulsation(at.Power, at.CrankSpeed)
 	taut := b.twin(train).swing(&p, at.CrankSpeed, 2)
-	return centrifugal(b.massPerLength, v) + at.Power/v/2 + taut.highest()
+	return b.Centrifugal(v) + at.Power/v/2 + taut.highest()
 }

@@ -2,9 +2,6 @@ package belt
 
 import "backspan/model/part"
 
-// skinFriction is the drag coefficient of the belt's skin. Estimate.
-const skinFriction = 0.005
-
 // losses are the constants of the stage's power loss, fixed once at the rated
 // point.
 type losses struct {
@@ -39,7 +36,7 @@ func (b Belt) Transmit(power, crankSpeed float64) part.Transmission {
 	if !(crankSpeed > 0) {
 		return t
 	}
-	speed := b.run.Speed(crankSpeed)
+	speed := b.Run().Speed(crankSpeed)
 	creep, bending, windage := b.losses.at(power, speed)
 	t.PowerOut = power - creep - bending - windage
 	t.SpeedOut = crankSpeed / b.ratio * b.losses.grip(power, speed)

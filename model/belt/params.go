@@ -4,13 +4,14 @@ import (
 	"slices"
 
 	"backspan/model/param"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
 // Params lists what a builder may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
 	return slices.Concat(s.driveParams(), s.Pulsing.params(s.Details), s.sectionParams(), s.stockParams(), s.Setting.params(s.Details),
-		s.Rating.params(), s.Use.params(), s.Fatigue.params(s.Details), s.buildParams(), s.upkeepParams())
+		s.Rating.params(), s.Use.params(), s.Fatigue.params(s.Details), s.Build.Params(grooved), s.Upkeep.Params())
 }
 
 func (s *Spec) driveParams() []param.Param {
@@ -64,41 +65,10 @@ func (s *Spec) sectionParams() []param.Param {
 	}
 }
 
-func (s *Spec) buildParams() []param.Param {
-	const estimate = "estimate"
-	return []param.Param{
-		param.Number(&s.Clearance, "clearance", "Clearance, engine to pulley", unit.Millimetre).
-			Within(0, 60).Typical(3, 8).From(estimate),
-		param.Number(&s.SideWall, "side_wall", "Pulley side wall, each", unit.Millimetre).
-			Within(0, 10).Typical(2, 4).From(estimate),
-		param.Number(&s.SideWallHeight, "side_wall_height", "Side wall height", unit.Millimetre).
-			Within(0, 15).Typical(2, 5).Help("above the effective diameter").From(estimate),
-		param.Number(&s.RimThickness, "rim_thickness", "Pulley rim thickness", unit.Millimetre).
-			Within(1, 9).Typical(4, 7).Help("mean metal below the effective diameter, grooves evened out").From(estimate),
-		param.Number(&s.WebThickness, "web_thickness", "Pulley web thickness", unit.Millimetre).
-			Within(1, 20).Typical(3, 6).Help("the driven pulley's web stands behind its face and adds to the depth").From(estimate),
-		param.Number(&s.WebCutOut, "web_cut_out", "Driven pulley web cut out", unit.Percent).
-			Within(0, 90).Typical(0, 60).Help("share of the web removed to save mass").From(estimate),
-		param.Number(&s.HubWall, "hub_wall", "Hub wall", unit.Millimetre).
-			Within(1, 20).Typical(4, 8).Help("metal around the crank bore and the bearing seat").From(estimate),
-		param.Number(&s.CrankBore, "crank_bore", "Crank pulley bore", unit.Millimetre).
-			Within(8, 60).Typical(15, 25).From(estimate),
-		param.Number(&s.BearingSeat, "bearing_seat", "Bearing seat in driven pulley", unit.Millimetre).
-			Within(15, 120).Typical(40, 65).Help("outside diameter of the bearings").From(estimate),
-		param.Number(&s.FlangeDiameter, "flange_diameter", "Propeller plate diameter", unit.Millimetre).
-			Within(30, 250).Typical(75, 110).From(estimate),
-		param.Number(&s.FlangeThickness, "flange_thickness", "Propeller plate thickness", unit.Millimetre).
-			Within(2, 40).Typical(6, 12).From(estimate),
-		param.Number(&s.PulleyDensity, "pulley_density", "Pulley material density", unit.KilogramPerCubicMetre).
-			Within(1000, 8000).Typical(2700, 2850).Help("aluminium 2700 kg/m³").From("common practice, no source"),
-		param.Number(&s.AxleMass, "axle_mass", "Bearings, axle and bolts", unit.Kilogram).
-			Within(0, 5).Typical(0.4, 1).From(estimate),
-		param.Number(&s.CarrierMass, "carrier_mass", "Carrier and tensioner", unit.Kilogram).
-			Within(0, 5).Typical(0.4, 1.2).From(estimate),
-		param.Number(&s.BearingToFace, "bearing_to_face", "Crank bearing to drive face", unit.Millimetre).
-			Within(0, 150).Typical(6, 25).From(estimate).
-			Help("middle of the crank's last bearing to the engine's drive face; fan, clearance and half the pulley overhang it further"),
-	}
+// grooved is the form of the pulleys.
+var grooved = pulley.Form{
+	Diameter: "effective diameter", Gaps: "grooves",
+	UsualSideWall: 2, MostRim: 9, UsualRim: 7, LeastBore: 8, LeastSeat: 15,
 }
 
 func (s *Spec) stockParams() []param.Param {
@@ -108,18 +78,5 @@ func (s *Spec) stockParams() []param.Param {
 			Rule(risingLengths).Help("belts that can be had; empty takes the preferred numbers R40 of ISO 3 within the profile's usual lengths"),
 		param.Toggle(&s.Details, "details", "Show expert parameters").
 			Help("constants from memory and estimates that a designer may replace by better ones"),
-	}
-}
-
-func (s *Spec) upkeepParams() []param.Param {
-	return []param.Param{
-		param.Number(&s.Price, "price", "Price of the stage", unit.Currency).
-			Within(0, 1e5).Typical(200, 1000).From("invented"),
-		param.Number(&s.BeltPrice, "belt_price", "Price of a belt", unit.Currency).
-			Within(0, 1e4).Typical(15, 80).From("invented"),
-		param.Number(&s.ChangeLabour, "change_labour", "Labour of a belt change", unit.Currency).
-			Within(0, 1e4).Typical(0, 80).From("invented"),
-		param.Number(&s.ChangeInterval, "change_interval", "Belt change interval", unit.Hour).
-			Within(5, 2000).Typical(50, 200).From("common practice, no source"),
 	}
 }

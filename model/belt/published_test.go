@@ -8,6 +8,7 @@ import (
 
 	"backspan/model/internal/published"
 	"backspan/model/part"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
@@ -17,15 +18,15 @@ func TestPublished(t *testing.T) {
 			return wraps(openBelt(t, c))
 		},
 		"centre_distance": func(t testing.TB, c published.Case) map[string]float64 {
-			o := OpenBelt{Crank: c.Num(t, "crank"), Driven: c.Num(t, "driven")}
-			o, ok := o.withLength(c.Num(t, "length"))
+			o := pulley.OpenBelt{Crank: c.Num(t, "crank"), Driven: c.Num(t, "driven")}
+			o, ok := o.WithLength(c.Num(t, "length"))
 			if !ok {
 				t.Fatal("no centre distance found")
 			}
 			return wraps(o)
 		},
 		"belt_speed": func(t testing.TB, c published.Case) map[string]float64 {
-			o := OpenBelt{Crank: unit.Inch.SI(c.Num(t, "diameter"))}
+			o := pulley.OpenBelt{Crank: unit.Inch.SI(c.Num(t, "diameter"))}
 			return map[string]float64{"ft_min": 60 * unit.FootPerSecond.From(o.Speed(unit.RPM.SI(c.Num(t, "rpm"))))}
 		},
 		"traction": func(t testing.TB, c published.Case) map[string]float64 {
@@ -56,7 +57,7 @@ func TestPublished(t *testing.T) {
 		"running_spans": func(t testing.TB, c published.Case) map[string]float64 {
 			b, at := eightRib(t, c)
 			pair := b.spanPair(b.standing, at.Power, at.CrankSpeed)
-			return map[string]float64{"tight": pair.tight, "slack": pair.slack, "belt_pass": b.run.Speed(at.CrankSpeed) / b.run.Length()}
+			return map[string]float64{"tight": pair.tight, "slack": pair.slack, "belt_pass": b.Run().Speed(at.CrankSpeed) / b.Run().Length()}
 		},
 		"thermal_growth": func(t testing.TB, c published.Case) map[string]float64 {
 			b, at := eightRib(t, c)
@@ -97,7 +98,7 @@ func TestPublished(t *testing.T) {
 			return got
 		},
 		"locked": func(t testing.TB, c published.Case) map[string]float64 {
-			return spans(locked(c.Num(t, "standing"), c.Num(t, "pull"), c.Num(t, "centrifugal")), c.Num(t, "wrap_rad"))
+			return spans(pulley.Locked(c.Num(t, "standing"), c.Num(t, "pull"), c.Num(t, "centrifugal")), c.Num(t, "wrap_rad"))
 		},
 		"at_traction": func(t testing.TB, c published.Case) map[string]float64 {
 			ratio := traction(c.Num(t, "friction"), c.Num(t, "wrap_rad"))
@@ -113,19 +114,19 @@ func TestPublished(t *testing.T) {
 	})
 }
 
-func openBelt(t testing.TB, c published.Case) OpenBelt {
-	return OpenBelt{Crank: c.Num(t, "crank"), Driven: c.Num(t, "driven"), CentreDistance: c.Num(t, "centre")}
+func openBelt(t testing.TB, c published.Case) pulley.OpenBelt {
+	return pulley.OpenBelt{Crank: c.Num(t, "crank"), Driven: c.Num(t, "driven"), CentreDistance: c.Num(t, "centre")}
 }
 
-func wraps(o OpenBelt) map[string]float64 {
+func wraps(o pulley.OpenBelt) map[string]float64 {
 	return map[string]float64{
 		"crank_wrap_rad": o.CrankWrap(), "driven_wrap_rad": o.DrivenWrap(), "length": o.Length(),
 		"crank_wrap": unit.Degree.From(o.CrankWrap()), "centre": o.CentreDistance,
 	}
 }
 
-func spans(ten Tensions, wrap float64) map[string]float64 {
-	f, _ := ten.demand(wrap)
+func spans(ten pulley.Tensions, wrap float64) map[string]float64 {
+	f, _ := demand(ten, wrap)
 	return map[string]float64{
 		"tight": ten.TightSide, "slack": ten.SlackSide, "initial": ten.Standing() - ten.Centrifugal, "friction": f,
 	}
@@ -135,7 +136,7 @@ func spans(ten Tensions, wrap float64) map[string]float64 {
 func tightSide(t testing.TB, c published.Case) map[string]float64 {
 	speed, ok := c.Given["speed"].(float64)
 	if !ok {
-		speed = OpenBelt{Crank: c.Num(t, "diameter")}.Speed(unit.RPM.SI(c.Num(t, "rpm")))
+		speed = pulley.OpenBelt{Crank: c.Num(t, "diameter")}.Speed(unit.RPM.SI(c.Num(t, "rpm")))
 	}
 	friction := c.Num(t, "friction")
 	if _, grooved := c.Given["groove"]; grooved {
@@ -143,16 +144,16 @@ func tightSide(t testing.TB, c published.Case) map[string]float64 {
 	}
 	ratio := traction(friction, unit.Degree.SI(c.Num(t, "wrap")))
 	pull := unit.Kilowatt.SI(c.Num(t, "kw")) / speed / c.Num(t, "belts")
-	return map[string]float64{"tight": atTraction(pull, ratio, centrifugal(c.Num(t, "mass"), speed)).TightSide}
+	return map[string]float64{"tight": atTraction(pull, ratio, pulley.Centrifugal(c.Num(t, "mass"), speed)).TightSide}
 }
 
 func tightSideOpen(t testing.TB, c published.Case) map[string]float64 {
 	o := openBelt(t, c)
-	speed := OpenBelt{Crank: c.Num(t, "speed_diameter")}.Speed(unit.RPM.SI(c.Num(t, "rpm")))
+	speed := pulley.OpenBelt{Crank: c.Num(t, "speed_diameter")}.Speed(unit.RPM.SI(c.Num(t, "rpm")))
 	pull := unit.Kilowatt.SI(c.Num(t, "kw")) / speed
 	ratio := traction(c.Num(t, "friction"), o.SmallestWrap())
 	return map[string]float64{
-		"tight":         atTraction(pull, ratio, centrifugal(c.Num(t, "mass"), speed)).TightSide,
+		"tight":         atTraction(pull, ratio, pulley.Centrifugal(c.Num(t, "mass"), speed)).TightSide,
 		"driven_torque": pull * o.Driven / 2,
 	}
 }
@@ -161,7 +162,7 @@ func tightSideOpen(t testing.TB, c published.Case) map[string]float64 {
 // the slack side that friction leaves must give that tight side back.
 func slackSide(t testing.TB, c published.Case) map[string]float64 {
 	o := openBelt(t, c)
-	tc := centrifugal(c.Num(t, "mass"), o.Speed(unit.RPM.SI(c.Num(t, "rpm"))))
+	tc := pulley.Centrifugal(c.Num(t, "mass"), o.Speed(unit.RPM.SI(c.Num(t, "rpm"))))
 	ratio := traction(wedge(c.Num(t, "friction"), unit.Degree.SI(c.Num(t, "groove"))), o.SmallestWrap())
 	pull := (c.Num(t, "tight") - tc) * (ratio - 1) / ratio
 	return map[string]float64{"centrifugal": tc, "slack": atTraction(pull, ratio, tc).SlackSide}
@@ -171,7 +172,7 @@ func lockedPower(t testing.TB, c published.Case) map[string]float64 {
 	o := openBelt(t, c)
 	speed := o.Speed(unit.RPM.SI(c.Num(t, "rpm")))
 	ratio := traction(c.Num(t, "friction"), o.SmallestWrap())
-	pull := skidPull(c.Num(t, "standing"), centrifugal(c.Num(t, "mass"), speed), ratio)
+	pull := skidPull(c.Num(t, "standing"), pulley.Centrifugal(c.Num(t, "mass"), speed), ratio)
 	return map[string]float64{"kw": unit.Kilowatt.From(pull * speed)}
 }
 

@@ -19,7 +19,7 @@ func TestOneHarmonicHasAClosedForm(t *testing.T) {
 	torque := at.Power / at.CrankSpeed
 	n := at.CrankSpeed / w.natural(2)
 	gain := w.driven / (w.crank + w.driven) * math.Sqrt((1+0.12*0.12)/((1-n*n)*(1-n*n)+0.12*0.12))
-	half := gain * torque / b.run.Crank
+	half := gain * torque / b.Run().Crank
 	near(t, "amplification", r.Pulsation.Amplification, gain, 1e-12)
 	near(t, "tight side", r.Pulsation.Surge.Tight, r.Tensions.TightSide+half, 2e-4*half)
 	near(t, "slack side", r.Pulsation.Surge.Slack, r.Tensions.SlackSide-half, 2e-4*half)

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"backspan/model/part"
+	"backspan/model/pulley"
 )
 
 // Exciter is what shakes a span.
@@ -71,11 +72,11 @@ const modes = 2
 type spanPair struct{ tight, slack float64 }
 
 func (b Belt) spanPair(standing, power, speed float64) spanPair {
-	v := b.run.Speed(speed)
-	t, span := locked(standing, power/v, 0), b.run.Span()
+	v := b.Run().Speed(speed)
+	t, span := pulley.Locked(standing, power/v, 0), b.Run().Span()
 	return spanPair{
-		movingSpan(t.TightSide, b.massPerLength, v, span),
-		movingSpan(t.SlackSide, b.massPerLength, v, span),
+		movingSpan(t.TightSide, b.MassPerLength(), v, span),
+		movingSpan(t.SlackSide, b.MassPerLength(), v, span),
 	}
 }
 
@@ -110,7 +111,7 @@ func (b Belt) exciters(p *part.Pulsation, into []exciter) []exciter {
 			into = append(into, exciter{EngineOrder, h.Order, h.Order * turn, h.Order <= 2})
 		}
 	}
-	pass := b.run.Crank / 2 / b.run.Length()
+	pass := b.Run().Crank / 2 / b.Run().Length()
 	if !first {
 		into = append(into, exciter{CrankPulley, 1, turn, false})
 	}

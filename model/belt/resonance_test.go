@@ -35,7 +35,7 @@ func TestBandsAreWhereTheFrequenciesMeet(t *testing.T) {
 			case DrivenPulley:
 				per /= b.Ratio()
 			case BeltPass:
-				per = c.Order * b.run.Crank / 2 / b.run.Length()
+				per = c.Order * b.Run().Crank / 2 / b.Run().Length()
 			}
 			return per*speed/(multiple*own) - 1
 		}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"backspan/model/param"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
@@ -94,18 +95,18 @@ const deflectionShare = 1.0 / 64
 // standstill, Hz. Source: mechanics of a string; bending stiffness raises the
 // tension by (π/span)² EI.
 func (b Belt) spanFrequency(tension float64) float64 {
-	span := b.run.Span()
+	span := b.Run().Span()
 	if ei := b.spec.Setting.BendingStiffness; ei.Known {
 		tension += math.Pi * math.Pi / (span * span) * ei.Value * float64(b.spec.Ribs)
 	}
-	return math.Sqrt(math.Max(0, tension)/b.massPerLength) / (2 * span)
+	return math.Sqrt(math.Max(0, tension)/b.MassPerLength()) / (2 * span)
 }
 
 // deflectionForce presses the middle of a span down by its 1/64. Mechanics of
 // a string: both halves pull at the slope 2δ/span, so F = 4 T δ/span; and they
 // grow by 2δ²/span, which the whole loop shares.
 func (b Belt) deflectionForce(tension float64) float64 {
-	span, length := b.run.Span(), b.run.Length()
+	span, length := b.Run().Span(), b.Run().Length()
 	grown := 2 * deflectionShare * deflectionShare * span / length * b.losses.stiffness
 	return 4 * deflectionShare * (tension + grown)
 }
@@ -115,18 +116,18 @@ func (b Belt) adjustment(r Result) Adjustment {
 	s, rate := &b.spec.Setting, r.SettingRate
 	a := Adjustment{
 		New: s.NewFactor * b.standing, RunIn: s.RunInFactor * b.standing,
-		Deflection: deflectionShare * b.run.Span(), MisalignmentOffset: math.Tan(s.Misalignment) * b.run.Span(),
+		Deflection: deflectionShare * b.Run().Span(), MisalignmentOffset: math.Tan(s.Misalignment) * b.Run().Span(),
 	}
 	a.FrequencyNew, a.FrequencyRunIn = b.spanFrequency(a.New), b.spanFrequency(a.RunIn)
 	a.ForceNew, a.ForceRunIn = b.deflectionForce(a.New), b.deflectionForce(a.RunIn)
-	length := b.run.Length()
+	length := b.Run().Length()
 	grown := s.LengthTolerance + length*b.standing/b.losses.stiffness + s.PermanentSet*length
-	a.TakeUpNeeded = grown / (2 * math.Cos(b.run.SpanTilt()))
-	a.Growth = rate * s.FrameGrowth / 100 * s.WarmUp * b.run.CentreDistance
-	a.HotLoad = locked(b.standing+a.Growth, 0, 0).ShaftLoad(b.run.SpanTilt()).Size()
-	a.NewLoad = locked(a.New, 0, 0).ShaftLoad(b.run.SpanTilt()).Size()
+	a.TakeUpNeeded = grown / (2 * math.Cos(b.Run().SpanTilt()))
+	a.Growth = rate * s.FrameGrowth / 100 * s.WarmUp * b.Run().CentreDistance
+	a.HotLoad = pulley.Locked(b.standing+a.Growth, 0, 0).ShaftLoad(b.Run().SpanTilt()).Size()
+	a.NewLoad = pulley.Locked(a.New, 0, 0).ShaftLoad(b.Run().SpanTilt()).Size()
 	a.BelowOffer, a.AboveOffer = b.offers(r.EffectiveLength)
-	e := eccentric{s.EccentricOffset, b.run.CentreDistance}
+	e := eccentric{s.EccentricOffset, b.Run().CentreDistance}
 	a.Travel, a.Shift = e.travel(), e.shift()
 	a.Resolution = e.offset * s.SettingStep
 	a.TensionStep = rate * a.Resolution

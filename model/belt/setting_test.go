@@ -32,7 +32,7 @@ func TestNearestLengths(t *testing.T) {
 				t.Errorf("%s: %+v, want %g mm", tc.name, o.got, o.want)
 			}
 			if o.want > 0 {
-				back := b.run
+				back := b.Run()
 				back.CentreDistance = o.got.CentreDistance
 				near(t, tc.name, back.Length()-2*math.Pi*b.profile.lineDifferential, o.want/1000, 1e-9)
 			}
@@ -77,19 +77,19 @@ func TestSettingFigures(t *testing.T) {
 	near(t, "new", a.New, 1.4*r.StandingTension, 1e-9)
 	near(t, "run in", a.RunIn, 1.05*r.StandingTension, 1e-9)
 	// Back from the frequency: T = 4 m span² f².
-	span := b.run.Span()
-	near(t, "tension heard", 4*b.massPerLength*span*span*a.FrequencyNew*a.FrequencyNew, a.New, 1e-6)
+	span := b.Run().Span()
+	near(t, "tension heard", 4*b.MassPerLength()*span*span*a.FrequencyNew*a.FrequencyNew, a.New, 1e-6)
 	// A string under a weight: solve the bent span exactly.
 	depth := span / 64
 	bent := 2 * math.Hypot(span/2, depth)
-	tension := a.New + (bent-span)/b.run.Length()*b.losses.stiffness
+	tension := a.New + (bent-span)/b.Run().Length()*b.losses.stiffness
 	near(t, "force", a.ForceNew, 2*tension*depth/(bent/2), 0.002*a.ForceNew)
 	stiff := build(t, func(s *Spec) { s.Setting.BendingStiffness = param.Known(0.8e-3) }).Examine(rated(), part.Train{})
 	raised := stiff.SpanFrequency / r.SpanFrequency
 	near(t, "stiff span", raised*raised-1, math.Pi*math.Pi/(span*span)*0.8e-3*12/r.StandingTension, 1e-9)
 	// 4 mm of tolerance, 0.75 % for good, and the stretch.
-	length := b.run.Length()
-	near(t, "take-up", a.TakeUpNeeded*2*math.Cos(b.run.SpanTilt()), 0.004+0.0075*length+length*r.StandingTension/b.losses.stiffness, 1e-12)
+	length := b.Run().Length()
+	near(t, "take-up", a.TakeUpNeeded*2*math.Cos(b.Run().SpanTilt()), 0.004+0.0075*length+length*r.StandingTension/b.losses.stiffness, 1e-12)
 	near(t, "misalignment", a.MisalignmentOffset, span*math.Tan(0.5*math.Pi/180), 1e-12)
 }
 

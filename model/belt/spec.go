@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"backspan/model/param"
+	"backspan/model/pulley"
 )
 
 // Spec is what a builder sets of a ribbed belt stage. SI throughout. Copies
@@ -36,26 +37,8 @@ type Spec struct {
 	MassPerRib       param.Slot // kg/m; empty takes the profile's
 	StiffnessPerRib  param.Slot // EA, N; empty takes the profile's
 
-	Clearance       float64 // engine drive face to pulley, m
-	SideWall        float64 // thickness of each, m
-	SideWallHeight  float64 // above the effective diameter, m
-	RimThickness    float64 // mean metal below the effective diameter, m
-	WebThickness    float64 // m
-	WebCutOut       float64 // share of the driven pulley's web removed
-	HubWall         float64 // around bore and bearing seat, m
-	CrankBore       float64 // diameter, m
-	BearingSeat     float64 // diameter inside the driven pulley, m
-	FlangeDiameter  float64 // of the propeller plate, m
-	FlangeThickness float64 // of the propeller plate, m
-	PulleyDensity   float64 // kg/m³
-	AxleMass        float64 // bearings, axle and bolts, kg
-	CarrierMass     float64 // carrier and tensioner, kg
-	BearingToFace   float64 // first crank bearing, mid-width, to the engine's drive face, m
-
-	Price          float64 // of the stage
-	BeltPrice      float64 // of one belt
-	ChangeLabour   float64 // of one belt change
-	ChangeInterval float64 // between belt changes, s
+	pulley.Build // outside diameters are the effective ones
+	pulley.Upkeep
 }
 
 // Default is a twelve-rib PK stage for a single two-stroke of about 15 kW.
@@ -66,11 +49,8 @@ func Default() Spec {
 		ServiceFactor: 1.4, TractionRatio: 4, DryFriction: 0.30, WetFriction: 0.15,
 		RatedEfficiency: 0.97, TemperatureMax: 273.15 + 120, WornLoss: 0.1,
 		Setting: defaultSetting(), Pulsing: defaultPulsing(), Fatigue: defaultFatigue(), Use: defaultUse(),
-		Clearance: 0.004, SideWall: 0.003, SideWallHeight: 0.003, RimThickness: 0.005,
-		WebThickness: 0.004, WebCutOut: 0.3, HubWall: 0.006, CrankBore: 0.020, BearingSeat: 0.047,
-		FlangeDiameter: 0.095, FlangeThickness: 0.008, PulleyDensity: 2700,
-		AxleMass: 0.6, CarrierMass: 0.7, BearingToFace: 0.010,
-		Price: 420, BeltPrice: 35, ChangeLabour: 25, ChangeInterval: 100 * 3600,
+		Build:  pulley.DefaultBuild(),
+		Upkeep: pulley.Upkeep{Price: 420, BeltPrice: 35, ChangeLabour: 25, ChangeInterval: 100 * 3600},
 	}
 }
 

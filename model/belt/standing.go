@@ -30,8 +30,8 @@ func (b *Belt) setTension(train part.Train) error {
 // tractionNeed is the standing tension that carries the rated pull, times the
 // factor, at the design tension ratio, N.
 func (b *Belt) tractionNeed() float64 {
-	speed := b.run.Speed(b.rated.CrankSpeed)
+	speed := b.Run().Speed(b.rated.CrankSpeed)
 	pull := b.factor * b.rated.Power / speed
-	ratio := traction(b.friction, b.run.SmallestWrap())
-	return atTraction(pull, ratio, centrifugal(b.massPerLength, speed)).Standing()
+	ratio := traction(b.friction, b.Run().SmallestWrap())
+	return atTraction(pull, ratio, b.Centrifugal(speed)).Standing()
 }

@@ -4,15 +4,16 @@ import (
 	"math"
 
 	"backspan/model/part"
+	"backspan/model/pulley"
 )
 
 // Surge is what the spans' tensions do over a cycle, N.
 type Surge struct {
-	Tight float64   // greatest tight side
-	Slack float64   // least slack side; it cannot fall below the centrifugal tension
-	Need  float64   // standing tension that keeps the slack side pressed on its pulley
-	Pull  float64   // greatest effective pull
-	Load  ShaftLoad // at the greatest tight side
+	Tight float64          // greatest tight side
+	Slack float64          // least slack side; it cannot fall below the centrifugal tension
+	Need  float64          // standing tension that keeps the slack side pressed on its pulley
+	Pull  float64          // greatest effective pull
+	Load  pulley.ShaftLoad // at the greatest tight side
 
 	// What the same cycle would do if the belt could not skid.
 	HeldTight float64 // greatest tight side
@@ -35,7 +36,7 @@ func (b Belt) surge(w twin, p *part.Pulsation, speed, pull, standing, centrifuga
 		return s
 	}
 	s.Tight, s.Slack, s.Pull = standing+limit/2, standing-limit/2, limit
-	s.Load = Tensions{s.Tight, s.Slack, centrifugal}.ShaftLoad(b.run.SpanTilt())
+	s.Load = pulley.Tensions{TightSide: s.Tight, SlackSide: s.Slack, Centrifugal: centrifugal}.ShaftLoad(b.Run().SpanTilt())
 	return s
 }
 
@@ -72,7 +73,7 @@ func (b Belt) held(w twin, p *part.Pulsation, speed, pull, standing, centrifugal
 	}
 	tight, slack := math.Max(0, room+mean+high), math.Max(0, room-mean-high)
 	s.Tight, s.Slack, s.Pull = centrifugal+tight, centrifugal+slack, tight-slack
-	s.Load = Tensions{s.Tight, s.Slack, centrifugal}.ShaftLoad(b.run.SpanTilt())
+	s.Load = pulley.Tensions{TightSide: s.Tight, SlackSide: s.Slack, Centrifugal: centrifugal}.ShaftLoad(b.Run().SpanTilt())
 	return s
 }
 

@@ -1,6 +1,10 @@
 package belt
 
-import "math"
+import (
+	"math"
+
+	"backspan/model/pulley"
+)
 
 // wedge is the friction that acts on a belt seated in grooves of the given
 // included angle, rad, for a plain friction coefficient.
@@ -20,46 +24,19 @@ func arcFactor(ratioAt180, wrap float64) float64 {
 	return (1 - math.Pow(ratioAt180, -wrap/math.Pi)) * ratioAt180 / (ratioAt180 - 1)
 }
 
-// centrifugal is the tension that turning the belt's own mass round the
-// pulleys takes, N: mass per length kg/m, speed m/s.
-func centrifugal(massPerLength, speed float64) float64 { return massPerLength * speed * speed }
-
-// Tensions are the total tensions of the two free spans, N.
-type Tensions struct {
-	TightSide   float64
-	SlackSide   float64
-	Centrifugal float64 // part of both, which presses on no pulley
-}
-
 // atTraction is the tensions that just carry a pull, N, when the contact
 // tensions stand in the given ratio.
-func atTraction(pull, ratio, centrifugal float64) Tensions {
-	return Tensions{
+func atTraction(pull, ratio, centrifugal float64) pulley.Tensions {
+	return pulley.Tensions{
 		TightSide:   centrifugal + pull*ratio/(ratio-1),
 		SlackSide:   centrifugal + pull/(ratio-1),
 		Centrifugal: centrifugal,
 	}
 }
 
-// locked is the tensions under a pull at a locked centre distance: the loop
-// keeps its length, so the spans keep the sum set at standstill.
-func locked(standing, pull, centrifugal float64) Tensions {
-	return Tensions{standing + pull/2, standing - pull/2, centrifugal}
-}
-
-// Standing is the tension per strand that must be set at standstill so that
-// the spans run at these tensions at a locked centre. It contains the
-// centrifugal tension, since the loop does not grow when it starts to turn.
-func (t Tensions) Standing() float64 { return (t.TightSide + t.SlackSide) / 2 }
-
-// Contact is the tensions that press on the pulleys.
-func (t Tensions) Contact() (tight, slack float64) {
-	return t.TightSide - t.Centrifugal, t.SlackSide - t.Centrifugal
-}
-
-// demand is the friction these tensions ask for over a wrap, and whether the
+// demand is the friction that tensions ask for over a wrap, and whether the
 // slack side still presses on the pulley at all.
-func (t Tensions) demand(wrap float64) (friction float64, ok bool) {
+func demand(t pulley.Tensions, wrap float64) (friction float64, ok bool) {
 	tight, slack := t.Contact()
 	if !(slack > 0) {
 		return 0, false
@@ -72,23 +49,4 @@ func (t Tensions) demand(wrap float64) (friction float64, ok bool) {
 // mass has taken all of the tension.
 func skidPull(standing, centrifugal, ratio float64) float64 {
 	return 2 * math.Max(0, standing-centrifugal) * (ratio - 1) / (ratio + 1)
-}
-
-// ShaftLoad is the belt's force on a pulley, N, in the pulley's plane.
-type ShaftLoad struct {
-	Along  float64 // along the line of centres, towards the other pulley
-	Across float64 // at right angles, towards the tight span
-}
-
-// Size is the magnitude of the load, N.
-func (l ShaftLoad) Size() float64 { return math.Hypot(l.Along, l.Across) }
-
-// Angle is the direction of the load from the line of centres, rad.
-func (l ShaftLoad) Angle() float64 { return math.Atan2(l.Across, l.Along) }
-
-// ShaftLoad is what the contact tensions put on each shaft when the spans are
-// tilted to the line of centres, rad.
-func (t Tensions) ShaftLoad(tilt float64) ShaftLoad {
-	tight, slack := t.Contact()
-	return ShaftLoad{Along: (tight + slack) * math.Cos(tilt), Across: (tight - slack) * math.Sin(tilt)}
 }

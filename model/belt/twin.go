@@ -19,7 +19,7 @@ type twin struct {
 
 // twin joins the stage to what turns on either side of it.
 func (b Belt) twin(train part.Train) twin {
-	o := b.run
+	o := b.Run()
 	arcs := o.Length() - 2*o.Span()
 	return twin{
 		crank:      train.CrankInertia + b.CrankInertia(),

@@ -4,6 +4,7 @@ import (
 	"backspan/model/belt"
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/pulley"
 	"backspan/model/shaft"
 	"backspan/model/toothedbelt"
 )
@@ -58,7 +59,7 @@ func (f toothedFindings) axle() shaft.Loads {
 	return pulled(f.Running, f.Standing, f.at, f.CrankMoment)
 }
 
-func pulled(running, standing belt.ShaftLoad, at, crank float64) shaft.Loads {
+func pulled(running, standing pulley.ShaftLoad, at, crank float64) shaft.Loads {
 	l := shaft.Loads{Along: running.Along, Across: running.Across, At: at, CrankMoment: crank}
 	l.Standing.Along, l.Standing.Across = standing.Along, standing.Across
 	return l

@@ -198,9 +198,9 @@ func TestOverhang(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "overhang", b.overhang(), 0.010+0.045+0.004+0.002+0.016, 1e-12)
+	near(t, "overhang", b.Overhang(), 0.010+0.045+0.004+0.002+0.016, 1e-12)
 	r := b.Examine(rated(), part.Train{})
-	near(t, "moment", r.CrankMoment, math.Max(r.Standing.Size(), r.Running.Size())*b.overhang(), 1e-9)
+	near(t, "moment", r.CrankMoment, math.Max(r.Standing.Size(), r.Running.Size())*b.Overhang(), 1e-9)
 }
 
 func TestPulleysWeighWhatTheirMetalDoes(t *testing.T) {
@@ -208,13 +208,14 @@ func TestPulleysWeighWhatTheirMetalDoes(t *testing.T) {
 	tube := func(inner, outer, length float64) float64 {
 		return math.Pi * (outer*outer - inner*inner) * length * s.PulleyDensity
 	}
-	e, face := b.row.outsideDiameter(s.CrankTeeth)/2, b.faceWidth
-	near(t, "crank pulley", b.crank.mass, tube(e-s.RimThickness, e, face)+2*tube(e-s.RimThickness, e+s.SideWallHeight, s.SideWall)+
+	e, face := b.row.outsideDiameter(s.CrankTeeth)/2, b.FaceWidth()
+	crank := b.Pieces()[1]
+	near(t, "crank pulley", crank.Mass, tube(e-s.RimThickness, e, face)+2*tube(e-s.RimThickness, e+s.SideWallHeight, s.SideWall)+
 		tube(s.CrankBore/2, s.CrankBore/2+s.HubWall, face+2*s.SideWall)+
 		tube(s.CrankBore/2+s.HubWall, e-s.RimThickness, s.WebThickness), 1e-12)
-	near(t, "crank pulley's centre", b.crank.cgAft, face/2+s.SideWall, 1e-12)
+	near(t, "crank pulley's centre", crank.CGAft, face/2+s.SideWall, 1e-12)
 	cut := build(t, func(s *Spec) { s.WebCutOut = 0.5 })
-	near(t, "half a web", b.driven.mass-cut.driven.mass, tube(s.BearingSeat/2, b.row.outsideDiameter(s.DrivenTeeth)/2, s.WebThickness)/2, 1e-12)
+	near(t, "half a web", b.Pieces()[5].Mass-cut.Pieces()[5].Mass, tube(s.BearingSeat/2, b.row.outsideDiameter(s.DrivenTeeth)/2, s.WebThickness)/2, 1e-12)
 }
 
 func TestGivenTensionIsTakenAndChecked(t *testing.T) {

@@ -14,5 +14,5 @@
 //	Belt.Pieces         the stage as bodies with depth, mass and inertia
 //
 // The geometry of the open belt, the tensions and the shaft loads are those of
-// package belt.
+// package pulley.
 package toothedbelt

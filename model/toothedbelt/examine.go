@@ -3,9 +3,9 @@ package toothedbelt
 import (
 	"math"
 
-	"backspan/model/belt"
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/pulley"
 )
 
 // Result is the stage at one operating point, in SI. A slot that is empty has
@@ -17,16 +17,16 @@ type Result struct {
 
 	// Geometry.
 	BeltTeeth      int
-	Geometry       belt.OpenBelt // on the pitch diameters
-	CrankOutside   float64       // diameter, m
-	DrivenOutside  float64       // diameter, m
-	CentreShorter  param.Slot    // centre distance with one belt tooth less, m
-	CentreLonger   param.Slot    // with one more, m
-	SmallestTeeth  int           // of the two pulleys
-	SmallestSpeed  float64       // of that pulley, rad/s
-	TeethEngaged   float64       // on the smaller pulley
-	TeethInMesh    int           // whole ones of them
-	FaceWidth      float64       // m
+	Geometry       pulley.OpenBelt // on the pitch diameters
+	CrankOutside   float64         // diameter, m
+	DrivenOutside  float64         // diameter, m
+	CentreShorter  param.Slot      // centre distance with one belt tooth less, m
+	CentreLonger   param.Slot      // with one more, m
+	SmallestTeeth  int             // of the two pulleys
+	SmallestSpeed  float64         // of that pulley, rad/s
+	TeethEngaged   float64         // on the smaller pulley
+	TeethInMesh    int             // whole ones of them
+	FaceWidth      float64         // m
 	StiffnessGiven bool
 	TakeUp         param.Slot // of the centre distance from slack to set, m
 	SettingRate    param.Slot // standing tension per centre distance, N/m
@@ -45,9 +45,9 @@ type Result struct {
 	Speed           float64    // of the belt, m/s
 	SpeedMax        param.Slot // m/s
 	Pull            float64    // effective, N
-	Tensions        belt.Tensions
-	Standing        belt.ShaftLoad
-	Running         belt.ShaftLoad
+	Tensions        pulley.Tensions
+	Standing        pulley.ShaftLoad
+	Running         pulley.ShaftLoad
 	CrankMoment     float64 // greatest bending moment at the crank bearing, N·m
 	Swing           Swing   // through a turn
 
@@ -75,54 +75,48 @@ type Result struct {
 func (b Belt) Examine(at part.Duty, train part.Train) Result {
 	r := b.laidOut()
 	r.Transmission = b.Transmit(at.Power, at.CrankSpeed)
-	r.Speed = b.run.Speed(at.CrankSpeed)
+	r.Speed = b.Run().Speed(at.CrankSpeed)
 	if at.CrankSpeed > 0 {
 		r.Pull = at.Power / r.Speed
 		r.MeshingLoss, r.BendingLoss, r.WindageLoss = b.losses.at(at.Power, r.Speed)
 	}
 	r.SmallestSpeed = at.CrankSpeed / math.Min(1, b.ratio)
 	r.MeshFrequency = float64(b.spec.CrankTeeth) * at.CrankSpeed / (2 * math.Pi)
-	r.PassFrequency = r.Speed / b.run.Length()
-	r.Tensions = locked(b.standing, r.Pull, b.centrifugal(r.Speed))
+	r.PassFrequency = r.Speed / b.Run().Length()
+	r.Tensions = pulley.Locked(b.standing, r.Pull, b.Centrifugal(r.Speed))
 	r.TightFrequency = b.runningFrequency(r.Tensions.TightSide, r.Speed)
 	r.SlackFrequency = b.runningFrequency(r.Tensions.SlackSide, r.Speed)
-	tilt := b.run.SpanTilt()
+	tilt := b.Run().SpanTilt()
 	r.Running = r.Tensions.ShaftLoad(tilt)
-	r.Standing = locked(b.standing, 0, 0).ShaftLoad(tilt)
-	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.overhang()
+	r.Standing = pulley.Locked(b.standing, 0, 0).ShaftLoad(tilt)
+	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.Overhang()
 	r.Swing = b.swing(at, train)
 	r.DesignPower = b.spec.ServiceFactor * at.Power
 	r.Rating, r.RatingWhy = b.rating(at)
-	r.Temperature = b.temperature(at, r.MeshingLoss+r.BendingLoss+r.WindageLoss)
+	r.Temperature = b.Temperature(at, r.MeshingLoss+r.BendingLoss+r.WindageLoss)
 	return r
-}
-
-// overhang is from the crank's last bearing to the middle of the crank pulley:
-// what stands between engine and pulley bends the crank as well.
-func (b Belt) overhang() float64 {
-	return b.spec.BearingToFace + b.standoff + b.spec.Clearance + b.spec.SideWall + b.faceWidth/2
 }
 
 // laidOut is the part of the result that holds at every operating point.
 func (b Belt) laidOut() Result {
-	s, o := &b.spec, b.run
+	s, o := &b.spec, b.Run()
 	r := Result{
 		Section: s.Section, BeltWidth: s.BeltWidth,
 		BeltTeeth: b.beltTeeth, Geometry: o,
 		CrankOutside: b.row.outsideDiameter(s.CrankTeeth), DrivenOutside: b.row.outsideDiameter(s.DrivenTeeth),
 		CentreShorter: b.shorter, CentreLonger: b.longer,
 		SmallestTeeth: min(s.CrankTeeth, s.DrivenTeeth), TeethEngaged: b.engaged(), TeethInMesh: b.teethInMesh(),
-		FaceWidth: b.faceWidth, StiffnessGiven: b.stiffness.Known,
+		FaceWidth: b.FaceWidth(), StiffnessGiven: b.stiffness.Known,
 		RequiredTension: b.required, StandingTension: b.standing, TensionGiven: s.StandingTension.Known,
 		SpeedMax: s.SpeedMax, TemperatureLimit: s.TemperatureMax, RatingSource: b.ratingSource(),
-		CrankInertia: b.crank.polar, DrivenInertia: b.SpinningInertia(),
+		CrankInertia: b.CrankInertia(), DrivenInertia: b.SpinningInertia(),
 	}
 	length := o.Length()
-	r.BeltMass = b.massPerLength * length
-	r.SpanFrequency = math.Sqrt(b.standing/b.massPerLength) / (2 * o.Span())
+	r.BeltMass = b.BeltMass()
+	r.SpanFrequency = math.Sqrt(b.standing/b.MassPerLength()) / (2 * o.Span())
 	if b.stiffness.Known {
 		r.SettingRate = param.Known(2 * math.Cos(o.SpanTilt()) * b.stiffness.Value / length)
-		if slack, ok := withLength(o, length/(1+b.standing/b.stiffness.Value)); ok {
+		if slack, ok := o.WithLength(length / (1 + b.standing/b.stiffness.Value)); ok {
 			r.TakeUp = param.Known(o.CentreDistance - slack.CentreDistance)
 		}
 	}
@@ -144,9 +138,9 @@ func (b Belt) ratingSource() string {
 // a belt speed in m/s, Hz. Empty when the span hangs slack. From memory: Sack,
 // Transverse oscillations in travelling strings, 1954.
 func (b Belt) runningFrequency(tension, speed float64) param.Slot {
-	if !(tension > b.centrifugal(speed)) {
+	if !(tension > b.Centrifugal(speed)) {
 		return param.Slot{}
 	}
-	wave := math.Sqrt(tension / b.massPerLength)
-	return param.Known((wave*wave - speed*speed) / (2 * b.run.Span() * wave))
+	wave := math.Sqrt(tension / b.MassPerLength())
+	return param.Known((wave*wave - speed*speed) / (2 * b.Run().Span() * wave))
 }

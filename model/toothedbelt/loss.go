@@ -5,9 +5,6 @@ import (
 	"backspan/model/unit"
 )
 
-// skinFriction is the drag coefficient of the belt's skin. Estimate.
-const skinFriction = 0.005
-
 // losses are the constants of the stage's power loss, fixed once at the rated
 // point.
 type losses struct {
@@ -25,9 +22,8 @@ func (l losses) at(power, speed float64) (meshing, bending, windage float64) {
 // calibrate shares what the efficiency at the rated point leaves after windage
 // between the teeth and the bending of the belt.
 func (b *Belt) calibrate() error {
-	power, speed := b.rated.Power, b.run.Speed(b.rated.CrankSpeed)
-	skin := 2 * b.spec.BeltWidth * b.run.Length()
-	b.losses = losses{windage: 0.5 * b.rated.AirDensity * skinFriction * skin}
+	power, speed := b.rated.Power, b.Run().Speed(b.rated.CrankSpeed)
+	b.losses = losses{windage: b.Windage(b.rated.AirDensity)}
 	_, _, windage := b.losses.at(power, speed)
 	left := (1-b.spec.RatedEfficiency)*power - windage
 	if left < 0 {
@@ -50,7 +46,7 @@ func (b Belt) Transmit(power, crankSpeed float64) part.Transmission {
 	if !(crankSpeed > 0) {
 		return t
 	}
-	meshing, bending, windage := b.losses.at(power, b.run.Speed(crankSpeed))
+	meshing, bending, windage := b.losses.at(power, b.Run().Speed(crankSpeed))
 	t.PowerOut = power - meshing - bending - windage
 	t.SpeedOut = crankSpeed / b.ratio
 	return t

@@ -4,12 +4,13 @@ import (
 	"slices"
 
 	"backspan/model/param"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
 // Params lists what a builder may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
-	return slices.Concat(s.driveParams(), s.sectionParams(), s.tableParams(), s.buildParams(), s.upkeepParams())
+	return slices.Concat(s.driveParams(), s.sectionParams(), s.tableParams(), s.buildParams(), s.Upkeep.Params())
 }
 
 func (s *Spec) driveParams() []param.Param {
@@ -90,15 +91,15 @@ func (s *Spec) tableParams() []param.Param {
 	}
 }
 
-func (s *Spec) upkeepParams() []param.Param {
-	return []param.Param{
-		param.Number(&s.Price, "price", "Price of the stage", unit.Currency).
-			Within(0, 1e5).Typical(200, 1000).From("invented"),
-		param.Number(&s.BeltPrice, "belt_price", "Price of a belt", unit.Currency).
-			Within(0, 1e4).Typical(15, 80).From("invented"),
-		param.Number(&s.ChangeLabour, "change_labour", "Labour of a belt change", unit.Currency).
-			Within(0, 1e4).Typical(0, 80).From("invented"),
-		param.Number(&s.ChangeInterval, "change_interval", "Belt change interval", unit.Hour).
-			Within(5, 2000).Typical(50, 200).From("common practice, no source"),
-	}
+// toothed is the form of the pulleys.
+var toothed = pulley.Form{
+	Diameter: "outside diameter", Gaps: "tooth gaps", SideWall: "the flange that keeps the belt on the pulley",
+	UsualSideWall: 1.5, MostRim: 15, UsualRim: 8, LeastBore: 3, LeastSeat: 10,
+}
+
+// buildParams has the face after the clearance, where it adds to the depth.
+func (s *Spec) buildParams() []param.Param {
+	return slices.Insert(s.Build.Params(toothed), 1,
+		param.Number(&s.FaceAllowance, "face_allowance", "Pulley face beyond belt width", unit.Millimetre).
+			Within(0, 15).Typical(1, 4).From("estimate"))
 }

@@ -4,9 +4,9 @@ import (
 	"fmt"
 	"testing"
 
-	"backspan/model/belt"
 	"backspan/model/internal/published"
 	"backspan/model/part"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
@@ -20,7 +20,7 @@ func TestPublished(t *testing.T) {
 			}
 		},
 		"centre_distance": func(t testing.TB, c published.Case) map[string]float64 {
-			o, ok := withLength(belt.OpenBelt{Crank: c.Num(t, "crank"), Driven: c.Num(t, "driven")}, c.Num(t, "length"))
+			o, ok := pulley.OpenBelt{Crank: c.Num(t, "crank"), Driven: c.Num(t, "driven")}.WithLength(c.Num(t, "length"))
 			if !ok {
 				t.Fatal("no centre distance found")
 			}
@@ -50,7 +50,7 @@ func meshed(t testing.TB, c published.Case) map[string]float64 {
 	small, large := int(c.Num(t, "small")), int(c.Num(t, "large"))
 	pitch, centre := unit.Millimetre.SI(c.Num(t, "pitch")), unit.Millimetre.SI(c.Num(t, "centre"))
 	row := section{pitch: pitch}
-	o := belt.OpenBelt{Crank: row.pitchDiameter(small), Driven: row.pitchDiameter(large), CentreDistance: centre}
+	o := pulley.OpenBelt{Crank: row.pitchDiameter(small), Driven: row.pitchDiameter(large), CentreDistance: centre}
 	return map[string]float64{"engaged": engaged(small, o.SmallestWrap())}
 }
 

@@ -45,7 +45,7 @@ func (b Belt) rating(at part.Duty) (power param.Slot, why string) {
 	mesh := meshFactor(b.teethInMesh())
 	if b.spec.Section.Trapezoidal() {
 		width := widthFactor(b.spec.BeltWidth, b.row.baseWidth)
-		return param.Known(trapezoidalRating(mesh, width, b.row.allowable, b.massPerLength, b.run.Speed(at.CrankSpeed))), ""
+		return param.Known(trapezoidalRating(mesh, width, b.row.allowable, b.MassPerLength(), b.Run().Speed(at.CrankSpeed))), ""
 	}
 	if len(b.spec.PowerTable) == 0 {
 		return param.Slot{}, noTable

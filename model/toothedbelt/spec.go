@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"backspan/model/param"
+	"backspan/model/pulley"
 )
 
 // LaidOutBy says which of the two lengths a builder gives.
@@ -44,27 +45,9 @@ type Spec struct {
 	LengthFactor float64      // of the table, for the belt's length
 	TableSource  string
 
-	Clearance       float64 // engine drive face to pulley, m
-	FaceAllowance   float64 // pulley face beyond the belt's width, m
-	SideWall        float64 // thickness of each, m
-	SideWallHeight  float64 // above the outside diameter, m
-	RimThickness    float64 // mean metal below the outside diameter, m
-	WebThickness    float64 // m
-	WebCutOut       float64 // share of the driven pulley's web removed
-	HubWall         float64 // around bore and bearing seat, m
-	CrankBore       float64 // diameter, m
-	BearingSeat     float64 // diameter inside the driven pulley, m
-	FlangeDiameter  float64 // of the propeller plate, m
-	FlangeThickness float64 // of the propeller plate, m
-	PulleyDensity   float64 // kg/m³
-	AxleMass        float64 // bearings, axle and bolts, kg
-	CarrierMass     float64 // carrier and tensioner, kg
-	BearingToFace   float64 // first crank bearing, mid-width, to the engine's drive face, m
-
-	Price          float64 // of the stage
-	BeltPrice      float64 // of one belt
-	ChangeLabour   float64 // of one belt change
-	ChangeInterval float64 // between belt changes, s
+	pulley.Build          // outside diameters are those over the teeth
+	FaceAllowance float64 // pulley face beyond the belt's width, m
+	pulley.Upkeep
 }
 
 // PowerPoint is one row of a power table for curvilinear teeth.
@@ -82,12 +65,17 @@ func Default() Spec {
 		LaidOutBy: ByBeltTeeth, BeltTeeth: 100, CentreDistance: 0.172,
 		ServiceFactor: 1.8, RatedEfficiency: 0.98, LoadLossShare: 0.5, TemperatureMax: 273.15 + 100,
 		LossFactor: 0.12, TableWidth: 0.020, LengthFactor: 1,
-		Clearance: 0.004, FaceAllowance: 0.002, SideWall: 0.002, SideWallHeight: 0.003, RimThickness: 0.006,
-		WebThickness: 0.004, WebCutOut: 0.3, HubWall: 0.006, CrankBore: 0.020, BearingSeat: 0.047,
-		FlangeDiameter: 0.095, FlangeThickness: 0.008, PulleyDensity: 2700,
-		AxleMass: 0.6, CarrierMass: 0.7, BearingToFace: 0.010,
-		Price: 460, BeltPrice: 45, ChangeLabour: 25, ChangeInterval: 100 * 3600,
+		Build: defaultBuild(), FaceAllowance: 0.002,
+		Upkeep: pulley.Upkeep{Price: 460, BeltPrice: 45, ChangeLabour: 25, ChangeInterval: 100 * 3600},
 	}
+}
+
+// defaultBuild has flanges that only guide the belt, and a rim with room for
+// the teeth.
+func defaultBuild() pulley.Build {
+	b := pulley.DefaultBuild()
+	b.SideWall, b.RimThickness = 0.002, 0.006
+	return b
 }
 
 // Clone is a copy that shares nothing with s.

@@ -49,7 +49,7 @@ func (b Belt) swing(at part.Duty, train part.Train) Swing {
 		}
 	}
 	most, least := extremes(turning[:count])
-	arm := b.run.Crank / 2
+	arm := b.Run().Crank / 2
 	mean := at.Power / at.CrankSpeed
 	return Swing{
 		Known: true, Most: (mean + most) / arm, Least: (mean + least) / arm,
@@ -90,7 +90,7 @@ func (b Belt) twoInertias(train part.Train) twoInertias {
 	propeller := (train.PropellerInertia + b.SpinningInertia()) / (b.ratio * b.ratio)
 	shaft := twoInertias{share: propeller / (crank + propeller), loss: b.spec.LossFactor}
 	if b.stiffness.Known {
-		arm := b.run.Crank / 2
+		arm := b.Run().Crank / 2
 		spring := 2 * b.stiffness.Value / b.springLength() * arm * arm
 		shaft.natural = math.Sqrt(spring * (crank + propeller) / (crank * propeller))
 	}
@@ -100,8 +100,8 @@ func (b Belt) twoInertias(train part.Train) twoInertias {
 // springLength is the length of one strand that stretches under the pull: the
 // span and a quarter of the mean arc. Estimate.
 func (b Belt) springLength() float64 {
-	arcs := (b.run.Crank*b.run.CrankWrap() + b.run.Driven*b.run.DrivenWrap()) / 2
-	return b.run.Span() + arcs/2/4
+	arcs := (b.Run().Crank*b.Run().CrankWrap() + b.Run().Driven*b.Run().DrivenWrap()) / 2
+	return b.Run().Span() + arcs/2/4
 }
 
 // passes is the belt's torque over the crank's at a frequency in rad/s.

@@ -6,29 +6,25 @@ import (
 
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/pulley"
 	"backspan/model/unit"
 )
 
 // Belt is a toothed belt stage, laid out, tensioned and calibrated. Build it
 // with New; it is a value and safe to copy.
 type Belt struct {
+	pulley.Stage
+	wholeBelt
 	spec  Spec
 	row   section
 	rated part.Duty
-	layout
 	ratio float64
 
-	standoff float64 // what stands between the engine's drive face and the stage, m
-
-	faceWidth     float64    // of the pulleys' teeth, m
-	massPerLength float64    // of the belt, kg/m
-	stiffness     param.Slot // EA of the belt, N
-	losses        losses
+	stiffness param.Slot // EA of the belt, N
+	losses    losses
 
 	required float64 // standing tension per strand, N
 	standing float64 // as set, N
-
-	crank, driven, plate body
 }
 
 // New lays out a stage and sets it for the engine's rated point: power and
@@ -44,23 +40,23 @@ func New(s Spec, rated part.Duty, standoff float64, _ part.Train) (Belt, error) 
 	if err := s.fits(row); err != nil {
 		return Belt{}, err
 	}
-	laid, err := s.layOut(row)
+	run, whole, err := s.layOut(row)
 	if err != nil {
 		return Belt{}, err
 	}
 	b := Belt{
-		spec: s, row: row, rated: rated, layout: laid, standoff: standoff,
-		ratio:         float64(s.DrivenTeeth) / float64(s.CrankTeeth),
-		faceWidth:     s.BeltWidth + s.FaceAllowance,
-		massPerLength: row.massPerWidth * s.BeltWidth,
+		Stage: pulley.New(s.Build, pulley.Layout{
+			Run: run, CrankOutside: row.outsideDiameter(s.CrankTeeth), DrivenOutside: row.outsideDiameter(s.DrivenTeeth),
+			FaceWidth: s.BeltWidth + s.FaceAllowance, BeltWidth: s.BeltWidth,
+			MassPerLength: row.massPerWidth * s.BeltWidth, Standoff: standoff,
+		}),
+		wholeBelt: whole, spec: s, row: row, rated: rated,
+		ratio: float64(s.DrivenTeeth) / float64(s.CrankTeeth),
 	}
 	if s.StiffnessPerMillimetre.Known {
 		b.stiffness = param.Known(s.StiffnessPerMillimetre.Value * s.BeltWidth / millimetre)
 	}
 	b.setTension()
-	b.crank = s.crankPulley(b.faceWidth, row.outsideDiameter(s.CrankTeeth))
-	b.driven = s.drivenPulley(b.faceWidth, row.outsideDiameter(s.DrivenTeeth))
-	b.plate = s.plate()
 	if err := b.calibrate(); err != nil {
 		return Belt{}, err
 	}
@@ -96,17 +92,13 @@ func above(length float64) string { return mm(math.Floor(length*1e4+1) / 1e4) }
 // setTension finds the standing tension for the service factor times the rated
 // power, and takes it unless the builder gave one.
 func (b *Belt) setTension() {
-	speed := b.run.Speed(b.rated.CrankSpeed)
-	b.required = atDesign(b.spec.ServiceFactor*b.rated.Power/speed, b.centrifugal(speed)).Standing()
+	speed := b.Run().Speed(b.rated.CrankSpeed)
+	b.required = atDesign(b.spec.ServiceFactor*b.rated.Power/speed, b.Centrifugal(speed)).Standing()
 	b.standing = b.required
 	if b.spec.StandingTension.Known {
 		b.standing = b.spec.StandingTension.Value
 	}
 }
-
-// centrifugal is the tension that turning the belt's own mass round the
-// pulleys takes at a belt speed in m/s, N.
-func (b Belt) centrifugal(speed float64) float64 { return b.massPerLength * speed * speed }
 
 // teethInMesh is how many whole teeth of the smaller pulley are in mesh.
 func (b Belt) teethInMesh() int {
@@ -115,31 +107,11 @@ func (b Belt) teethInMesh() int {
 }
 
 func (b Belt) engaged() float64 {
-	return engaged(min(b.spec.CrankTeeth, b.spec.DrivenTeeth), b.run.SmallestWrap())
+	return engaged(min(b.spec.CrankTeeth, b.spec.DrivenTeeth), b.Run().SmallestWrap())
 }
 
 // Ratio is the crank's speed over the propeller's, exactly.
 func (b Belt) Ratio() float64 { return b.ratio }
 
-// Turn is +1: an open belt keeps the direction of the crank.
-func (b Belt) Turn() int { return +1 }
-
-// AxisOffset is how far the propeller axis stands above the crank axis, m.
-func (b Belt) AxisOffset() float64 { return b.run.CentreDistance }
-
-// CrankInertia is the polar inertia of what the stage adds to the crank, kg·m².
-func (b Belt) CrankInertia() float64 { return b.crank.polar }
-
-// SpinningInertia is that of driven pulley and propeller plate about the
-// propeller axis, kg·m².
-func (b Belt) SpinningInertia() float64 { return b.driven.polar + b.plate.polar }
-
 // Upkeep is what the stage costs to buy and its belt to change.
-func (b Belt) Upkeep() part.Upkeep {
-	return part.Upkeep{
-		Price:          b.spec.Price,
-		ChangeInterval: b.spec.ChangeInterval,
-		ChangeCost:     b.spec.BeltPrice + b.spec.ChangeLabour,
-		WearingParts:   1,
-	}
-}
+func (b Belt) Upkeep() part.Upkeep { return b.spec.OneBelt() }

@@ -1,4 +1,4 @@
-package toothedbelt
+package pulley
 
 import "math"
 
@@ -41,25 +41,25 @@ func (r ring) mass(density float64) float64 {
 }
 
 // crankPulley has its web in the middle of the face.
-func (s *Spec) crankPulley(face, outside float64) body {
-	width := face + 2*s.SideWall
-	rings := s.pulleyRings(face, outside, s.CrankBore)
-	web := ring{rings.hub.outer, rings.rim.inner, (width - s.WebThickness) / 2, s.WebThickness, 1}
-	return turned(width, s.PulleyDensity, rings.rim, rings.front, rings.back, rings.hub, web)
+func (b *Build) crankPulley(face, outside float64) body {
+	width := face + 2*b.SideWall
+	rings := b.pulleyRings(face, outside, b.CrankBore)
+	web := ring{rings.hub.outer, rings.rim.inner, (width - b.WebThickness) / 2, b.WebThickness, 1}
+	return turned(width, b.PulleyDensity, rings.rim, rings.front, rings.back, rings.hub, web)
 }
 
 // drivenPulley has its web behind the face, where the propeller plate bolts
 // on; the bearings sit inside its hub.
-func (s *Spec) drivenPulley(face, outside float64) body {
-	width := face + 2*s.SideWall
-	rings := s.pulleyRings(face, outside, s.BearingSeat)
-	web := ring{rings.hub.inner, outside / 2, width, s.WebThickness, 1 - s.WebCutOut}
-	return turned(width+s.WebThickness, s.PulleyDensity, rings.rim, rings.front, rings.back, rings.hub, web)
+func (b *Build) drivenPulley(face, outside float64) body {
+	width := face + 2*b.SideWall
+	rings := b.pulleyRings(face, outside, b.BearingSeat)
+	web := ring{rings.hub.inner, outside / 2, width, b.WebThickness, 1 - b.WebCutOut}
+	return turned(width+b.WebThickness, b.PulleyDensity, rings.rim, rings.front, rings.back, rings.hub, web)
 }
 
-func (s *Spec) plate() body {
-	return turned(s.FlangeThickness, s.PulleyDensity,
-		ring{0, s.FlangeDiameter / 2, 0, s.FlangeThickness, 1})
+func (b *Build) plate() body {
+	return turned(b.FlangeThickness, b.PulleyDensity,
+		ring{0, b.FlangeDiameter / 2, 0, b.FlangeThickness, 1})
 }
 
 // pulleyRings is what both pulleys have: rim, two side walls, hub.
@@ -67,16 +67,16 @@ type pulleyRings struct{ rim, front, back, hub ring }
 
 // pulleyRings lays out a pulley of an outside diameter around a bore. A hub
 // that would reach into the rim leaves the pulley solid.
-func (s *Spec) pulleyRings(face, outside, bore float64) pulleyRings {
-	width, outer := face+2*s.SideWall, outside/2
-	inner := outer - s.RimThickness
-	wall := ring{inner, outer + s.SideWallHeight, 0, s.SideWall, 1}
+func (b *Build) pulleyRings(face, outside, bore float64) pulleyRings {
+	width, outer := face+2*b.SideWall, outside/2
+	inner := outer - b.RimThickness
+	wall := ring{inner, outer + b.SideWallHeight, 0, b.SideWall, 1}
 	back := wall
-	back.front = width - s.SideWall
+	back.front = width - b.SideWall
 	return pulleyRings{
-		rim:   ring{inner, outer, s.SideWall, face, 1},
+		rim:   ring{inner, outer, b.SideWall, face, 1},
 		front: wall,
 		back:  back,
-		hub:   ring{bore / 2, math.Min(bore/2+s.HubWall, inner), 0, width, 1},
+		hub:   ring{bore / 2, math.Min(bore/2+b.HubWall, inner), 0, width, 1},
 	}
 }

@@ -1,4 +1,4 @@
-package belt
+package pulley
 
 import "math"
 
@@ -55,14 +55,14 @@ func (o OpenBelt) Centroid() float64 {
 	return (spans + crank + driven) / o.Length()
 }
 
-// withLength moves the pulleys apart or together until the pitch line has the
+// WithLength moves the pulleys apart or together until the pitch line has the
 // given length, m. It reports false when the belt is too short to go round
 // both pulleys.
 //
 // Newton's rule with the exact derivative of the length, 2 cos(tilt). The
 // length is convex in the centre distance and never below 2C + π(D+d)/2, so
 // from that bound the iteration falls monotonically onto the solution.
-func (o OpenBelt) withLength(length float64) (OpenBelt, bool) {
+func (o OpenBelt) WithLength(length float64) (OpenBelt, bool) {
 	if !(length > math.Pi*math.Max(o.Crank, o.Driven)) {
 		return o, false
 	}

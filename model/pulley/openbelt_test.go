@@ -1,24 +1,11 @@
-package belt
+package pulley
 
 import (
 	"math"
 	"testing"
 
-	"backspan/model/part"
+	"pgregory.net/rapid"
 )
-
-func TestPulleyInertia(t *testing.T) {
-	disc := turned(0.01, 2700, ring{0, 0.05, 0, 0.01, 1})
-	mass := math.Pi * 0.05 * 0.05 * 0.01 * 2700
-	if math.Abs(disc.mass-mass) > 1e-12 || math.Abs(disc.polar-mass*0.05*0.05/2) > 1e-12 || math.Abs(disc.transverse-part.Cylinder(mass, 0.05, 0.01)) > 1e-12 {
-		t.Errorf("disc: %+v", disc)
-	}
-	// Cutting the disc in two changes nothing.
-	halves := turned(0.01, 2700, ring{0, 0.05, 0, 0.004, 1}, ring{0, 0.05, 0.004, 0.006, 1})
-	if math.Abs(halves.transverse-disc.transverse) > 1e-12 || math.Abs(halves.cgAft-0.005) > 1e-12 {
-		t.Errorf("halves: %+v", halves)
-	}
-}
 
 // TestLoopCentroid sums the loop piece by piece.
 func TestLoopCentroid(t *testing.T) {
@@ -39,5 +26,23 @@ func TestLoopCentroid(t *testing.T) {
 	length += 2 * o.Span()
 	if got := o.Centroid(); math.Abs(got-moment/length) > 1e-9 || math.Abs(o.Length()-length) > 1e-9 {
 		t.Errorf("centroid %.9f, summed %.9f", got, moment/length)
+	}
+}
+
+func TestLengthAndCentreDistanceAreInverse(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := OpenBelt{Crank: rapid.Float64Range(0.02, 0.2).Draw(t, "crank"), Driven: rapid.Float64Range(0.02, 0.42).Draw(t, "driven")}
+		o.CentreDistance = (o.Crank+o.Driven)/2 + rapid.Float64Range(0.001, 1).Draw(t, "gap")
+		back, ok := OpenBelt{Crank: o.Crank, Driven: o.Driven}.WithLength(o.Length())
+		if !ok || math.Abs(back.CentreDistance-o.CentreDistance) > 1e-10*o.CentreDistance {
+			t.Errorf("centre distance %.15g came back as %.15g", o.CentreDistance, back.CentreDistance)
+		}
+	})
+}
+
+func TestTooShortABeltHasNoCentreDistance(t *testing.T) {
+	o := OpenBelt{Crank: 0.06, Driven: 0.17}
+	if _, ok := o.WithLength(math.Pi * 0.17); ok {
+		t.Error("a belt as long as the larger pulley's girth went round both")
 	}
 }

@@ -1,20 +1,20 @@
-package belt
+package pulley
 
 import "backspan/model/part"
 
 // Pieces are the bodies of the stage from the engine's drive face to the
 // propeller plate, in order. Crank pulley, belt, carrier and axle stand beside
 // the driven pulley and add no depth.
-func (b Belt) Pieces() []part.Piece {
-	s, up := &b.spec, b.spec.CentreDistance
+func (s Stage) Pieces() []part.Piece {
+	up := s.laid.Run.CentreDistance
 	return []part.Piece{
-		{Key: "drive.clearance", Label: "Clearance, engine to pulley", Depth: s.Clearance},
-		beside(b.crank.piece("drive.crank_pulley", "Crank pulley", 0)),
-		b.loop(),
-		b.carrier(),
-		b.axle(),
-		b.driven.piece("drive.driven_pulley", "Driven pulley", up),
-		b.flange.piece("drive.flange", "Propeller plate", up),
+		{Key: "drive.clearance", Label: "Clearance, engine to pulley", Depth: s.build.Clearance},
+		beside(s.crank.piece("drive.crank_pulley", "Crank pulley", 0)),
+		s.loop(),
+		s.carrier(),
+		s.axle(),
+		s.driven.piece("drive.driven_pulley", "Driven pulley", up),
+		s.plate.piece("drive.flange", "Propeller plate", up),
 	}
 }
 
@@ -32,21 +32,21 @@ func beside(p part.Piece) part.Piece {
 
 // loop is the belt, its inertia that of a flat rectangle as tall as the loop
 // and as wide as the pulleys' mean diameter.
-func (b Belt) loop() part.Piece {
-	o := b.run
-	mass := b.massPerLength * o.Length()
+func (s Stage) loop() part.Piece {
+	o := s.laid.Run
+	mass := s.BeltMass()
 	mean := (o.Crank + o.Driven) / 2
 	tall := o.CentreDistance + mean
 	return part.Piece{
-		Key: "drive.belt", Label: "Belt", Mass: mass, CGAft: b.crank.depth / 2, CGUp: o.Centroid(),
+		Key: "drive.belt", Label: "Belt", Mass: mass, CGAft: s.crank.depth / 2, CGUp: o.Centroid(),
 		PitchInertia: mass * tall * tall / 12, YawInertia: mass * mean * mean / 12,
 	}
 }
 
 // carrier is taken as a slender bar from crank to driven axis, in the plane of
 // the pulleys' front faces.
-func (b Belt) carrier() part.Piece {
-	m, c := b.spec.CarrierMass, b.spec.CentreDistance
+func (s Stage) carrier() part.Piece {
+	m, c := s.build.CarrierMass, s.laid.Run.CentreDistance
 	return part.Piece{
 		Key: "drive.carrier", Label: "Carrier and tensioner", Mass: m, CGUp: c / 2, PitchInertia: m * c * c / 12,
 	}
@@ -54,11 +54,11 @@ func (b Belt) carrier() part.Piece {
 
 // axle is bearings, axle and bolts, taken as a solid cylinder filling the
 // bearing seat over the driven pulley's width.
-func (b Belt) axle() part.Piece {
-	m, depth := b.spec.AxleMass, b.driven.depth
-	inertia := part.Cylinder(m, b.spec.BearingSeat/2, depth)
+func (s Stage) axle() part.Piece {
+	m, depth := s.build.AxleMass, s.driven.depth
+	inertia := part.Cylinder(m, s.build.BearingSeat/2, depth)
 	return part.Piece{
-		Key: "drive.axle", Label: "Bearings, axle and bolts", Mass: m, CGAft: depth / 2, CGUp: b.spec.CentreDistance,
+		Key: "drive.axle", Label: "Bearings, axle and bolts", Mass: m, CGAft: depth / 2, CGUp: s.laid.Run.CentreDistance,
 		PitchInertia: inertia, YawInertia: inertia,
 	}
 }

@@ -1,4 +1,4 @@
-package belt
+package pulley
 
 import (
 	"math"
@@ -44,22 +44,21 @@ func (a flow) rim(speed, diameter float64) float64 {
 // spans shed from both faces; on a pulley the belt sheds from its back and the
 // rim from its inner side. Air flowing over the drive adds to the belt's own
 // speed at right angles.
-func (b Belt) cooling(at part.Duty) float64 {
-	speed := math.Hypot(b.run.Speed(at.CrankSpeed), at.Inflow)
+func (s Stage) cooling(at part.Duty) float64 {
+	speed := math.Hypot(s.laid.Run.Speed(at.CrankSpeed), at.Inflow)
 	if !(speed > 0) {
 		return 0
 	}
 	a := flowAt(at)
-	width := float64(b.spec.Ribs) * b.profile.ribPitch
-	span := b.run.Span()
-	belt := width * (b.run.Length() + 2*span)
-	crank, driven := math.Pi*b.run.Crank*b.faceWidth, math.Pi*b.run.Driven*b.faceWidth
-	return a.plate(speed, span)*belt + a.rim(speed, b.run.Crank)*crank + a.rim(speed, b.run.Driven)*driven
+	span := s.laid.Run.Span()
+	belt := s.laid.BeltWidth * (s.laid.Run.Length() + 2*span)
+	crank, driven := math.Pi*s.laid.Run.Crank*s.laid.FaceWidth, math.Pi*s.laid.Run.Driven*s.laid.FaceWidth
+	return a.plate(speed, span)*belt + a.rim(speed, s.laid.Run.Crank)*crank + a.rim(speed, s.laid.Run.Driven)*driven
 }
 
-// temperature is the belt's steady temperature, K, when it sheds a loss in W.
-func (b Belt) temperature(at part.Duty, loss float64) float64 {
-	shed := b.cooling(at)
+// Temperature is the belt's steady temperature, K, when it sheds a loss in W.
+func (s Stage) Temperature(at part.Duty, loss float64) float64 {
+	shed := s.cooling(at)
 	if !(loss > 0) || !(shed > 0) {
 		return at.AirTemperature
 	}
