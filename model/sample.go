@@ -73,7 +73,7 @@ var (
 	middleToothed = [][2]string{
 		{"drive.kind", "toothed belt"}, {"drive.toothed_belt.crank_teeth", "30"}, {"drive.toothed_belt.driven_teeth", "86"},
 		{"drive.toothed_belt.belt_teeth", "106"}, {"drive.toothed_belt.standing_tension", "1400 N"}, {"drive.toothed_belt.bearing_seat", "55 mm"},
-		{"drive.toothed_belt.price", "470"}, {"drive.support.axle_diameter", "30 mm"},
+		{"drive.support.prop_side_place", "18 mm"}, {"drive.support.bearing_spacing", "22 mm"}, {"drive.toothed_belt.price", "470"}, {"drive.support.axle_diameter", "30 mm"},
 		{"drive.support.prop_side_bearing", "6006"}, {"drive.support.engine_side_bearing", "6006"},
 	}
 	middleGear = [][2]string{
@@ -96,7 +96,7 @@ var (
 	smallBelt = [][2]string{
 		{"drive.ribbed_belt.ribs", "8"}, {"drive.ribbed_belt.crank_pulley_effective_diameter", "55 mm"},
 		{"drive.ribbed_belt.driven_pulley_effective_diameter", "208 mm"}, {"drive.ribbed_belt.centre_distance", "176 mm"},
-		{"drive.ribbed_belt.price", "360"}, {"drive.ribbed_belt.belt_price", "28"},
+		{"drive.support.prop_side_place", "18 mm"}, {"drive.support.bearing_spacing", "22 mm"}, {"drive.ribbed_belt.price", "360"}, {"drive.ribbed_belt.belt_price", "28"},
 	}
 	smallGear = [][2]string{
 		{"drive.gear.module", "1.75 mm"}, {"drive.gear.pinion_teeth", "17"}, {"drive.gear.wheel_teeth", "61"}, {"drive.gear.face_width", "16 mm"},

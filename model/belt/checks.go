@@ -49,6 +49,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Source("mechanics: slack side above m v²").
 			Advice("raise Standing tension per strand or Service factor, or lower Belt mass per rib"),
 		r.peakCheck(marginAsked),
+		r.skidHeatCheck(),
 		r.sweepCheck(marginAsked),
 		r.stiffnessCheck(),
 		r.dryCheck(marginAsked),
@@ -61,8 +62,8 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Advice(r.heatAdvice()),
 		r.ratingCheck(marginAsked),
 		r.intervalCheck(),
-		r.bandCheck("belt.resonance", "No span resonance at this speed", r.Resonance.Inside),
-		r.bandCheck("belt.resonance_range", "No span resonance from 3/4 speed", r.Resonance.Near),
+		r.bandCheck("belt.resonance", "No strong span resonance here", r.Resonance.Inside),
+		r.bandCheck("belt.resonance_range", "No strong resonance from 3/4 speed", r.Resonance.Near),
 		r.travelCheck(),
 	}
 	if r.TensionGiven {

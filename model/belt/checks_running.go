@@ -9,14 +9,14 @@ import (
 
 // peakAdvice names what gives the slack side more to lose, or takes less from it.
 func (r Result) peakAdvice() string {
-	const besides = ", give the crank more inertia, or raise Crank pulley, effective diameter"
+	const besides = ", at the price of higher loads on bearings and crank; or move the torsional frequency away with Inertia of crank and flywheel or Belt stiffness EA per rib"
 	switch {
 	case r.TensionGiven:
 		return "raise Standing tension per strand, or leave it empty and set Load factor to pulsation" + besides
 	case r.LoadFactor == ByPulsation:
 		return "raise Reserve on the pulsation demand" + besides
 	}
-	return "set Load factor to pulsation, raise Service factor" + besides
+	return "set Load factor to pulsation, or raise Service factor" + besides
 }
 
 // peakCheck asks whether the tension set keeps the slack side on its pulley
@@ -43,6 +43,20 @@ func (r Result) sweepCheck(marginAsked float64) reading.Check {
 	return reading.AtLeast(key, label, r.StandingTension, s.Need, marginAsked, unit.Newton).Warn().
 		Source("mechanics: the same from idle to the highest speed").
 		Advice(fmt.Sprintf("the worst is at %s: ", unit.RPM.Text(s.NeedSpeed)) + r.peakAdvice())
+}
+
+const skidHeat = "the belt skids through part of every cycle; that heat and wear are not counted in Belt temperature, efficiency and life"
+
+// skidHeatCheck says what the belt's temperature leaves out.
+func (r Result) skidHeatCheck() reading.Check {
+	const key, label = "belt.skid_heat", "Heat of skidding at the peaks"
+	if !r.Pulsation.Known {
+		return reading.Unrated(key, label, r.noPulsation())
+	}
+	if r.Pulsation.Surge.Skids() {
+		return reading.Unrated(key, label, skidHeat)
+	}
+	return reading.Condition(key, label, true).Source("mechanics: the belt holds through the cycle").Advice(r.peakAdvice())
 }
 
 // slackStiffness is the slack side's tension over m v² that keeps its span

@@ -111,9 +111,9 @@ func TestPulsationChecks(t *testing.T) {
 
 func TestPeakAdviceFitsTheSetting(t *testing.T) {
 	for want, r := range map[string]Result{
-		"raise Standing tension per strand":        {TensionGiven: true, LoadFactor: ByPulsation},
-		"raise Reserve on the pulsation demand":    {LoadFactor: ByPulsation},
-		"set Load factor to pulsation, raise Serv": {LoadFactor: ByServiceFactor},
+		"raise Standing tension per strand":           {TensionGiven: true, LoadFactor: ByPulsation},
+		"raise Reserve on the pulsation demand":       {LoadFactor: ByPulsation},
+		"set Load factor to pulsation, or raise Serv": {LoadFactor: ByServiceFactor},
 	} {
 		if got := r.peakAdvice(); !strings.HasPrefix(got, want) {
 			t.Errorf("%q, want %q", got, want)

@@ -104,7 +104,6 @@ func (b Belt) Examine(at part.Duty, train part.Train) Result {
 	tilt := b.Run().SpanTilt()
 	r.Running = r.Tensions.ShaftLoad(tilt)
 	r.Standing = pulley.Locked(b.standing, 0, 0).ShaftLoad(tilt)
-	r.CrankMoment = math.Max(r.Standing.Size(), r.Running.Size()) * b.Overhang()
 	r.Temperature = b.Temperature(at, r.CreepLoss+r.BendingLoss+r.WindageLoss)
 	r.EfficiencyHalf = b.efficiency(at, 0.5)
 	r.EfficiencyLevel = b.efficiency(at, math.Cbrt(b.spec.Use.LevelPower))
@@ -118,6 +117,7 @@ func (b Belt) Examine(at part.Duty, train part.Train) Result {
 	r.RatingSource = b.spec.Rating.Source
 	r.WantedPower = b.spec.ServiceFactor * at.Power / float64(b.spec.Ribs)
 	r.Adjustment = b.adjustment(r)
+	r.CrankMoment = r.greatestShaftLoad() * b.Overhang()
 	return r
 }
 

@@ -76,6 +76,9 @@ func (l loadLine) each(w twin, look func(speed, power float64, p *part.Pulsation
 	for _, speed := range l.speeds() {
 		visit(speed)
 	}
+	if l.at.CrankSpeed > l.from && l.at.CrankSpeed < l.to {
+		visit(l.at.CrankSpeed)
+	}
 	natural, harmonics := w.natural(2), p.Harmonics
 	for _, h := range harmonics[:p.Count] {
 		if speed := natural / h.Order; speed > l.from && speed < l.to {

@@ -53,8 +53,8 @@ type Resonance struct {
 	Working  float64    // crank speed, rad/s
 	Detuning param.Slot // share by which the nearest exciter is off at the working speed
 	Cause    Cause      // of that
-	Inside   int        // bands that hold the working speed
-	Near     int        // bands that touch the speeds from 3/4 of it up to it
+	Inside   int        // strong bands that hold the working speed
+	Near     int        // strong bands that touch the speeds from 3/4 of it up to it
 	Nearest  param.Slot // edge of the nearest band that does not hold the working speed, rad/s
 	Worst    param.Slot // coincidence nearest to the working speed, rad/s
 	WorstOf  Cause
@@ -72,11 +72,13 @@ func (b Belt) resonance(line loadLine, p *part.Pulsation, at part.Duty) Resonanc
 		return math.Abs(s.Value - r.Working)
 	}
 	for _, band := range r.Bands {
-		if band.holds(0.75*r.Working, r.Working) {
+		if band.Cause.strong() && band.holds(0.75*r.Working, r.Working) {
 			r.Near++
 		}
 		if band.holds(r.Working, r.Working) {
-			r.Inside++
+			if band.Cause.strong() {
+				r.Inside++
+			}
 		} else {
 			for _, edge := range [2]float64{band.From, band.To} {
 				if math.Abs(edge-r.Working) < away(r.Nearest) {

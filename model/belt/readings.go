@@ -86,7 +86,7 @@ func (r Result) tensionReadings() []reading.Reading {
 		reading.New("belt.speed", "Belt speed", r.Speed, unit.MetrePerSecond).
 			How("on the crank pulley's pitch diameter").Source("geometry"),
 		reading.New("belt.span_frequency", "Span frequency, standing", r.SpanFrequency, unit.Hertz).
-			How("√(T/m) over twice the free span, for setting the tension by ear").Source("mechanics: a string"),
+			How("√(T/m) over twice the free span, at the standing tension as set; a new belt is set higher").Source("mechanics: a string"),
 	}
 }
 

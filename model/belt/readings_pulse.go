@@ -46,16 +46,22 @@ func (r Result) surgeReadings() []reading.Reading {
 			How("that just keeps the slack side pressed on its pulley at this point, both spans taut").Source(twinSource),
 		filled("belt.slack_open", "Slack side off, if it held", param.Slot{Value: p.Surge.Open, Known: p.Known}, unit.Percent, r.noPulsation()).Lower().
 			How("share of a cycle in which the slack side would not press on its pulley if the belt could not skid").Source(branchedSource),
-		newton("belt.shaft_load_peak", "Shaft load, peak", p.Surge.Load.Size()).Lower().
+		newton("belt.shaft_load_peak", "Shaft load, torque peaks", p.Surge.Load.Size()).Lower().
 			How("contact tensions at the greatest tight side, added as vectors").Source(branchedSource),
-		filled("belt.overhang_moment_peak", "Peak bending moment on the crank", param.Slot{Value: p.Moment, Known: p.Known}, unit.NewtonMetre, r.noPulsation()).Lower().
+		filled("belt.overhang_moment_peak", "Crank bending at torque peaks", param.Slot{Value: p.Moment, Known: p.Known}, unit.NewtonMetre, r.noPulsation()).Lower().
 			How("peak shaft load times the overhang from the crank bearing").Source("mechanics"),
 	}
 }
 
+// greatestShaftLoad is the greatest of standing as set, new and warm, running
+// and at the torque peaks of the examined point, N.
+func (r Result) greatestShaftLoad() float64 {
+	return max(r.Standing.Size(), r.Running.Size(), r.Adjustment.HotLoad, r.Adjustment.NewLoad, r.Pulsation.Surge.Load.Size())
+}
+
 // clampMoment is on the eccentric at the greatest shaft load known, N·m.
 func (r Result) clampMoment() float64 {
-	return max(r.Standing.Size(), r.Running.Size(), r.Adjustment.HotLoad, r.Adjustment.NewLoad, r.Pulsation.Surge.Load.Size(), r.Pulsation.Sweep.Load) * r.EccentricOffset
+	return max(r.greatestShaftLoad(), r.Pulsation.Sweep.Load) * r.EccentricOffset
 }
 
 func (r Result) sweepReadings() []reading.Reading {
@@ -95,7 +101,7 @@ func (r Result) resonanceReadings() []reading.Reading {
 			How("(c² − v²) over twice the span times c, c = √(T/m)").Source(movingSource),
 		count("belt.bands", "Speed bands to avoid", len(o.Bands)).
 			How("from idle to the highest speed: engine orders up to 3, pulley run-out and belt passage on both spans").Source(movingSource),
-		count("belt.bands_here", "Bands at this speed", o.Inside).How("bands that hold the working speed").Source(movingSource),
+		count("belt.bands_here", "Strong bands at this speed", o.Inside).How("bands of engine orders 1 and 2 on a span's first mode that hold the working speed").Source(movingSource),
 		filled("belt.detuning", "Detuning at this speed", o.Detuning, unit.Percent, why).Higher().
 			How("of the nearest exciting frequency from a span's own; " + o.causeText(o.Detuning, o.Cause)).Source(movingSource),
 		filled("belt.band_nearest", "Nearest other band begins", o.Nearest, unit.RPM, "there is no other band").

@@ -43,6 +43,10 @@ func (c Cause) String() string {
 	return fmt.Sprintf("%s on mode %d of the %s span", what, c.Mode, span)
 }
 
+// strong causes are the engine's first two orders on a span's first mode: they
+// swing it visibly. The others are worth knowing and are listed with them.
+func (c Cause) strong() bool { return c.Exciter == EngineOrder && c.Order <= 2 && c.Mode == 1 }
+
 // Band is a range of crank speeds, rad/s, in which an exciting frequency lies
 // within the detuning asked of a span's own; At is where they come nearest.
 type Band struct {
@@ -87,15 +91,22 @@ type exciter struct {
 	order    float64
 	perSpeed float64
 	tension  bool
+	halved   bool // half its order shakes the spans too
 }
 
 // meets is the cause when the exciter stands at a multiple of a span's first
 // frequency. A swinging tension feeds a mode at twice its frequency, which
 // counts before the mode that the multiple itself stands for.
+//
+// A harmonic at twice a mode is left out when half its order is in the torque
+// as well: that one meets the mode itself at the very same speeds.
 func (e exciter) meets(multiple int, slack bool) (Cause, bool) {
 	c := Cause{Exciter: e.kind, Order: e.order, Slack: slack, Mode: multiple}
 	if e.tension && multiple%2 == 0 {
 		c.Mode, c.Parametric = multiple/2, true
+		if e.halved {
+			return c, false
+		}
 	}
 	return c, c.Mode <= modes
 }
@@ -108,16 +119,25 @@ func (b Belt) exciters(p *part.Pulsation, into []exciter) []exciter {
 	for _, h := range p.Harmonics[:p.Count] {
 		if h.Order > 0 && h.Order <= 3 && h.Amplitude() > 0 {
 			first = first || h.Order == 1
-			into = append(into, exciter{EngineOrder, h.Order, h.Order * turn, h.Order <= 2})
+			into = append(into, exciter{EngineOrder, h.Order, h.Order * turn, h.Order <= 2, hasOrder(p, h.Order/2)})
 		}
 	}
 	pass := b.Run().Crank / 2 / b.Run().Length()
 	if !first {
-		into = append(into, exciter{CrankPulley, 1, turn, false})
+		into = append(into, exciter{kind: CrankPulley, order: 1, perSpeed: turn})
 	}
 	return append(into,
-		exciter{DrivenPulley, 1, turn / b.ratio, false},
-		exciter{BeltPass, 1, pass, false}, exciter{BeltPass, 2, 2 * pass, false})
+		exciter{kind: DrivenPulley, order: 1, perSpeed: turn / b.ratio},
+		exciter{kind: BeltPass, order: 1, perSpeed: pass}, exciter{kind: BeltPass, order: 2, perSpeed: 2 * pass})
+}
+
+func hasOrder(p *part.Pulsation, order float64) bool {
+	for _, h := range p.Harmonics[:p.Count] {
+		if h.Order == order && h.Amplitude() > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // bands finds the speeds to avoid along the load line.

@@ -13,6 +13,7 @@ type Surge struct {
 	Slack float64          // least slack side; it cannot fall below the centrifugal tension
 	Need  float64          // standing tension that keeps the slack side pressed on its pulley
 	Pull  float64          // greatest effective pull
+	Least float64          // least effective pull; negative when the propeller drives the crank
 	Load  pulley.ShaftLoad // at the greatest tight side
 
 	// What the same cycle would do if the belt could not skid.
@@ -20,6 +21,9 @@ type Surge struct {
 	HeldPull  float64 // greatest effective pull
 	Open      float64 // share of the cycle with the slack side off its pulley
 }
+
+// Skids reports whether the cycle asks for more than dry friction holds.
+func (s Surge) Skids() bool { return s.HeldPull > s.Pull }
 
 // surge follows the spans over a cycle: standing tension as set, mean pull,
 // centrifugal tension, all N.
@@ -32,7 +36,11 @@ func (b Belt) surge(w twin, p *part.Pulsation, speed, pull, standing, centrifuga
 	s := b.held(w, p, speed, pull, standing, centrifugal)
 	s.HeldTight, s.HeldPull = s.Tight, s.Pull
 	limit := skidPull(standing, centrifugal, b.skidRatio)
-	if !(limit > 0 && s.Pull > limit) {
+	if !(limit > 0) {
+		return s
+	}
+	s.Least = math.Max(s.Least, -limit)
+	if s.Pull <= limit {
 		return s
 	}
 	s.Tight, s.Slack, s.Pull = standing+limit/2, standing-limit/2, limit
@@ -73,6 +81,7 @@ func (b Belt) held(w twin, p *part.Pulsation, speed, pull, standing, centrifugal
 	}
 	tight, slack := math.Max(0, room+mean+high), math.Max(0, room-mean-high)
 	s.Tight, s.Slack, s.Pull = centrifugal+tight, centrifugal+slack, tight-slack
+	s.Least = pulled(mean+taut.lowest(), math.Max(0, room))
 	s.Load = pulley.Tensions{TightSide: s.Tight, SlackSide: s.Slack, Centrifugal: centrifugal}.ShaftLoad(b.Run().SpanTilt())
 	return s
 }

@@ -1,6 +1,8 @@
 package drive
 
 import (
+	"math"
+
 	"backspan/model/belt"
 	"backspan/model/param"
 	"backspan/model/part"
@@ -22,7 +24,7 @@ type hung interface {
 
 type beltFindings struct {
 	belt.Result
-	at float64 // middle of the driven pulley ahead of the propeller plate, m
+	plane float64 // of the belt ahead of the propeller plate, m
 }
 
 func (f beltFindings) torsional() param.Slot { return f.Torsional() }
@@ -36,17 +38,22 @@ func (f beltFindings) speeds() part.SpeedMap {
 }
 
 func (f beltFindings) axle() shaft.Loads {
-	l := pulled(f.Running, f.Standing, f.at, max(f.CrankMoment, f.Pulsation.Moment))
+	a := &f.Adjustment
+	l := pulled(f.Running, f.Standing, f.plane, f.CrankMoment)
+	// A frame that warms stretches the loop: both strands bear the growth. A
+	// new belt is set higher still, standing.
+	l.Along += a.HotLoad - f.Standing.Size()
+	l.Standing.Along = max(l.Standing.Along, a.HotLoad, a.NewLoad)
 	if f.Pulsation.Known {
-		peak := f.Pulsation.Surge.Load
-		l.Pulsating = shaft.Vector{Along: peak.Along - f.Running.Along, Across: peak.Across - f.Running.Across}
+		s := &f.Pulsation.Surge
+		swing(&l, max(s.Pull-f.Pull, f.Pull-s.Least), f.Geometry)
 	}
 	return l
 }
 
 type toothedFindings struct {
 	toothedbelt.Result
-	at float64
+	plane float64
 }
 
 func (f toothedFindings) torsional() param.Slot {
@@ -56,24 +63,23 @@ func (f toothedFindings) torsional() param.Slot {
 func (f toothedFindings) speeds() part.SpeedMap { return part.SpeedMap{} }
 
 func (f toothedFindings) axle() shaft.Loads {
-	return pulled(f.Running, f.Standing, f.at, f.CrankMoment)
+	l := pulled(f.Running, f.Standing, f.plane, f.CrankMoment)
+	if f.Swing.Known {
+		swing(&l, max(f.Swing.Most-f.Pull, f.Pull-f.Swing.Least), f.Geometry)
+	}
+	return l
+}
+
+// swing adds what a pull that swings by an amplitude, N, does to the axle: it
+// pulls across the line of centres and twists; the sum of the strands along it
+// stands.
+func swing(l *shaft.Loads, amplitude float64, run pulley.OpenBelt) {
+	l.Pulsating = shaft.Vector{Across: amplitude * math.Sin(run.SpanTilt())}
+	l.TorqueAmplitude = amplitude * run.Driven / 2
 }
 
 func pulled(running, standing pulley.ShaftLoad, at, crank float64) shaft.Loads {
 	l := shaft.Loads{Along: running.Along, Across: running.Across, At: at, CrankMoment: crank}
 	l.Standing.Along, l.Standing.Across = standing.Along, standing.Across
 	return l
-}
-
-// plateToPulley is from the propeller plate to the middle of the driven
-// pulley, m.
-func plateToPulley(pieces []part.Piece) float64 {
-	behind := 0.0
-	for i := len(pieces) - 1; i >= 0; i-- {
-		if pieces[i].Key == "drive.driven_pulley" {
-			return behind + pieces[i].Depth/2
-		}
-		behind += pieces[i].Depth
-	}
-	return behind
 }

@@ -25,6 +25,8 @@ type Result struct {
 	OnAxle    bool        // its wheel turns on an axle of the builder's own
 	Axle      shaft.Loads // on that axle; the propeller's part is still to be added
 	SeatFits  bool        // the larger bearing fits the driven pulley's seat
+	HubDepth  float64     // of the driven pulley ahead of the propeller plate, m
+	Inboard   float64     // face of the engine-side bearing ahead of the plate, m
 	Torsional param.Slot  // first frequency of crank against propeller, Hz
 	Speeds    part.SpeedMap
 
@@ -39,7 +41,10 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
 	if h, ok := r.Findings.(hung); ok {
 		r.OnAxle, r.Axle, r.Torsional, r.SeatFits = true, h.axle(), h.torsional(), s.seatFits()
-		r.Speeds = h.speeds()
+		r.Speeds, r.Inboard = h.speeds(), s.Support.InboardFace()
+	}
+	if b, ok := d.(interface{ HubDepth() float64 }); ok {
+		r.HubDepth = b.HubDepth()
 	}
 	return r
 }
@@ -143,7 +148,9 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	}
 	if r.OnAxle {
 		cs = append(cs, reading.Condition("drive.bearing_seat", "Bearings fit the pulley's seat", r.SeatFits).Source("geometry; ISO 15").
-			Advice("set Bearing seat in driven pulley to the outside diameter of the larger of the two bearings, or choose other bearings"))
+			Advice("set Bearing seat in driven pulley to the outside diameter of the larger of the two bearings, or choose other bearings"),
+			reading.AtMost("drive.bearings_inside", "Bearings lie inside the pulley", r.Inboard, r.HubDepth, 0, unit.Millimetre).Source("geometry").
+				Advice("lower Bearing spacing or Plate to propeller-side bearing, choose a narrower Bearing, engine side, or a wider belt"))
 	}
 	if r.Kind == Gear {
 		cs = append(cs, reading.Condition("drive.dipping_gear", "The lower gear dips into the oil", !r.DipsAbove).Source("geometry").

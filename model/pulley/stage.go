@@ -67,6 +67,16 @@ func (s Stage) Overhang() float64 {
 	return s.build.BearingToFace + s.laid.Standoff + s.build.Clearance + s.build.SideWall + s.laid.FaceWidth/2
 }
 
+// BeltPlane is the middle of the belt ahead of the propeller plate, m: the
+// driven pulley's web stands behind its face.
+func (s Stage) BeltPlane() float64 {
+	return s.build.FlangeThickness + s.build.WebThickness + s.build.SideWall + s.laid.FaceWidth/2
+}
+
+// HubDepth is how far the driven pulley reaches ahead of the propeller plate, m:
+// bearings inside it must not reach further.
+func (s Stage) HubDepth() float64 { return s.build.FlangeThickness + s.driven.depth }
+
 // skinFriction is the drag coefficient of the belt's skin. Estimate.
 const skinFriction = 0.005
 

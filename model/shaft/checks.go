@@ -17,11 +17,11 @@ const quietStatic = 1.0
 // limit below which a margin counts as thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs := []reading.Check{
-		r.lifeCheck("bearing.life_prop_side", "Bearing life, propeller side", "Bearing, propeller side", r.PropSide.Life, marginAsked),
-		r.lifeCheck("bearing.life_engine_side", "Bearing life, engine side", "Bearing, engine side", r.EngineSide.Life, marginAsked),
+		r.lifeCheck("bearing.life_prop_side", "Bearing life, propeller side", "Bearing, propeller side", "lower Plate to propeller-side bearing", r.PropSide.Life, marginAsked),
+		r.lifeCheck("bearing.life_engine_side", "Bearing life, engine side", "Bearing, engine side", "raise Plate to propeller-side bearing", r.EngineSide.Life, marginAsked),
 		rated("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), 1, math.Max(marginAsked, quietStatic), noLoad).
 			Source("from memory: at least 1, 2 and more to stay quiet").
-			Advice("choose a larger Bearing on the propeller side or the engine side, or raise Bearing spacing"),
+			Advice("choose a larger Bearing, propeller side or engine side"),
 		reading.AtMost("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), r.SpeedLimit, marginAsked, millimetrePerMinute).
 			Source("from memory: 500 000 mm/min with grease, 600 000 with oil").
 			Advice("choose a smaller bearing, or oil as Lubricant of the bearings"),
@@ -31,8 +31,8 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Source("geometry").Advice("raise Bearing spacing, or choose narrower bearings"),
 		reading.Condition("shaft.wall", "Axle bore leaves a wall", r.Walled).
 			Source("geometry").Advice("lower Axle bore, or choose bearings of a larger bore or a larger Axle diameter"),
-		r.axleCheck("shaft.fatigue_safety", "Axle safety against fatigue", r.FatigueSafety, marginAsked),
-		r.axleCheck("shaft.yield_safety", "Axle safety against yield", r.YieldSafety, marginAsked),
+		r.axleCheck("shaft.fatigue_safety", "Axle safety against fatigue", "Tensile strength of the axle", r.FatigueSafety, marginAsked),
+		r.axleCheck("shaft.yield_safety", "Axle safety against yield", "Yield strength of the axle", r.YieldSafety, marginAsked),
 	}
 	if r.CrankMoment != 0 {
 		cs = append(cs, reading.Unrated("shaft.crank_bending", "Bending of the overhung crank",
@@ -49,13 +49,13 @@ func rated(key, label string, s param.Slot, limit, thin float64, why string) rea
 	return reading.AtLeast(key, label, s.Value, limit, thin, unit.One)
 }
 
-func (r Result) lifeCheck(key, label, part string, s param.Slot, thin float64) reading.Check {
+func (r Result) lifeCheck(key, label, part, move string, s param.Slot, thin float64) reading.Check {
 	if !s.Known {
 		return reading.Unrated(key, label, noLoad)
 	}
 	return reading.AtLeast(key, label, s.Value, r.LifeAsked, thin, unit.Hour).
 		Source("your own Bearing life asked; " + lifeSource).
-		Advice("choose a larger " + part + ", raise Bearing spacing, or lower Plate to propeller-side bearing")
+		Advice("choose a larger " + part + ", or " + move)
 }
 
 // leastLoadCheck warns of the bearing that is loaded least for its size.
@@ -79,11 +79,11 @@ func (r Result) thrustCheck(thin float64) reading.Check {
 		Advice("choose a larger bearing as Locating bearing")
 }
 
-func (r Result) axleCheck(key, label string, s param.Slot, thin float64) reading.Check {
+func (r Result) axleCheck(key, label, strength string, s param.Slot, thin float64) reading.Check {
 	why := noStress
 	if !r.Walled {
 		why = noWall
 	}
 	return rated(key, label, s, r.SafetyAsked, thin, why).Source("your own Axle safety asked; " + shaftSource).
-		Advice("raise Axle diameter or Tensile strength of the axle, lower Axle bore, Bearing to where axle is held or Stress concentration, bending")
+		Advice("raise Axle diameter or " + strength + ", lower Axle bore, Bearing to where axle is held or Stress concentration, bending")
 }

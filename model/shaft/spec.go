@@ -69,3 +69,10 @@ func Default() Spec {
 		Criterion: Goodman, SafetyAsked: 1.5,
 	}
 }
+
+// InboardFace is the face of the engine-side bearing that looks at the engine,
+// ahead of the propeller plate, m.
+func (s *Spec) InboardFace() float64 {
+	b, _ := s.EngineSideBearing.DeepGroove()
+	return s.PropSidePlace + s.Spacing + b.Width/2
+}

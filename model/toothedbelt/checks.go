@@ -1,6 +1,8 @@
 package toothedbelt
 
 import (
+	"fmt"
+
 	"math"
 
 	"backspan/model/reading"
@@ -72,9 +74,13 @@ func (r Result) peakCheck(marginAsked float64) reading.Check {
 	if !r.Swing.Known {
 		return reading.Unrated(key, label, r.Swing.why())
 	}
+	if !r.StiffnessGiven {
+		return reading.Unrated(key, label, fmt.Sprintf("the belt's stiffness is not given, and a resonance can multiply the peaks; on a rigid belt the least span tension would be %s",
+			unit.Newton.Text(r.leastSpan())))
+	}
 	return reading.AtLeast(key, label, r.leastSpan(), r.Tensions.Centrifugal, marginAsked, unit.Newton).
 		Source("mechanics: both spans above m v² through the turn, crank and propeller as two inertias").
-		Advice("raise Standing tension per strand, Service factor, Crank pulley teeth or Inertia of crank and flywheel")
+		Advice("raise Standing tension per strand, or move the torsional frequency away with Inertia of crank and flywheel or the belt's stiffness")
 }
 
 func (r Result) ratingCheck(marginAsked float64) reading.Check {

@@ -63,8 +63,13 @@ func TestRigidBeltCarriesTheShareOfInertia(t *testing.T) {
 	near(t, "least pull", r.Swing.Least, r.Pull*(1-2.5*share), 1e-3*r.Pull)
 	need, _ := reading.Find(r.Readings(), "toothedbelt.tension_for_peak")
 	near(t, "tension to stay taut", need.Value, r.Swing.Most/2+r.Tensions.Centrifugal, 1e-9)
-	above := build(t, func(s *Spec) { s.StandingTension = param.Known(need.Value + 1) })
-	below := build(t, func(s *Spec) { s.StandingTension = param.Known(need.Value - 1) })
+	if c := find(t, r.Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated {
+		t.Errorf("a belt without a stiffness is held against the rigid one's peaks: %+v", c)
+	}
+	stiff := func(tension float64) func(*Spec) {
+		return func(s *Spec) { s.StandingTension, s.StiffnessPerMillimetre = param.Known(tension), param.Known(1e12) }
+	}
+	above, below := build(t, stiff(need.Value+1)), build(t, stiff(need.Value-1))
 	for b, want := range map[*Belt]reading.Verdict{&above: reading.Holds, &below: reading.Fails} {
 		if c := find(t, b.Examine(at, tr).Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != want {
 			t.Errorf("%+v", c)

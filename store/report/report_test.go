@@ -131,10 +131,11 @@ func TestPrintable(t *testing.T) {
 }
 
 func TestSpeedMap(t *testing.T) {
-	m := part.SpeedMap{From: 100, To: 580, Working: 345, Bands: []part.SpeedBand{{Cause: "first order", From: 200, To: 250}, {Cause: "beyond", From: 570, To: 900}}}
+	m := part.SpeedMap{From: 100, To: 580, Working: 345, Bands: []part.SpeedBand{{Cause: "first order", From: 200, To: 250}, {Cause: "beyond", From: 570, To: 900}, {Cause: "here", From: 344, To: 346}}}
 	for i, want := range []string{
 		"..........######........|.......................",
 		"........................|......................#",
+		"........................!.......................",
 	} {
 		if got := speedLine(m, m.Bands[i]); got != want {
 			t.Errorf("%q, want %q", got, want)
@@ -143,7 +144,7 @@ func TestSpeedMap(t *testing.T) {
 	if _, ok := speedGrid(model.Outcome{}); ok {
 		t.Error("a map of nothing")
 	}
-	if g, ok := speedGrid(model.Outcome{Variant: "A", Speeds: m}); !ok || len(g.rows) != 2 || !strings.Contains(g.title, "crank speeds") {
+	if g, ok := speedGrid(model.Outcome{Variant: "A", Speeds: m}); !ok || len(g.rows) != 3 || !strings.Contains(g.title, "crank speeds") {
 		t.Errorf("%+v", g)
 	}
 }

@@ -12,7 +12,7 @@ import (
 const mapWidth = 48
 
 // speedGrid draws the bands of crank speed to stay out of: "#" inside a band,
-// "." outside, "|" at the standing working speed. ok is false when there are
+// "." outside; the standing speed is "|", or "!" inside the band. ok is false when there are
 // none.
 func speedGrid(o model.Outcome) (g grid, ok bool) {
 	m := o.Speeds
@@ -21,7 +21,7 @@ func speedGrid(o model.Outcome) (g grid, ok bool) {
 	}
 	g = grid{
 		title: o.Variant + ": crank speeds at which a belt span is shaken, " + unit.RPM.Number(m.From) + " to " + unit.RPM.Text(m.To) +
-			"; | is the standing speed, " + unit.RPM.Text(m.Working),
+			"; | is the standing speed, ! inside a band, " + unit.RPM.Text(m.Working),
 		head: []string{"from", "to", "map", "cause"},
 	}
 	for _, b := range m.Bands {
@@ -39,7 +39,11 @@ func speedLine(m part.SpeedMap, b part.SpeedBand) string {
 		line[i] = '#'
 	}
 	if m.Working >= m.From && m.Working <= m.To {
-		line[cell(m.Working)] = '|'
+		mark := byte('|')
+		if m.Working >= b.From && m.Working <= b.To {
+			mark = '!'
+		}
+		line[cell(m.Working)] = mark
 	}
 	return string(line)
 }
