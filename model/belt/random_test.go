@@ -27,17 +27,8 @@ func drawSpec(t *rapid.T) Spec {
 	return s
 }
 
-func drawRated(t *rapid.T) part.Duty {
-	return part.Duty{
-		Power:          rapid.Float64Range(500, 60e3).Draw(t, "rated power"),
-		CrankSpeed:     rapid.Float64Range(200, 1500).Draw(t, "rated speed"),
-		AirTemperature: rapid.Float64Range(230, 325).Draw(t, "air temperature"),
-		AirDensity:     rapid.Float64Range(0.5, 1.5).Draw(t, "air density"),
-	}
-}
-
 func drawBelt(t *rapid.T) (Belt, part.Duty) {
-	rated := drawRated(t)
+	rated := anyspec.Rated(t)
 	train := drawTrain(t)
 	s := drawSpec(t)
 	if train.Crank == nil {

@@ -56,17 +56,8 @@ func drawTrain(t *rapid.T) part.Train {
 	return tr
 }
 
-func drawRated(t *rapid.T) part.Duty {
-	return part.Duty{
-		Power:          rapid.Float64Range(500, 60e3).Draw(t, "rated power"),
-		CrankSpeed:     rapid.Float64Range(200, 1500).Draw(t, "rated speed"),
-		AirTemperature: rapid.Float64Range(230, 325).Draw(t, "air temperature"),
-		AirDensity:     rapid.Float64Range(0.5, 1.5).Draw(t, "air density"),
-	}
-}
-
 func drawBelt(t *rapid.T) (Belt, part.Duty) {
-	rated := drawRated(t)
+	rated := anyspec.Rated(t)
 	b, err := New(drawSpec(t), rated, 0, part.Train{})
 	if err != nil {
 		t.Skip(err)
