@@ -1,12 +1,12 @@
 package model
 
 import (
-	"math"
 	"strconv"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 )
 
@@ -18,10 +18,8 @@ func randomize(t *rapid.T, sections []param.Section) {
 			switch p.Kind {
 			case param.KindNumber, param.KindWhole:
 				randomNumber(t, sec.Path(p), p)
-			case param.KindChoice:
-				must(t, p.Set(rapid.SampledFrom(p.Options).Draw(t, sec.Path(p))))
-			case param.KindToggle:
-				must(t, p.Step(rapid.IntRange(0, 1).Draw(t, sec.Path(p))))
+			case param.KindChoice, param.KindToggle:
+				anyspec.One(t, sec.Path(p), p)
 			}
 		}
 	}
@@ -32,38 +30,18 @@ func randomNumber(t *rapid.T, path string, p param.Param) {
 	if p.TypicalMax > p.TypicalMin && rapid.Bool().Draw(t, path+" usual") {
 		lo, hi = p.TypicalMin, p.TypicalMax
 	}
-	if p.Optional && rapid.Bool().Draw(t, path+" empty") {
-		must(t, p.Set(""))
-		return
-	}
-	if p.Kind == param.KindWhole {
-		must(t, p.SetNumber(float64(rapid.IntRange(int(math.Ceil(lo)), int(hi)).Draw(t, path))))
-		return
-	}
-	must(t, p.SetNumber(p.Unit.SI(rapid.Float64Range(lo, hi).Draw(t, path))))
-}
-
-func must(t *rapid.T, err error) {
-	if err != nil {
-		t.Fatal(err)
-	}
-}
-
-func finite(t *rapid.T, what string, x float64) {
-	if math.IsNaN(x) || math.IsInf(x, 0) {
-		t.Fatalf("%s is %v", what, x)
-	}
+	anyspec.Number(t, path, p, lo, hi)
 }
 
 func checkOutcome(t *rapid.T, o Outcome) {
 	for _, r := range o.Readings {
-		finite(t, r.Key, r.Value)
-		finite(t, r.Key+" shown", r.Unit.From(r.Value))
+		anyspec.Finite(t, r.Key, r.Value)
+		anyspec.Finite(t, r.Key+" shown", r.Unit.From(r.Value))
 	}
 	for _, c := range o.Checks {
-		finite(t, c.Key, c.Value)
-		finite(t, c.Key+" limit", c.Limit)
-		finite(t, c.Key+" margin", c.Margin)
+		anyspec.Finite(t, c.Key, c.Value)
+		anyspec.Finite(t, c.Key+" limit", c.Limit)
+		anyspec.Finite(t, c.Key+" margin", c.Margin)
 	}
 	for key := range coreKeys {
 		if _, ok := o.Reading(key); !ok {

@@ -7,6 +7,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/reading"
 )
 
@@ -76,12 +77,7 @@ func TestDensityAltitudeOfStandardAirIsTheAltitude(t *testing.T) {
 func TestAnySiteHasFiniteAir(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := Default()
-		for _, p := range s.Params() {
-			x := rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)
-			if err := p.SetNumber(p.Unit.SI(x)); err != nil {
-				t.Fatal(err)
-			}
-		}
+		anyspec.Set(t, s.Params(), nil)
 		a := s.State()
 		for _, r := range a.Readings() {
 			if !r.Known() {

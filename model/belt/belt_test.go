@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -31,21 +32,7 @@ func asIs(*Spec) {}
 
 func TestDeclarationsHoldTheDefault(t *testing.T) {
 	s := Default()
-	seen := map[string]bool{}
-	for _, p := range s.Params() {
-		if seen[p.Key] || seen[p.Label] || len([]rune(p.Label)) > 34 {
-			t.Errorf("%s: label %q is long or taken", p.Key, p.Label)
-		}
-		seen[p.Key], seen[p.Label] = true, true
-		if x, ok := p.Number(); ok {
-			if err := p.SetNumber(x); err != nil {
-				t.Errorf("the default is outside the declared range: %v", err)
-			}
-			if u := p.Unit.From(x); p.TypicalMax > 0 && (u < p.TypicalMin-1e-9 || u > p.TypicalMax+1e-9) {
-				t.Errorf("%s: the default %g is not typical", p.Key, u)
-			}
-		}
-	}
+	anyspec.HoldDefaults(t, s.Params())
 	if !reflect.DeepEqual(s, Default()) {
 		t.Error("setting the default changed it")
 	}

@@ -2,68 +2,33 @@ package belt
 
 import (
 	"math"
-	"reflect"
 	"strings"
 	"testing"
 
-	"backspan/model/param"
+	"backspan/model/internal/anyspec"
 	"backspan/model/part"
 	"backspan/model/reading"
 	"pgregory.net/rapid"
 )
 
-// tables are what a random stage may have in its tables.
-var tables = map[string][]string{
-	"stock_lengths": {"", "700", "500; 640; 812; 990; 1400"},
-	"rating_table":  {"", "60 5000 1.5", "50 4000 0.9; 50 9000 1.4; 120 4000 2; 120 9000 3.5"},
+// own is what a random stage may have in its tables and texts.
+var own = map[string]anyspec.Own{
+	"stock_lengths": anyspec.OneOf("", "700", "500; 640; 812; 990; 1400"),
+	"rating_table":  anyspec.OneOf("", "60 5000 1.5", "50 4000 0.9; 50 9000 1.4; 120 4000 2; 120 9000 3.5"),
+	"rating_source": anyspec.OneOf("", "a report"),
 }
 
-// drawSpec sets every parameter anywhere in its declared range.
 func drawSpec(t *rapid.T) Spec {
 	s := Default()
-	for _, p := range s.Params() {
-		var err error
-		switch p.Kind {
-		case param.KindChoice:
-			err = p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key))
-		case param.KindWhole:
-			err = p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key)))
-		case param.KindNumber:
-			if p.Optional && rapid.Bool().Draw(t, p.Key+" empty") {
-				err = p.Set("")
-				break
-			}
-			err = p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)))
-		case param.KindToggle:
-			err = p.Set(rapid.SampledFrom([]string{"yes", "no"}).Draw(t, p.Key))
-		case param.KindText:
-			err = p.Set(rapid.SampledFrom([]string{"", "a report"}).Draw(t, p.Key))
-		case param.KindTable:
-			err = p.Set(rapid.SampledFrom(tables[p.Key]).Draw(t, p.Key))
-		default:
-			t.Fatalf("%s: no draw for its kind", p.Key)
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
+	anyspec.Set(t, s.Params(), own)
 	if u := &s.Use; u.Full+u.Climb+u.Level > 1 {
 		u.Full, u.Climb, u.Level = u.Full/3, u.Climb/3, u.Level/3
 	}
 	return s
 }
 
-func drawRated(t *rapid.T) part.Duty {
-	return part.Duty{
-		Power:          rapid.Float64Range(500, 60e3).Draw(t, "rated power"),
-		CrankSpeed:     rapid.Float64Range(200, 1500).Draw(t, "rated speed"),
-		AirTemperature: rapid.Float64Range(230, 325).Draw(t, "air temperature"),
-		AirDensity:     rapid.Float64Range(0.5, 1.5).Draw(t, "air density"),
-	}
-}
-
 func drawBelt(t *rapid.T) (Belt, part.Duty) {
-	rated := drawRated(t)
+	rated := anyspec.Rated(t)
 	train := drawTrain(t)
 	s := drawSpec(t)
 	if train.Crank == nil {
@@ -94,8 +59,8 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 		at.CrankSpeed *= rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(0.01, 1.5)).Draw(t, "speed share")
 		at.Inflow = rapid.Float64Range(0, 30).Draw(t, "inflow")
 		r := b.Examine(at, drawTrain(t))
-		finite(t, "result", reflect.ValueOf(r))
-		finite(t, "pieces", reflect.ValueOf(b.Pieces()))
+		anyspec.Finite(t, "result", r)
+		anyspec.Finite(t, "pieces", b.Pieces())
 		for _, x := range r.Readings() {
 			if !x.Known() && !mayLack[x.Why] && !strings.Contains(x.Why, "are not known") {
 				t.Errorf("%s has no value: %s", x.Key, x.Why)
@@ -112,23 +77,6 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 			}
 		}
 	})
-}
-
-func finite(t *rapid.T, name string, v reflect.Value) {
-	switch v.Kind() {
-	case reflect.Float64:
-		if x := v.Float(); math.IsNaN(x) || math.IsInf(x, 0) {
-			t.Errorf("%s is %v", name, x)
-		}
-	case reflect.Struct:
-		for i := range v.NumField() {
-			finite(t, name+"."+v.Type().Field(i).Name, v.Field(i))
-		}
-	case reflect.Slice:
-		for i := range v.Len() {
-			finite(t, name, v.Index(i))
-		}
-	}
 }
 
 func TestTensionsClose(t *testing.T) {

@@ -7,6 +7,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/internal/published"
 	"backspan/model/reading"
 	"backspan/model/unit"
@@ -38,16 +39,7 @@ func TestPublished(t *testing.T) {
 
 func drawPilot(t *rapid.T) Pilot {
 	p := DefaultPilot()
-	p.Segments = rapid.SampledFrom([]Table{DeLevaMale, DeLevaFemale, Winter}).Draw(t, "table")
-	for _, q := range p.Params() {
-		if _, number := q.Number(); !number {
-			continue
-		}
-		x := rapid.Float64Range(q.Min, q.Max).Draw(t, q.Key)
-		if err := q.SetNumber(q.Unit.SI(x)); err != nil {
-			t.Fatal(err)
-		}
-	}
+	anyspec.Set(t, p.Params(), nil)
 	return p
 }
 

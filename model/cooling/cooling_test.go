@@ -7,21 +7,14 @@ import (
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/part"
 	"backspan/model/reading"
 )
 
 func draw(t *rapid.T) Spec {
 	s := Default()
-	s.Kind = rapid.SampledFrom([]Kind{FreeAir, Fan, Liquid}).Draw(t, "kind")
-	for _, p := range s.Params() {
-		if _, number := p.Number(); number {
-			x := rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)
-			if err := p.SetNumber(p.Unit.SI(x)); err != nil {
-				t.Fatal(err)
-			}
-		}
-	}
+	anyspec.Set(t, s.Params(), nil)
 	return s
 }
 

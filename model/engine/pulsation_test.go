@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"backspan/model/air"
+	"backspan/model/internal/anyspec"
 	"backspan/model/part"
 	"backspan/model/reading"
 )
@@ -27,9 +28,9 @@ func TestAnyPulsationIsFiniteAndCarriesThePower(t *testing.T) {
 	built := 0
 	rapid.Check(t, func(t *rapid.T) {
 		s, site := Default(), air.Default()
-		draw(t, s.pulsation())
-		draw(t, s.size())
-		draw(t, site.Params())
+		anyspec.Set(t, s.pulsation(), nil)
+		anyspec.Set(t, s.size(), nil)
+		anyspec.Set(t, site.Params(), nil)
 		e, err := New(s, site.State())
 		if err != nil {
 			return

@@ -8,6 +8,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/reading"
 )
@@ -25,12 +26,8 @@ func sample() Input {
 
 func draw(t *rapid.T) Input {
 	in := sample()
-	for _, p := range append(in.Wing.Params(), in.Seat.Params()...) {
-		x := rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)
-		if err := p.SetNumber(p.Unit.SI(x)); err != nil {
-			t.Fatal(err)
-		}
-	}
+	anyspec.Set(t, in.Wing.Params(), nil)
+	anyspec.Set(t, in.Seat.Params(), nil)
 	f := func(name string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, name) }
 	in.AirDensity = f("density", 0.7, 1.4)
 	in.PilotMass, in.UnitMass = f("pilot", 40, 160), f("unit", 5, 80)

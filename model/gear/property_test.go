@@ -4,30 +4,15 @@ import (
 	"math"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"pgregory.net/rapid"
 )
 
-// randomSpec draws every parameter from its declared range.
 func randomSpec(t *rapid.T) Spec {
 	s := Default()
-	for _, p := range s.Params() {
-		switch p.Kind {
-		case param.KindNumber:
-			if p.Optional && rapid.Bool().Draw(t, p.Key+" open") {
-				_ = p.Set("")
-				continue
-			}
-			must(t, p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key))))
-		case param.KindWhole:
-			must(t, p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key))))
-		case param.KindChoice:
-			must(t, p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key)))
-		case param.KindToggle:
-			must(t, p.Set(rapid.SampledFrom([]string{"yes", "no"}).Draw(t, p.Key)))
-		}
-	}
+	anyspec.Set(t, s.Params(), nil)
 	return s
 }
 
@@ -47,14 +32,6 @@ func randomDuty(t *rapid.T) part.Duty {
 	}
 }
 
-func finite(t *rapid.T, name string, xs ...float64) {
-	for _, x := range xs {
-		if math.IsNaN(x) || math.IsInf(x, 0) {
-			t.Fatalf("%s: %v", name, xs)
-		}
-	}
-}
-
 func TestRandomDesignsStayFinite(t *testing.T) {
 	solved := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -65,9 +42,9 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 			return
 		}
 		solved++
-		finite(t, "sump", g.sump.Temperature, g.sump.Viscosity, g.SpinningInertia(), g.AxisOffset())
+		anyspec.Finite(t, "sump", g.sump.Temperature, g.sump.Viscosity, g.SpinningInertia(), g.AxisOffset())
 		for _, p := range g.Pieces() {
-			finite(t, p.Key, p.Depth, p.Mass, p.CGAft, p.CGUp, p.PitchInertia, p.YawInertia)
+			anyspec.Finite(t, p.Key, p.Depth, p.Mass, p.CGAft, p.CGUp, p.PitchInertia, p.YawInertia)
 			if p.Mass < 0 || p.PitchInertia < 0 || p.YawInertia < 0 {
 				t.Fatalf("%+v", p)
 			}
@@ -79,7 +56,7 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 			t.Fatalf("heat shed and losses differ by %g W at %g K", e, g.sump.Temperature)
 		}
 		x := g.Transmit(at.Power, at.CrankSpeed)
-		finite(t, "transmission", x.PowerOut, x.SpeedOut)
+		anyspec.Finite(t, "transmission", x.PowerOut, x.SpeedOut)
 		if x.PowerOut < 0 || x.PowerOut > x.PowerIn {
 			t.Fatalf("%+v", x)
 		}
@@ -90,7 +67,7 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 			}
 		}
 		for _, c := range r.Checks(0.1) {
-			finite(t, c.Key, c.Value, c.Limit, c.Margin)
+			anyspec.Finite(t, c.Key, c.Value, c.Limit, c.Margin)
 			if c.Why == "the sum has no finite answer for these parameters" {
 				t.Fatalf("%s is not finite", c.Key)
 			}

@@ -6,37 +6,17 @@ import (
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 )
 
-// drawn sets every parameter to a random value inside its declared range.
 func drawn(t *rapid.T) Spec {
 	s := Default()
-	for _, p := range s.Params() {
-		var err error
-		switch p.Kind {
-		case param.KindNumber:
-			if p.Optional && !rapid.Bool().Draw(t, p.Key+" given") {
-				continue
-			}
-			err = p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)))
-		case param.KindWhole:
-			err = p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key)))
-		case param.KindChoice:
-			err = p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key))
-		case param.KindToggle:
-			err = p.Set(rapid.SampledFrom([]string{"yes", "no"}).Draw(t, p.Key))
-		case param.KindTable:
-			err = p.SetFile(drawnRows(t, p))
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
+	anyspec.Set(t, s.Params(), map[string]anyspec.Own{"stations": drawnRows})
 	return s
 }
 
-func drawnRows(t *rapid.T, p param.Param) any {
+func drawnRows(t *rapid.T, p param.Param) error {
 	n := rapid.IntRange(4, 9).Draw(t, "rows")
 	rows := make([]any, n)
 	for i := range rows {
@@ -47,7 +27,7 @@ func drawnRows(t *rapid.T, p param.Param) any {
 		}
 		rows[i] = row
 	}
-	return rows
+	return p.SetFile(rows)
 }
 
 func drawnFlow(t *rapid.T) Flow {
@@ -70,20 +50,12 @@ func drawnPropeller(t *rapid.T) Propeller {
 	return p
 }
 
-func finite(t *rapid.T, what string, xs ...float64) {
-	for i, x := range xs {
-		if math.IsNaN(x) || math.IsInf(x, 0) {
-			t.Fatalf("%s, figure %d is %v", what, i, x)
-		}
-	}
-}
-
 func TestNoFigureIsEverWithoutNumber(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, f := drawnPropeller(t), drawnFlow(t)
 		pt := p.At(f)
-		finite(t, "point", pt.Thrust, pt.Torque, pt.Power, pt.CT, pt.CP, pt.AdvanceRatio, pt.FigureOfMerit, pt.Efficiency, pt.TipMach, pt.StallMargin, pt.InducedSpeed)
-		finite(t, "body", p.Mass(), p.PolarInertia())
+		anyspec.Finite(t, "point", pt.Thrust, pt.Torque, pt.Power, pt.CT, pt.CP, pt.AdvanceRatio, pt.FigureOfMerit, pt.Efficiency, pt.TipMach, pt.StallMargin, pt.InducedSpeed)
+		anyspec.Finite(t, "body", p.Mass(), p.PolarInertia())
 		if pt.Status == Unresolved {
 			t.Fatalf("a station did not settle: %+v", pt)
 		}

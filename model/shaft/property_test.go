@@ -4,24 +4,13 @@ import (
 	"math"
 	"testing"
 
-	"backspan/model/param"
+	"backspan/model/internal/anyspec"
 	"pgregory.net/rapid"
 )
 
-// drawSpec sets every parameter anywhere in its declared range.
 func drawSpec(t *rapid.T) Spec {
 	s := Default()
-	for _, p := range s.Params() {
-		var err error
-		if p.Kind == param.KindChoice {
-			err = p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key))
-		} else {
-			err = p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)))
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
+	anyspec.Set(t, s.Params(), nil)
 	return s
 }
 

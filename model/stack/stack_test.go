@@ -7,6 +7,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -150,10 +151,7 @@ func drawStack(t *rapid.T) (Spec, Tank, Parts) {
 	s, k := Default(), DefaultTank()
 	for _, sec := range all(&s, &k) {
 		for _, p := range sec.Params {
-			x := rapid.Float64Range(p.Min, p.Max).Draw(t, sec.Path(p))
-			if err := p.SetNumber(p.Unit.SI(x)); err != nil {
-				t.Fatal(err)
-			}
+			anyspec.One(t, sec.Path(p), p)
 		}
 	}
 	piece := rapid.Custom(func(t *rapid.T) part.Piece {

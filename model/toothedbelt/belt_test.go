@@ -2,7 +2,6 @@ package toothedbelt
 
 import (
 	"math"
-	"reflect"
 	"strings"
 	"testing"
 
@@ -47,58 +46,12 @@ func find(t *testing.T, cs []reading.Check, key string) reading.Check {
 	return reading.Check{}
 }
 
-func TestDeclarationsHoldTheDefault(t *testing.T) {
-	s := Default()
-	seen := map[string]bool{}
-	for _, p := range s.Params() {
-		if seen[p.Key] || seen[p.Label] || len([]rune(p.Label)) > 34 {
-			t.Errorf("%s: label %q is long or taken", p.Key, p.Label)
-		}
-		seen[p.Key], seen[p.Label] = true, true
-		if x, ok := p.Number(); ok {
-			if err := p.SetNumber(x); err != nil {
-				t.Errorf("the default is outside the declared range: %v", err)
-			}
-			if u := p.Unit.From(x); p.TypicalMax > 0 && (u < p.TypicalMin-1e-9 || u > p.TypicalMax+1e-9) {
-				t.Errorf("%s: the default %g is not typical", p.Key, u)
-			}
-		}
-	}
-	if !reflect.DeepEqual(s, Default()) {
-		t.Error("setting the default changed it")
-	}
-}
-
 func TestDefaultStageHolds(t *testing.T) {
 	b := build(t, asIs)
 	for _, c := range b.Examine(rated(), part.Train{}).Checks(0.1) {
 		if c.Verdict.Worse(reading.NotRated) {
 			t.Errorf("%s: %s, %s", c.Key, c.Verdict, c.Text())
 		}
-	}
-}
-
-// Scripts ask every machine with a belt for these three.
-var shared = map[string]bool{
-	"belt.static_tension": true, "belt.shaft_load_standing": true, "belt.shaft_load_running": true,
-}
-
-func TestReadingsOfNothing(t *testing.T) {
-	seen := map[string]bool{}
-	for _, r := range (Result{}).Readings() {
-		named := strings.HasPrefix(r.Key, "toothedbelt.") || shared[r.Key]
-		if seen[r.Key] || !named || len([]rune(r.Label)) > 34 || r.Method == "" || r.Origin == "" {
-			t.Errorf("poor declaration: %+v", r)
-		}
-		seen[r.Key] = true
-	}
-	for key := range shared {
-		if !seen[key] {
-			t.Errorf("%s is not declared", key)
-		}
-	}
-	if len((Result{}).Checks(0.1)) == 0 {
-		t.Error("no checks")
 	}
 }
 

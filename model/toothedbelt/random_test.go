@@ -2,43 +2,24 @@ package toothedbelt
 
 import (
 	"math"
-	"reflect"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
 	"pgregory.net/rapid"
 )
 
-// drawSpec sets every parameter anywhere in its declared range.
 func drawSpec(t *rapid.T) Spec {
 	s := Default()
-	for _, p := range s.Params() {
-		var err error
-		switch p.Kind {
-		case param.KindChoice:
-			err = p.Set(rapid.SampledFrom(p.Options).Draw(t, p.Key))
-		case param.KindWhole:
-			err = p.SetNumber(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key)))
-		case param.KindText:
-			err = p.Set(rapid.SampledFrom([]string{"", "a test bench"}).Draw(t, p.Key))
-		case param.KindTable:
+	anyspec.Set(t, s.Params(), map[string]anyspec.Own{
+		"power_table": func(t *rapid.T, p param.Param) error {
 			s.PowerTable = drawTable(t)
-			err = p.Set(p.Editable())
-		case param.KindNumber:
-			if p.Optional && rapid.Bool().Draw(t, p.Key+" empty") {
-				err = p.Set("")
-				break
-			}
-			err = p.SetNumber(p.Unit.SI(rapid.Float64Range(p.Min, p.Max).Draw(t, p.Key)))
-		default:
-			t.Fatalf("%s: no draw for its kind", p.Key)
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
+			return p.Set(p.Editable())
+		},
+		"power_table_source": anyspec.OneOf("", "a test bench"),
+	})
 	return s
 }
 
@@ -75,17 +56,8 @@ func drawTrain(t *rapid.T) part.Train {
 	return tr
 }
 
-func drawRated(t *rapid.T) part.Duty {
-	return part.Duty{
-		Power:          rapid.Float64Range(500, 60e3).Draw(t, "rated power"),
-		CrankSpeed:     rapid.Float64Range(200, 1500).Draw(t, "rated speed"),
-		AirTemperature: rapid.Float64Range(230, 325).Draw(t, "air temperature"),
-		AirDensity:     rapid.Float64Range(0.5, 1.5).Draw(t, "air density"),
-	}
-}
-
 func drawBelt(t *rapid.T) (Belt, part.Duty) {
-	rated := drawRated(t)
+	rated := anyspec.Rated(t)
 	b, err := New(drawSpec(t), rated, 0, part.Train{})
 	if err != nil {
 		t.Skip(err)
@@ -100,8 +72,8 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 		at.CrankSpeed *= rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(0.01, 1.5)).Draw(t, "speed share")
 		at.Inflow = rapid.Float64Range(0, 30).Draw(t, "inflow")
 		r := b.Examine(at, drawTrain(t))
-		finite(t, "result", reflect.ValueOf(r))
-		finite(t, "pieces", reflect.ValueOf(b.Pieces()))
+		anyspec.Finite(t, "result", r)
+		anyspec.Finite(t, "pieces", b.Pieces())
 		const notFinite = "the sum has no finite answer for these parameters"
 		for _, x := range r.Readings() {
 			if x.Why == notFinite {
@@ -114,23 +86,6 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 			}
 		}
 	})
-}
-
-func finite(t *rapid.T, name string, v reflect.Value) {
-	switch v.Kind() {
-	case reflect.Float64:
-		if x := v.Float(); math.IsNaN(x) || math.IsInf(x, 0) {
-			t.Errorf("%s is %v", name, x)
-		}
-	case reflect.Struct:
-		for i := range v.NumField() {
-			finite(t, name+"."+v.Type().Field(i).Name, v.Field(i))
-		}
-	case reflect.Slice:
-		for i := range v.Len() {
-			finite(t, name, v.Index(i))
-		}
-	}
 }
 
 // Whatever lays a stage out, the belt is whole and just fits.
