@@ -32,7 +32,7 @@ func TestBytesPerKey(t *testing.T) {
 		{"next pane", "tab", 2048, "┫ Readings"},
 		{"next pane again", "tab", 2048, "┫ Checks"},
 		{"next part", ")", 2048, "Cooling of Belt 190"},
-		{"next variant", ">", 2500, "/ Gear 190"}, // every value of the form, the readings and the checks
+		{"next variant", ">", 2500, "/ Gear 190"},   // every value of the form, the readings and the checks
 		{"side by side", "c", 4500, "Side by side"}, // another page, nearly every cell
 	} {
 		before := len(s.Raw())
