@@ -1,9 +1,6 @@
 package model
 
 import (
-	"slices"
-	"strings"
-
 	"backspan/model/carry"
 	"backspan/model/param"
 	"backspan/model/reading"
@@ -61,22 +58,21 @@ type Feel struct {
 func Compare(s *Study, outcomes []Outcome) Comparison {
 	c := Comparison{Study: s.Name, Currency: s.Currency, Reference: s.ReferenceIndex(), Outcomes: outcomes,
 		Parameters: parameterRows(s)}
+	var readings ledger[ReadingRow]
+	var checks ledger[CheckRow]
 	for i, o := range outcomes {
 		for _, r := range o.Readings {
-			j := rowOf(&c.Readings, r.Key, func(row ReadingRow) string { return row.Key },
-				func() ReadingRow {
-					return ReadingRow{Key: r.Key, Label: r.Label, Cells: make([]reading.Reading, len(outcomes))}
-				})
-			c.Readings[j].Cells[i] = r
+			readings.row(r.Key, func() *ReadingRow {
+				return &ReadingRow{Key: r.Key, Label: r.Label, Cells: make([]reading.Reading, len(outcomes))}
+			}).Cells[i] = r
 		}
 		for _, k := range o.Checks {
-			j := rowOf(&c.Checks, k.Key, func(row CheckRow) string { return row.Key },
-				func() CheckRow {
-					return CheckRow{Key: k.Key, Label: k.Label, Cells: make([]reading.Check, len(outcomes))}
-				})
-			c.Checks[j].Cells[i] = k
+			checks.row(k.Key, func() *CheckRow {
+				return &CheckRow{Key: k.Key, Label: k.Label, Cells: make([]reading.Check, len(outcomes))}
+			}).Cells[i] = k
 		}
 	}
+	c.Readings, c.Checks = readings.rows(), checks.rows()
 	for i := range outcomes {
 		c.Feel = append(c.Feel, feel(s, outcomes[c.Reference].Load, outcomes[i].Load))
 	}
@@ -91,28 +87,8 @@ func feel(s *Study, reference, load carry.Load) Feel {
 	return Feel{Known: true, FromMass: mass, FromDepth: depth}
 }
 
-// rowOf finds the row with that key, or puts a new one behind the last row of
-// the same part: what only some variants have still stands with its kind.
-func rowOf[R any](rows *[]R, key string, keyOf func(R) string, fresh func() R) int {
-	at := len(*rows)
-	for j, row := range *rows {
-		k := keyOf(row)
-		if k == key {
-			return j
-		}
-		if partOf(k) == partOf(key) {
-			at = j + 1
-		}
-	}
-	*rows = slices.Insert(*rows, at, fresh())
-	return at
-}
-
-// partOf is what stands before the last dot of a key.
-func partOf(key string) string { return key[:max(strings.LastIndexByte(key, '.'), 0)] }
-
 func parameterRows(s *Study) []ParameterRow {
-	var rows []ParameterRow
+	var rows ledger[ParameterRow]
 	for i := range s.Variants {
 		for _, sec := range s.Variants[i].Sections() {
 			if sec.Key == "" || sec.Hidden {
@@ -123,15 +99,13 @@ func parameterRows(s *Study) []ParameterRow {
 					continue
 				}
 				path := sec.Path(p)
-				j := rowOf(&rows, path, func(r ParameterRow) string { return r.Path },
-					func() ParameterRow {
-						return ParameterRow{Section: sec.Label, Path: path, Label: p.Label, Unit: p.Unit, Cells: make([]string, len(s.Variants))}
-					})
-				rows[j].Cells[i] = shown(p)
+				rows.row(path, func() *ParameterRow {
+					return &ParameterRow{Section: sec.Label, Path: path, Label: p.Label, Unit: p.Unit, Cells: make([]string, len(s.Variants))}
+				}).Cells[i] = shown(p)
 			}
 		}
 	}
-	return differingFirst(rows)
+	return differingFirst(rows.rows())
 }
 
 // shown is a parameter's value in full: rows of a table must be compared, not
