@@ -104,6 +104,7 @@ func (c *chain) reportDrive(m match.Report) {
 			c.withheld(drive.Result{Kind: c.variant.Drive.Kind}.Readings(), c.driveErr)
 		}
 		c.unsupported()
+		c.reportPlate(m, drive.Result{})
 		return
 	}
 	static := m.Static
@@ -119,6 +120,7 @@ func (c *chain) reportDrive(m match.Report) {
 	}
 	c.add(rs, r.Checks(c.study.MarginAsked))
 	c.reportSupport(m, r)
+	c.reportPlate(m, r)
 	c.torsional = r.Torsional
 	if worked(static) {
 		c.outcome.Speeds = r.Speeds

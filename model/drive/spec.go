@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"backspan/model/belt"
+	"backspan/model/bolt"
 	"backspan/model/gear"
 	"backspan/model/param"
 	"backspan/model/shaft"
@@ -40,6 +41,7 @@ type Spec struct {
 	Support       shaft.Spec // of a belt's driven pulley and the propeller
 	Gear          gear.Spec
 	Direct        HubSpec
+	Plate         bolt.Spec // on which every kind carries its propeller
 }
 
 // Belt reports whether the kind is a belt: its driven pulley turns on an axle
@@ -56,7 +58,7 @@ func (s Spec) Clone() Spec {
 // Default is a ribbed belt with the propeller axis above the crank.
 func Default() Spec {
 	return Spec{Kind: RibbedBelt, PropellerAxis: Above, RibbedBelt: belt.Default(), ToothedBelt: toothedbelt.Default(),
-		Support: shaft.Default(), Gear: gear.Default(), Direct: DefaultHub()}
+		Support: shaft.Default(), Gear: gear.Default(), Direct: DefaultHub(), Plate: bolt.Default()}
 }
 
 // Sections lists what a user may set; key is the path of the drive's table.
@@ -73,6 +75,7 @@ func (s *Spec) Sections(key string) []param.Section {
 		{Key: key + ".support", Label: "Bearings and axle", Params: s.Support.Params(), Hidden: !s.Kind.Belt()},
 		{Key: key + ".gear", Label: "Gear", Params: s.Gear.Params(), Hidden: s.Kind != Gear},
 		{Key: key + ".direct", Label: "Direct", Params: s.Direct.Params(), Hidden: s.Kind != Direct},
+		{Key: key + ".propeller_bolts", Label: "Propeller bolts", Params: s.Plate.Params()},
 	}
 }
 

@@ -1,0 +1,56 @@
+package bolt
+
+import (
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// Checks holds the joint against its limits. marginAsked is the share of a
+// limit below which a margin counts as thin.
+func (r Result) Checks(marginAsked float64) []reading.Check {
+	cs := []reading.Check{
+		r.slipCheck(),
+		r.crushCheck(marginAsked),
+		reading.AtMost("bolt.stress_share", "Yield used in tightening", r.StressShare, fullUse, 0, unit.Percent).
+			Source(vdi + ", 90 %").Advice("lower Tightening torque, or choose a larger Bolt size or a higher Property class"),
+		reading.Condition("bolt.circle", "Bolt holes lie inside the plate", r.HolesInside).Source("geometry").
+			Advice("change Bolt circle, raise Plate diameter or the propeller's Boss diameter, or lower Bore of hub and plate"),
+		reading.Condition("bolt.heads", "Bolt heads clear each other", r.HeadsClear).Source("geometry").
+			Advice("lower Propeller bolts, raise Bolt circle or choose a smaller Bolt size"),
+	}
+	if r.Hub == Wood {
+		cs = append(cs, reading.Unrated("bolt.retighten", "Retighten a wooden hub",
+			"wood creeps and dries: retighten after the first hours and with the season; how much preload is left then is not known").Source(practice))
+	}
+	return cs
+}
+
+// slipCheck fails where the hub slips and is thin below the safety asked.
+func (r Result) slipCheck() reading.Check {
+	const key, label = "bolt.slip_safety", "Propeller does not slip on its plate"
+	if !r.SlipSafety.Known {
+		return reading.Unrated(key, label, noTorque)
+	}
+	cure := "raise Tightening torque, Propeller bolts or Bolt circle, or choose a larger Bolt size or a higher Property class"
+	if r.Hub == Wood {
+		cure = "raise Bolt circle, or Tightening torque as far as the wood bears it; a larger Plate diameter and Boss diameter let it bear more"
+	}
+	return reading.AtLeast(key, label, r.SlipSafety.Value, 1, r.SlipAsked-1, unit.One).
+		Source("fails below 1, thin below your own Slip safety asked; " + vdi).Advice(cure)
+}
+
+func (r Result) crushCheck(thin float64) reading.Check {
+	const key, label = "bolt.crush_pressure", "Plate does not crush the hub"
+	switch {
+	case !r.CrushPressure.Known:
+		return reading.Unrated(key, label, noArea)
+	case !r.CrushAllowed.Known:
+		return reading.Unrated(key, label, noLimit)
+	}
+	source := "your own Pressure allowed on the hub"
+	if r.Hub == Wood {
+		source = "Pressure allowed on wood; from memory: USDA Wood Handbook"
+	}
+	return reading.AtMost(key, label, r.CrushPressure.Value, r.CrushAllowed.Value, thin, unit.Megapascal).Source(source).
+		Advice("lower Tightening torque, or raise Plate diameter and the propeller's Boss diameter")
+}

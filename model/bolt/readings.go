@@ -1,0 +1,69 @@
+package bolt
+
+import (
+	"backspan/model/param"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+const (
+	vdi       = "from memory: VDI 2230"
+	mechanics = "mechanics"
+
+	noTorque = "the propeller takes no torque"
+	noHold   = "the bolts hold nothing after their losses"
+	noArea   = "the bolt holes do not lie between bore and edge of plate and hub"
+	noLimit  = "Pressure allowed on the hub is not given"
+)
+
+// Readings lists what the joint bears.
+func (r Result) Readings() []reading.Reading {
+	peak := "mean propeller torque times Peak over mean propeller torque"
+	if r.SwingKnown {
+		peak = "mean propeller torque plus the drive's own swing, all of which is taken to reach the propeller"
+	}
+	safetyWhy := noArea
+	if !r.CrushAllowed.Known {
+		safetyWhy = noLimit
+	}
+	return []reading.Reading{
+		reading.New("bolt.count", "Propeller bolts", float64(r.Count), unit.Count).How("as entered").Source("the study"),
+		reading.New("bolt.tightening_torque", "Tightening torque", r.TighteningTorque, unit.NewtonMetre).
+			How("as entered, or from the yield used in tightening").Source(vdi),
+		reading.New("bolt.full_torque", "Torque to 90 % of yield", r.FullTorque, unit.NewtonMetre).
+			How("tension and twist of tightening together use 90 % of the bolt's yield strength").Source(vdi),
+		reading.New("bolt.preload", "Preload per bolt, greatest", r.Preload, unit.Newton).
+			How("tightening torque at the friction entered").Source(vdi),
+		reading.New("bolt.full_preload", "Preload per bolt at 90 % of yield", r.FullPreload, unit.Newton).Higher().
+			How("tension and twist of tightening together use 90 % of the bolt's yield strength").Source(vdi),
+		reading.New("bolt.preload_least", "Preload per bolt, least", r.LeastPreload, unit.Newton).Higher().
+			How("greatest over the tightening factor, less settling and, in wood, drying").Source(vdi),
+		reading.New("bolt.stress_share", "Yield used in tightening", r.StressShare, unit.Percent).Lower().
+			How("tension and twist of tightening together over the yield strength").Source(vdi),
+		reading.New("bolt.clamping_force", "Clamping force, greatest", r.ClampingForce, unit.Newton).How("all bolts together").Source(vdi),
+		reading.New("bolt.peak_torque", "Peak torque at the plate", r.PeakTorque, unit.NewtonMetre).Lower().How(peak).Source(mechanics),
+		reading.New("bolt.slip_torque", "Slip torque of the plate", r.SlipTorque, unit.NewtonMetre).Higher().
+			How("least preload of all bolts times friction, on the bolt circle").Source(vdi),
+		slot("bolt.slip_safety", "Safety against slip", r.SlipSafety, unit.One, noTorque).Higher().
+			How("slip torque over peak torque").Source(vdi),
+		slot("bolt.crush_pressure", "Pressure on the hub", r.CrushPressure, unit.Megapascal, noArea).Lower().
+			How("greatest clamping force over the face that plate and hub share, less bore and holes").Source(mechanics),
+		slot("bolt.crush_safety", "Safety against crushing the hub", r.CrushSafety, unit.One, safetyWhy).Higher().
+			How("pressure allowed over pressure").Source(mechanics),
+		reading.New("bolt.shear_force", "Shear per bolt if friction fails", r.ShearForce, unit.Newton).Lower().
+			How("peak torque on the bolt circle, all bolts alike").Source(mechanics),
+		reading.New("bolt.shear_stress", "Bolt shear if friction fails", r.ShearStress, unit.Megapascal).Lower().
+			How("shear force over the thread's stress area").Source(mechanics),
+		reading.New("bolt.bending_stress", "Bolt bending if friction fails", r.BendingStress, unit.Megapascal).Lower().
+			How("shear force over half the hub's thickness at the thread's root, bolt held at both ends").Source(mechanics),
+		slot("bolt.thrust_share", "Thrust against clamping force", r.ThrustShare, unit.Percent, noHold).
+			How("thrust over the least preload of all bolts; not counted in the slip torque").Source(mechanics),
+	}
+}
+
+func slot(key, label string, s param.Slot, u unit.Unit, why string) reading.Reading {
+	if !s.Known {
+		return reading.Missing(key, label, u, why)
+	}
+	return reading.New(key, label, s.Value, u)
+}
