@@ -36,9 +36,7 @@ func (c *chain) plateSwing(r drive.Result, mean float64) param.Slot {
 	if !r.OnAxle || !steady.Known() || !most.Known() || !(steady.Value > 0) {
 		return param.Slot{}
 	}
-	rise := mean * (most.Value/steady.Value - 1)
-	// The axle is given the wider of the swings up and down. A pull that turns
-	// round and drives the crank also loads the plate.
-	back := r.Axle.TorqueAmplitude - 2*mean
-	return param.Known(math.Max(0, math.Max(rise, back)))
+	// The firing stroke raises the pull further than the rest of the turn can
+	// turn it round, so the rise governs.
+	return param.Known(math.Max(0, mean*(most.Value/steady.Value-1)))
 }

@@ -132,8 +132,11 @@ func (r *Result) slipped(s *Spec, l *Load) {
 	r.BendingStress = 16 * r.ShearForce * l.HubThickness / (math.Pi * root * root * root)
 }
 
-// over is a/b, unknown where b is nothing.
+// over is a/b, unknown where b is as good as nothing.
 func over(a, b float64) param.Slot {
 	q := a / b
-	return param.Slot{Value: q, Known: b > 0 && !math.IsInf(q, 0)}
+	if !(b > 0) || math.IsInf(q, 0) {
+		return param.Slot{}
+	}
+	return param.Known(q)
 }

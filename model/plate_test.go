@@ -1,0 +1,42 @@
+package model
+
+import (
+	"math"
+	"testing"
+
+	"backspan/model/reading"
+)
+
+// Every kind of drive carries its propeller on bolts; a machine that cannot be
+// built owes the same readings.
+func TestEveryDriveReportsItsPlate(t *testing.T) {
+	for _, change := range [][][2]string{
+		nil, {{"drive.kind", "toothed belt"}}, {{"drive.kind", "gear"}}, {{"drive.kind", "direct"}},
+		{{"drive.ribbed_belt.centre_distance", "120 mm"}}, {{"propeller.boss_diameter", "240 mm"}},
+	} {
+		o := evaluated(t, change)
+		r, ok := o.Reading("bolt.slip_safety")
+		if static, _ := o.Reading("propeller.static_thrust"); !ok || r.Known() != static.Known() {
+			t.Errorf("%v: %+v", change, r)
+		}
+	}
+}
+
+// The plate bears the belt's peak pull on the driven pulley, or the factor
+// where no peak is known, never both.
+func TestPlatePeakIsTheDrives(t *testing.T) {
+	s := Sample()
+	for i := range s.Variants {
+		o := Evaluate(s, &s.Variants[i])
+		want := 1.5
+		for _, keys := range [][2]string{{"belt.pull_peak", "belt.effective_pull"}, {"toothedbelt.peak_pull", "toothedbelt.effective_pull"}} {
+			if peak, ok := reading.Find(o.Readings, keys[0]); ok && peak.Known() {
+				want = peak.Value / value(t, o, keys[1])
+			}
+		}
+		mean := value(t, o, "bolt.peak_torque") / want
+		if torque := 1000 * value(t, o, "propeller.absorbed_power") / (value(t, o, "drive.output_speed") * math.Pi / 30); math.Abs(mean/torque-1) > 1e-6 {
+			t.Errorf("%s: peak over mean is not %g: mean %g, propeller %g", o.Variant, want, mean, torque)
+		}
+	}
+}
