@@ -47,6 +47,8 @@ var common = [][2]string{
 	{"frame.thrust_height", "340 mm"}, {"frame.hang_up", "430 mm"},
 	{"frame.harness.harness_mass", "3.2 kg"}, {"frame.harness.other_mass", "0 kg"},
 	{"tank.capacity", "10 L"}, {"tank.fill", "80"},
+	{"propeller.boss_diameter", "130 mm"}, {"drive.propeller_bolts.plate_diameter", "130 mm"},
+	{"drive.propeller_bolts.bolt_circle", "90 mm"}, {"drive.propeller_bolts.tightening_torque", "16.5"},
 }
 
 // A gear case stands between the cylinder and the propeller's inflow, so a gear

@@ -2,6 +2,7 @@ package tui
 
 import (
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -68,7 +69,7 @@ func TestResizingKeepsFocus(t *testing.T) {
 }
 
 // sameMarks compares the rows with the cursor; the window on a list may stand
-// elsewhere.
+// elsewhere, and so may the rows beside each other.
 func sameMarks(a, b string) bool { return reflect.DeepEqual(marked(a), marked(b)) }
 
 func marked(view string) []string {
@@ -78,6 +79,7 @@ func marked(view string) []string {
 			rows = append(rows, strings.TrimRight(pane, " "))
 		}
 	}
+	slices.Sort(rows)
 	return rows
 }
 
