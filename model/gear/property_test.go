@@ -60,7 +60,7 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 		if x.PowerOut < 0 || x.PowerOut > x.PowerIn {
 			t.Fatalf("%+v", x)
 		}
-		r := g.Examine(at)
+		r := g.Examine(at, part.Train{})
 		for _, rd := range r.Readings() {
 			if rd.Why == "the sum has no finite answer for these parameters" {
 				t.Fatalf("%s is not finite", rd.Key)
