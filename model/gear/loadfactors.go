@@ -25,7 +25,7 @@ type LoadFactors struct {
 func (f *toothFactors) loadFactors(g *Geometry, force, application, speed float64) LoadFactors {
 	face := g.FaceWidth * 1000
 	k := LoadFactors{Application: application, lineLoad: force * application / face}
-	k.toothStiffness = f.toothSlack
+	k.toothStiffness = f.toothStiffness
 	if k.lineLoad < 100 {
 		k.toothStiffness *= math.Sqrt(math.Sqrt(k.lineLoad / 100))
 	}

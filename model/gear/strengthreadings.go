@@ -161,9 +161,9 @@ func (r Result) crossReadings() []reading.Reading {
 	roots := Strength{Why: firstOf(flanks.Why, c.BendingWhy)}
 	return []reading.Reading{
 		flanks.rated("gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
-			How("of the weaker gear, 99 % reliable; expect within about 15 % of the other rating").Source(agmaOrigin),
+			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter").Source(agmaOrigin),
 		roots.rated("gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
-			How("of the weaker gear, 99 % reliable; expect within about 35 % of the other rating").Source(agmaOrigin),
+			How("of the weaker gear, 99 % reliable; expect within about 35 % of ISO's").Source(agmaOrigin),
 		flanks.rated("gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
 			How("from speed and a quality number of 17 less the accuracy class, at most 11 (estimate)").Source(agmaOrigin),
 		flanks.rated("gear.agma_load_distribution", "Load distribution, AGMA form", c.Spread, unit.One).Lower().

@@ -28,6 +28,15 @@ type pinionMount struct {
 	shaft    float64 // diameter
 }
 
+// held reports whether offset and span lie within what the method for the
+// bending of the pinion is given for. Source: ISO 6336-1, from memory.
+func (m pinionMount) held() bool {
+	if m.overhung {
+		return m.offset <= 0.5*m.span
+	}
+	return m.offset <= 0.3*m.span
+}
+
 // The web of a lightened wheel lies between three and eight tenths of its
 // radius (estimate, as in its inertia).
 const (

@@ -4,31 +4,34 @@ import "math"
 
 // toothFactors is what of the rating follows from geometry and build alone.
 type toothFactors struct {
-	build      toothBuild
-	why        string     // why the teeth cannot be rated, empty when they can
-	zone       float64    // ZH
-	elasticity float64    // ZE, √(N/mm²)
-	ratio      float64    // Zε
-	helix      float64    // Zβ
-	single     [2]float64 // ZB, ZD
-	form       [2]rootForm
-	rim        [2]float64 // YB
-	lean       float64    // Yβ
-	toothSlack float64    // single stiffness c', N/(mm µm)
-	mass       float64    // reduced, kg/mm
-	pitchError float64    // base pitch, run in, µm
-	formError  float64    // profile, run in, µm
-	leadError  float64    // misalignment as made, µm
-	leadLeast  float64    // least misalignment to reckon with, µm
-	toothDepth float64    // mm
-	flank      flankOil
+	build          toothBuild
+	why            string     // why the teeth cannot be rated, empty when they can
+	zone           float64    // ZH
+	elasticity     float64    // ZE, √(N/mm²)
+	ratio          float64    // Zε
+	helix          float64    // Zβ
+	single         [2]float64 // ZB, ZD
+	form           [2]rootForm
+	rim            [2]float64 // YB
+	lean           float64    // Yβ
+	toothStiffness float64    // of one pair under a full line load, c', N/(mm µm)
+	mass           float64    // reduced, kg/mm
+	pitchError     float64    // base pitch, run in, µm
+	formError      float64    // profile, run in, µm
+	leadError      float64    // misalignment as made, µm
+	leadLeast      float64    // least misalignment to reckon with, µm
+	toothDepth     float64    // mm
+	flank          flankOil
 }
 
-// elasticity of steel on steel, √(N/mm²). Source: ISO 6336-2, from memory.
+// steelElasticity is ZE of steel on steel, √(N/mm²). Source: ISO 6336-2, from memory.
 const steelElasticity = 189.8
 
 func newToothFactors(g *Geometry, b toothBuild) toothFactors {
 	f := toothFactors{build: b, elasticity: steelElasticity}
+	if !b.mount.held() {
+		f.refuse("Pinion offset is too much of Pinion bearing span for the method; lower it, at most 0.3 between bearings and 0.5 overhung")
+	}
 	f.flankShape(g)
 	f.rootShape(g)
 	f.stiffness(g)
@@ -126,7 +129,7 @@ func (f *toothFactors) stiffness(g *Geometry) {
 		return
 	}
 	profile := (1 + 0.5*(1.2-b.rack.Dedendum)) * (1 - 0.02*(20-b.pressureAngle/degreeAngle))
-	f.toothSlack = 0.8 * b.blankFactor(g.Module*1000) * profile * math.Cos(g.HelixAngle) / give
+	f.toothStiffness = 0.8 * b.blankFactor(g.Module*1000) * profile * math.Cos(g.HelixAngle) / give
 
 	const density = 7.83e-6 // kg/mm³
 	mean := g.Pinion.meanDiameter() * 1000
