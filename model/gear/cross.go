@@ -67,10 +67,12 @@ func (g *Gear) cross(force, application, speed float64) CrossRating {
 	p.through = true
 	cycles := speed / (2 * math.Pi) * g.spec.Life
 	for i, w := range []*Wheel{&m.Pinion, &m.Driven} {
-		material, ok := f.build.material[i], false
-		if p.root[i], p.flank[i], ok = material.agmaStrength(); !ok {
+		material := f.build.material[i]
+		root, flank, ok := material.agmaStrength()
+		if !ok {
 			return CrossRating{Why: "AGMA's strengths of this material are not held here"}
 		}
+		p.root[i], p.flank[i] = root, flank
 		p.through = p.through && material.treatment == soft
 		p.hardness[i] = material.hardness
 		p.form[i] = lewisY(m.equivalentTeeth(w))

@@ -77,14 +77,18 @@ func (f *toothFactors) flankShape(g *Geometry) {
 // the gear over that at the pitch point, full is the overlap ratio up to 1;
 // 0 when that end lies inside the base circle.
 func (g *Geometry) singleContact(w, mate *Wheel, full float64) float64 {
-	own := math.Sqrt(math.Max(0, math.Pow(w.TipDiameter/w.BaseDiameter, 2)-1)) - 2*math.Pi/float64(w.Teeth)
-	other := math.Sqrt(math.Max(0, math.Pow(mate.TipDiameter/mate.BaseDiameter, 2)-1)) -
-		(g.ContactRatio-1)*2*math.Pi/float64(mate.Teeth)
+	own := w.tipRoll() - 2*math.Pi/float64(w.Teeth)
+	other := mate.tipRoll() - (g.ContactRatio-1)*2*math.Pi/float64(mate.Teeth)
 	if own <= 0 || other <= 0 {
 		return 0
 	}
 	m := math.Max(math.Tan(g.WorkingPressureAngle)/math.Sqrt(own*other), 1)
 	return m - full*(m-1)
+}
+
+// tipRoll is the involute's angle of roll at the tip, rad.
+func (w *Wheel) tipRoll() float64 {
+	return 2 * rollLengthAt(w.TipDiameter, w.BaseDiameter) / w.BaseDiameter
 }
 
 // rootShape sets the factors of root stress. Source: ISO 6336-3, clauses 6 to
