@@ -31,6 +31,7 @@ func TestPublished(t *testing.T) {
 		"root_form":          rootFormCase,
 		"rating":             ratingCase,
 		"material":           materialCase,
+		"unit_rating":        unitRatingCase,
 		"agma":               agmaCase,
 		"bending_geometry":   bendingGeometryCase,
 		"pitch_two":          pitchTwo,

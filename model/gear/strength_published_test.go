@@ -109,3 +109,19 @@ func bendingGeometryCase(t testing.TB, c published.Case) map[string]float64 {
 	}
 	return map[string]float64{"pinion": x.bending[0], "wheel": x.bending[1]}
 }
+
+func unitRatingCase(t testing.TB, c published.Case) map[string]float64 {
+	spec := Default()
+	spec.PinionTeeth, spec.WheelTeeth = int(c.Num(t, "pinion_teeth")), int(c.Num(t, "wheel_teeth"))
+	g := newGear(t, spec)
+	speed := c.Num(t, "mesh_hz") * 2 * math.Pi / c.Num(t, "pinion_teeth")
+	s := g.teeth.rate(&g.geometry, c.Num(t, "force"), c.Num(t, "application"), speed, spec.Life)
+	k := s.Load
+	return map[string]float64{
+		"mesh_stiffness": k.meshStiffnessMean, "resonance": k.Resonance, "dynamic": k.Dynamic, "face": k.Face, "face_root": k.FaceRoot,
+		"transverse": k.Transverse, "transverse_root": k.TransverseRoot, "nominal": s.Nominal / megapascal,
+		"stress_pinion": s.Flank[0].Stress / megapascal, "stress_wheel": s.Flank[1].Stress / megapascal,
+		"form_pinion": s.Root[0].Form, "correction_pinion": s.Root[0].Correction, "bend_pinion": s.Root[0].Stress / megapascal,
+		"form_wheel": s.Root[1].Form, "correction_wheel": s.Root[1].Correction, "bend_wheel": s.Root[1].Stress / megapascal,
+	}
+}
