@@ -132,7 +132,7 @@ var coreKeys = map[string]bool{
 	"engine.power": true, "engine.speed": true, "drive.ratio": true, "drive.efficiency": true, "drive.loss": true, "drive.mass": true,
 	"drive.depth": true, "drive.output_speed": true, "drive.turn": true, "propeller.static_thrust": true, "propeller.tip_mach": true,
 	"propeller.figure_of_merit": true, "belt.static_tension": true, "belt.shaft_load_standing": true, "belt.shaft_load_running": true,
-	"gear.pitting_safety": false, "gear.bending_safety": false, "bearing.life_prop_side": true, "bearing.life_engine_side": true,
+	"gear.pitting_safety": true, "gear.bending_safety": true, "bearing.life_prop_side": true, "bearing.life_engine_side": true,
 	"stack.depth": true, "stack.drive_depth": true, "stack.mass_dry": true, "stack.mass_ready": true, "stack.cg_aft": true,
 	"carry.hip_moment": true, "carry.equivalent_mass": true, "carry.lean": true, "flight.climb_rate": true, "flight.level_fuel": true,
 	"flight.torque_reaction": true, "flight.gyroscopic_couple": true, "cooling.head_temperature": false, "vibration.torsional_first": true,

@@ -55,7 +55,7 @@ func (d toothedDrive) Examine(at part.Duty, train part.Train) Findings {
 
 type gearDrive struct{ gear.Gear }
 
-func (d gearDrive) Examine(at part.Duty, _ part.Train) Findings { return d.Gear.Examine(at) }
+func (d gearDrive) Examine(at part.Duty, train part.Train) Findings { return d.Gear.Examine(at, train) }
 
 // New designs the chosen drive for the rated duty: the engine's peak power and
 // its speed in the reference air, so that the same hardware is laid out

@@ -1,6 +1,10 @@
 package gear
 
-import "testing"
+import (
+	"testing"
+
+	"backspan/model/part"
+)
 
 func BenchmarkNew(b *testing.B) {
 	s, at := Default(), rated()
@@ -23,6 +27,6 @@ func BenchmarkExamine(b *testing.B) {
 	g, at := newGear(b, Default()), rated()
 	b.ReportAllocs()
 	for b.Loop() {
-		g.Examine(at)
+		g.Examine(at, part.Train{})
 	}
 }

@@ -17,7 +17,8 @@ const (
 // Checks holds the reduction against its limits; marginAsked is the share of a
 // limit below which a check is thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := r.toothChecks(marginAsked)
+	cs := r.strengthChecks(marginAsked)
+	cs = append(cs, r.toothChecks(marginAsked)...)
 	cs = append(cs, r.flankChecks()...)
 	return append(cs, r.runningChecks(marginAsked)...)
 }
@@ -27,7 +28,6 @@ func (r Result) toothChecks(thin float64) []reading.Check {
 	tip := math.Min(g.Pinion.TipThickness, g.Driven.TipThickness)
 	bottom := math.Min(g.Pinion.BottomClearance, g.Driven.BottomClearance)
 	return []reading.Check{
-		reading.Unrated("gear.tooth_strength", "Tooth strength", strengthMissing),
 		reading.AtLeast("gear.contact_ratio", "Transverse contact ratio", g.ContactRatio, leastContactRatio, thin, unit.One).
 			Source("common practice, no source").
 			Advice("Lower Pinion profile shift, Wheel profile shift, Centre distance or Pressure angle, or use more teeth."),

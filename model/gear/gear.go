@@ -17,6 +17,8 @@ type Gear struct {
 	outline  outline
 	sump     Sump    // at the rated duty
 	law      lossLaw // with the oil of the rated duty
+	teeth    toothFactors
+	second   crossGeometry
 }
 
 type bearings struct {
@@ -47,6 +49,12 @@ func New(s Spec, rated part.Duty) (Gear, error) {
 	g.outline = newOutline(s, geometry)
 	g.sump = g.solveSump(rated)
 	g.law = g.lossLaw(g.sump.Temperature)
+	build, ok := g.toothBuild()
+	g.teeth = newToothFactors(&g.geometry, build)
+	if !ok {
+		g.teeth.why = wrongHardness
+	}
+	g.second = newCrossGeometry(&g.geometry, &build)
 	return g, nil
 }
 

@@ -40,7 +40,7 @@ func TestDefaultIsASensibleUnit(t *testing.T) {
 	for _, p := range g.Pieces() {
 		t.Logf("  %-42s %5.1f mm %6.3f kg up %5.1f mm", p.Label, p.Depth*1000, p.Mass, p.CGUp*1000)
 	}
-	r := g.Examine(rated())
+	r := g.Examine(rated(), part.Train{})
 	for _, x := range r.Readings() {
 		if len([]rune(x.Label)) > 34 {
 			t.Errorf("label %q is too long", x.Label)
@@ -106,7 +106,7 @@ func TestChecksCatchFaults(t *testing.T) {
 		s := Default()
 		tc.change(&s)
 		found := false
-		for _, c := range newGear(t, s).Examine(rated()).Checks(0.1) {
+		for _, c := range newGear(t, s).Examine(rated(), part.Train{}).Checks(0.1) {
 			if c.Key == tc.key {
 				found = true
 				if c.Verdict != tc.want {
@@ -130,7 +130,7 @@ func TestOilBalancesAtTheRatedDuty(t *testing.T) {
 	}
 	slow := rated()
 	slow.Inflow = 0
-	if r := g.Examine(slow); r.Sump.Temperature <= g.sump.Temperature {
+	if r := g.Examine(slow, part.Train{}); r.Sump.Temperature <= g.sump.Temperature {
 		t.Error("the oil must be hotter without a stream of air")
 	}
 }
@@ -144,7 +144,7 @@ func TestWithoutCoolingThereIsNoBalanceAndItSaysSo(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := g.Examine(at)
+	r := g.Examine(at, part.Train{})
 	x, _ := reading.Find(r.Readings(), "gear.oil_temperature")
 	if r.Sump.Balanced || x.Known() {
 		t.Errorf("balanced at %g K", r.Sump.Temperature)
@@ -163,7 +163,7 @@ func TestTransmitIsWellBehaved(t *testing.T) {
 		}
 	}
 	at := rated()
-	x, r := g.Transmit(at.Power, at.CrankSpeed), g.Examine(at)
+	x, r := g.Transmit(at.Power, at.CrankSpeed), g.Examine(at, part.Train{})
 	if d := x.Loss() - r.Losses.Total(); math.Abs(d) > 0.1 {
 		t.Errorf("transmission and examination differ by %g W", d)
 	}
@@ -198,7 +198,7 @@ func TestHullOfTwoCircles(t *testing.T) {
 }
 
 func TestZeroResultDeclaresEverything(t *testing.T) {
-	full := newGear(t, Default()).Examine(rated()).Readings()
+	full := newGear(t, Default()).Examine(rated(), part.Train{}).Readings()
 	blank := reading.Blank(Result{}.Readings(), "no gear")
 	if len(full) != len(blank) {
 		t.Fatalf("%d readings against %d", len(full), len(blank))

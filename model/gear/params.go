@@ -9,6 +9,7 @@ import (
 // Params lists what a user may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
 	ps := s.toothParams()
+	ps = append(ps, s.strengthParams()...)
 	ps = append(ps, s.oilParams()...)
 	ps = append(ps, s.shaftParams()...)
 	ps = append(ps, s.caseParams()...)

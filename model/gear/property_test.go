@@ -16,6 +16,25 @@ func randomSpec(t *rapid.T) Spec {
 	return s
 }
 
+// ratableSpec is a random one whose hardnesses suit the materials and whose
+// proportions are such that most of them can be rated.
+func ratableSpec(t *rapid.T) Spec {
+	s := randomSpec(t)
+	for _, m := range []struct {
+		class    MaterialClass
+		hardness *float64
+	}{{s.PinionMaterial, &s.PinionHardness}, {s.WheelMaterial, &s.WheelHardness}} {
+		c := materialClasses[m.class]
+		*m.hardness = rapid.Float64Range(c.least[2], c.most).Draw(t, "hardness of "+string(m.class))
+	}
+	s.PinionTeeth, s.WheelTeeth = rapid.IntRange(15, 30).Draw(t, "pinion"), rapid.IntRange(35, 100).Draw(t, "wheel")
+	s.PressureAngle = rapid.Float64Range(0.34, 0.44).Draw(t, "pressure angle")
+	s.PinionShift, s.WheelShift = rapid.Float64Range(0, 0.5).Draw(t, "x1"), rapid.Float64Range(-0.3, 0.3).Draw(t, "x2")
+	s.CentreDistance = param.Slot{}
+	s.PinionOffset = rapid.Float64Range(0, 3e-3).Draw(t, "offset")
+	return s
+}
+
 func must(t *rapid.T, err error) {
 	if err != nil {
 		t.Fatal(err)
@@ -36,6 +55,9 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 	solved := 0
 	rapid.Check(t, func(t *rapid.T) {
 		s := randomSpec(t)
+		if rapid.Bool().Draw(t, "ratable") {
+			s = ratableSpec(t)
+		}
 		at := randomDuty(t)
 		g, err := New(s, at)
 		if err != nil {
@@ -60,7 +82,7 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 		if x.PowerOut < 0 || x.PowerOut > x.PowerIn {
 			t.Fatalf("%+v", x)
 		}
-		r := g.Examine(at)
+		r := g.Examine(at, trainOf(rapid.Float64Range(0, 3).Draw(t, "pulsation")))
 		for _, rd := range r.Readings() {
 			if rd.Why == "the sum has no finite answer for these parameters" {
 				t.Fatalf("%s is not finite", rd.Key)

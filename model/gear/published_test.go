@@ -27,6 +27,13 @@ func TestPublished(t *testing.T) {
 			return map[string]float64{"teeth": none / (none - one)}
 		},
 		"least_pinion_teeth": leastPinionTeeth,
+		"tip_loaded":         tipLoadedCase,
+		"root_form":          rootFormCase,
+		"rating":             ratingCase,
+		"material":           materialCase,
+		"unit_rating":        unitRatingCase,
+		"agma":               agmaCase,
+		"bending_geometry":   bendingGeometryCase,
 		"pitch_two":          pitchTwo,
 		"geometry":           geometryCase,
 		"viscosity": func(t testing.TB, c published.Case) map[string]float64 {

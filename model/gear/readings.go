@@ -6,22 +6,21 @@ import (
 )
 
 const (
-	strengthMissing = "tooth strength is not rated in this version"
-	isoGeometry     = "ISO 21771"
+	isoGeometry = "ISO 21771"
 )
 
 // Readings declares every figure of the reduction.
 func (r Result) Readings() []reading.Reading {
-	rs := r.geometryReadings()
+	rs := r.safetyReadings()
+	rs = append(rs, r.geometryReadings()...)
 	rs = append(rs, r.forceReadings()...)
+	rs = append(rs, r.strengthReadings()...)
 	return append(rs, r.lossReadings()...)
 }
 
 func (r Result) geometryReadings() []reading.Reading {
 	g := &r.Geometry
 	return []reading.Reading{
-		reading.Missing("gear.pitting_safety", "Safety against pitting", unit.One, strengthMissing).Higher(),
-		reading.Missing("gear.bending_safety", "Safety against tooth breakage", unit.One, strengthMissing).Higher(),
 		reading.New("gear.centre_distance", "Centre distance", g.CentreDistance, unit.Millimetre).
 			How("as given, or from the profile shifts").Source(isoGeometry),
 		reading.New("gear.pinion_shift", "Pinion profile shift", g.Pinion.Shift, unit.One).

@@ -21,6 +21,8 @@ type Result struct {
 	Backlash         Backlash
 	SealSpeed        float64 // greatest under a lip, m/s
 	SeatWall         float64 // least metal between two bearing seats, m
+	Pulsation        MeshPulsation
+	Strength         Strength
 
 	spec     Spec
 	bearings bearings
@@ -35,8 +37,9 @@ type Backlash struct {
 	Asked   float64 // what the standard recommends at least
 }
 
-// Examine computes everything about the reduction at a duty.
-func (g Gear) Examine(at part.Duty) Result {
+// Examine computes everything about the reduction at a duty, with what turns
+// on either side of it.
+func (g Gear) Examine(at part.Duty, train part.Train) Result {
 	m := &g.geometry
 	r := Result{
 		Geometry:         *m,
@@ -50,6 +53,11 @@ func (g Gear) Examine(at part.Duty) Result {
 		spec:             g.spec,
 		bearings:         g.bearings,
 	}
+	r.Pulsation = MeshPulsation{Why: noTorque}
+	if at.CrankSpeed > standstill && at.Power/at.CrankSpeed > leastTorque {
+		r.Pulsation = g.meshPulsation(at, train)
+	}
+	r.Strength = g.strength(at, r.Pulsation)
 	if at.CrankSpeed > standstill && at.Power > 0 {
 		torque := at.Power / at.CrankSpeed
 		law := g.lossLaw(r.Sump.Temperature)

@@ -31,6 +31,27 @@ type Spec struct {
 	Backlash       param.Slot // normal, at 20 °C
 	Roughness      float64    // arithmetic mean of the flanks
 
+	// The strength of the teeth.
+	PinionMaterial    MaterialClass
+	PinionHardness    float64 // HV, of normalized steel HBW
+	WheelMaterial     MaterialClass
+	WheelHardness     float64
+	MaterialQuality   MaterialQuality
+	CaseCore          CoreStrength
+	AccuracyClass     int // ISO 1328
+	LoadFactor        LoadFactorSource
+	ApplicationFactor float64
+	CouplingStiffness param.Slot // N·m/rad; rigid when empty
+	Life              float64    // s
+	Crowned           bool
+	TipRelief         float64
+	RootRoughness     float64 // Rz
+	PinionPlace       Place
+	PinionSpan        param.Slot
+	PinionOffset      float64
+	PittingAsked      float64
+	BendingAsked      float64
+
 	// The oil.
 	Lubricant           Lubricant
 	ViscosityAt40       float64 // kinematic, m²/s
@@ -82,6 +103,12 @@ func Default() Spec {
 		HelixAngle: unit.Degree.SI(15), PressureAngle: unit.Degree.SI(20),
 		PinionShift: 0.3, WheelShift: 0.1, Rack: ProfileA,
 		Backlash: param.Known(unit.Millimetre.SI(0.14)), Roughness: 0.5e-6,
+
+		PinionMaterial: CaseHardened, PinionHardness: 700, WheelMaterial: CaseHardened, WheelHardness: 700,
+		MaterialQuality: MQ, CaseCore: Core25, AccuracyClass: 6,
+		LoadFactor: FromChoice, ApplicationFactor: 1.75, Life: 300 * 3600,
+		Crowned: true, RootRoughness: 16e-6, PinionPlace: Between,
+		PittingAsked: 1.1, BendingAsked: 1.5,
 
 		Lubricant: PAO, ViscosityAt40: 100e-6, ViscosityAt100: 14e-6, OilDensity: 850,
 		OilVolume: 90e-6, DippingGear: DipPinion, DipDepth: 6e-3,

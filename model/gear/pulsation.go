@@ -1,0 +1,59 @@
+package gear
+
+import (
+	"math"
+	"math/cmplx"
+
+	"backspan/model/part"
+)
+
+// couplingDamping is the damping of the coupling over the critical: estimate,
+// 0.05 to 0.1.
+const couplingDamping = 0.08
+
+// MeshPulsation is what the engine's pulsation makes of the torque in the mesh.
+type MeshPulsation struct {
+	Why    string  // why it is not known, empty when it is
+	Mean   float64 // torque at the pinion, N·m
+	Swing  float64 // sum of the harmonics that pass the mesh, N·m
+	Share  float64 // of the torque of a stiff train that passes
+	Factor float64 // greatest torque over the mean
+}
+
+// meshPulsation carries the harmonics of the crank's torque through the mesh.
+// Crank and propeller are two inertias; between them the train is rigid, or
+// with a coupling stiffness given a damped spring. The heights of the harmonics
+// are added, as if all peaked at once. Source: mechanics of two inertias.
+func (g *Gear) meshPulsation(at part.Duty, train part.Train) MeshPulsation {
+	switch {
+	case train.Crank == nil:
+		return MeshPulsation{Why: "the engine's torque through a turn is not known"}
+	case !(train.CrankInertia > 0) || !(train.PropellerInertia > 0):
+		return MeshPulsation{Why: "the inertias of crank and propeller are not known"}
+	}
+	u := g.geometry.Ratio()
+	crank := train.CrankInertia + g.CrankInertia()
+	propeller := (train.PropellerInertia + g.SpinningInertia()) / (u * u)
+	torque := train.Crank.Pulsation(at.Power, at.CrankSpeed)
+	p := MeshPulsation{Mean: at.Power / at.CrankSpeed, Share: propeller / (crank + propeller)}
+	natural := 0.0
+	if g.spec.CouplingStiffness.Known {
+		natural = math.Sqrt(g.spec.CouplingStiffness.Value * (crank + propeller) / (crank * propeller))
+	}
+	for _, h := range torque.Harmonics[:min(max(torque.Count, 0), part.Orders)] {
+		p.Swing += h.Amplitude() * p.Share * spring(h.Order*at.CrankSpeed, natural)
+	}
+	p.Factor = 1 + p.Swing/p.Mean
+	return p
+}
+
+// spring is by how much a damped spring raises what passes at a frequency;
+// without a natural frequency the train is rigid.
+func spring(frequency, natural float64) float64 {
+	if natural <= 0 {
+		return 1
+	}
+	tune := frequency / natural
+	damping := complex(0, 2*couplingDamping*tune)
+	return cmplx.Abs((1 + damping) / (complex(1-tune*tune, 0) + damping))
+}

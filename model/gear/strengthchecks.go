@@ -1,0 +1,70 @@
+package gear
+
+import (
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+func (r Result) strengthChecks(thin float64) []reading.Check {
+	return append(r.safetyChecks(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.agreementCheck())
+}
+
+func (r Result) safetyChecks(thin float64) []reading.Check {
+	const pitting, bending = "Safety against pitting", "Safety against tooth breakage"
+	s := &r.Strength
+	if s.Why != "" {
+		return []reading.Check{
+			reading.Unrated("gear.pitting", pitting, s.Why),
+			reading.Unrated("gear.bending", bending, s.Why),
+		}
+	}
+	const asked = "the safety asked; ISO 6336 from memory"
+	return []reading.Check{
+		reading.AtLeast("gear.pitting", pitting, s.PittingSafety(), r.spec.PittingAsked, thin, unit.One).Source(asked).
+			Advice("Raise Face width, Module or Pinion teeth, or choose a finer Accuracy class, Crowned teeth or a better Pinion material and Wheel material."),
+		reading.AtLeast("gear.bending", bending, s.BendingSafety(), r.spec.BendingAsked, thin, unit.One).Source(asked).
+			Advice("Raise Module, Face width, Pinion profile shift or Wheel profile shift, or choose a better Material quality."),
+	}
+}
+
+func (r Result) contactCheck() reading.Check {
+	const key, label = "gear.contact_kept", "Teeth stay in contact"
+	if why := r.Pulsation.Why; why != "" {
+		return reading.Unrated(key, label, why)
+	}
+	return reading.AtMost(key, label, r.Pulsation.Swing, r.Pulsation.Mean, 0, unit.NewtonMetre).Warn().
+		Source("mechanics: past the mean torque the teeth part and rattle").
+		Advice("Fit a softer coupling and enter its Coupling stiffness, or raise Inertia of crank and flywheel.")
+}
+
+// coverCheck holds the application factor against the pulsation it stands for.
+func (r Result) coverCheck() reading.Check {
+	const key, label = "gear.application_factor", "Load factor covers the pulsation"
+	if why := firstOf(r.Strength.Why, r.Pulsation.Why); why != "" {
+		return reading.Unrated(key, label, why)
+	}
+	return reading.AtLeast(key, label, r.Strength.Load.Application, r.Pulsation.Factor, 0, unit.One).Warn().
+		Source("mechanics of two inertias; all harmonics taken to peak at once").
+		Advice("Choose pulsation as Load factor from, or enter the Coupling stiffness of a soft coupling.")
+}
+
+func (r Result) resonanceCheck() reading.Check {
+	const key, label = "gear.mesh_resonance", "Clear of mesh resonance"
+	if r.Strength.Why != "" {
+		return reading.Unrated(key, label, r.Strength.Why)
+	}
+	n := r.Strength.Load.Resonance
+	return reading.Condition(key, label, n < 0.85 || n > 1.15).Warn().
+		Source("from memory: ISO 6336-1, 0.85 to 1.15 of resonance").
+		Advice("Change Pinion teeth or Module.")
+}
+
+func (r Result) agreementCheck() reading.Check {
+	const key, label = "gear.ratings_agree", "Both ratings blame the same tooth"
+	if why := firstOf(r.Strength.Why, r.Strength.Cross.Why); why != "" {
+		return reading.Unrated(key, label, why)
+	}
+	return reading.Condition(key, label, r.Strength.agree(r.spec.PittingAsked, r.spec.BendingAsked)).Warn().
+		Source("ISO 6336 against AGMA 2001, both from memory").
+		Advice("Look at the safeties of Pinion and Wheel: the ratings differ on which is weaker; keep a margin on both (Face width, Module).")
+}

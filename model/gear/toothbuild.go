@@ -1,0 +1,102 @@
+package gear
+
+import "math"
+
+// toothBuild is what besides the geometry makes the teeth as strong as they
+// are, in the units of ISO 6336: mm, µm, mm²/s. Index 0 is the pinion.
+type toothBuild struct {
+	rack          Rack
+	pressureAngle float64 // rad
+	accuracyClass int
+	material      [2]toothMaterial
+	flankDepth    float64    // mean roughness Rz of the flanks
+	rootDepth     float64    // of the roots
+	viscosity     float64    // of the oil at 40 °C
+	tipRelief     float64    // µm
+	hollow        [2]float64 // inside diameter of the rim over the mean diameter
+	wheelRim      float64    // below the wheel's teeth; 0 is a solid wheel
+	wheelWeb      float64    // its width over the face width; 1 is a solid wheel
+	mount         pinionMount
+}
+
+// pinionMount is how the pinion is held, mm.
+type pinionMount struct {
+	overhung bool
+	crowned  bool
+	span     float64 // of its bearings
+	offset   float64 // of the face's middle from that of the span, or overhang
+	shaft    float64 // diameter
+}
+
+// held reports whether offset and span lie within what the method for the
+// bending of the pinion is given for. Source: ISO 6336-1, from memory.
+func (m pinionMount) held() bool {
+	if m.overhung {
+		return m.offset <= 0.5*m.span
+	}
+	return m.offset <= 0.3*m.span
+}
+
+// The web of a lightened wheel lies between three and eight tenths of its
+// radius (estimate, as in its inertia).
+const (
+	webInside  = 0.3
+	webOutside = 0.8
+)
+
+// toothBuild gathers what the rating needs of a solved unit; ok is false when
+// a hardness does not suit its material.
+func (g *Gear) toothBuild() (b toothBuild, ok bool) {
+	s, m := &g.spec, &g.geometry
+	pinion, okPinion := newToothMaterial(s.PinionMaterial, s.MaterialQuality, s.CaseCore, s.PinionHardness)
+	wheel, okWheel := newToothMaterial(s.WheelMaterial, s.MaterialQuality, s.CaseCore, s.WheelHardness)
+	b = toothBuild{
+		rack: s.Rack.Rack(), pressureAngle: s.PressureAngle, accuracyClass: s.AccuracyClass,
+		material:   [2]toothMaterial{pinion, wheel},
+		flankDepth: depthPerMean * s.Roughness * 1e6, rootDepth: s.RootRoughness * 1e6,
+		viscosity: s.ViscosityAt40 * mm2, tipRelief: s.TipRelief * 1e6, wheelWeb: 1,
+		mount: pinionMount{overhung: s.PinionPlace == Overhung, crowned: s.Crowned,
+			span: g.pinionSpan() * 1000, offset: s.PinionOffset * 1000, shaft: g.bearings.pinion.Bore * 1000},
+	}
+	if s.WebFactor < 1 {
+		b.wheelRim = ((1-webOutside)*m.Driven.ReferenceDiameter - (m.Driven.ReferenceDiameter - m.Driven.RootDiameter)) / 2 * 1000
+		b.wheelWeb = 1 - (1-s.WebFactor)/(webOutside*webOutside-webInside*webInside)
+		b.hollow[1] = webOutside * m.Driven.ReferenceDiameter / m.Driven.meanDiameter()
+	}
+	return b, okPinion && okWheel
+}
+
+// depthPerMean is the usual Rz over Ra. Source: from memory: ISO 6336-2.
+const depthPerMean = 6
+
+// pinionSpan is the distance of the pinion bearings' middles, m: as given, or
+// that of the case.
+func (g *Gear) pinionSpan() float64 {
+	if g.spec.PinionSpan.Known {
+		return g.spec.PinionSpan.Value
+	}
+	return g.meshDepth() + g.bearings.pinion.Width
+}
+
+func (w *Wheel) meanDiameter() float64 { return (w.TipDiameter + w.RootDiameter) / 2 }
+
+// rimFactor is YB of the wheel; ok is false for a rim thinner than half a
+// tooth. Source: ISO 6336-3, clause 9, from memory.
+func (b *toothBuild) rimFactor(tooth float64) (factor float64, ok bool) {
+	if b.wheelWeb >= 1 || b.wheelRim >= 1.2*tooth {
+		return 1, true
+	}
+	if b.wheelRim <= 0.5*tooth {
+		return 0, false
+	}
+	return 1.6 * math.Log(2.242*tooth/b.wheelRim), true
+}
+
+// blankFactor is CR, the softening by a web. Source: ISO 6336-1, from memory;
+// webs below a fifth of the face count as a fifth.
+func (b *toothBuild) blankFactor(module float64) float64 {
+	if b.wheelWeb >= 1 {
+		return 1
+	}
+	return 1 + math.Log(math.Max(b.wheelWeb, 0.2))/(5*math.Exp(math.Max(b.wheelRim, module)/(5*module)))
+}
