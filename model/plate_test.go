@@ -22,8 +22,8 @@ func TestEveryDriveReportsItsPlate(t *testing.T) {
 	}
 }
 
-// The plate bears the belt's peak pull on the driven pulley, or the factor
-// where no peak is known, never both.
+// The plate bears the peak that the drive passes, or the factor where none is
+// known, never both.
 func TestPlatePeakIsTheDrives(t *testing.T) {
 	s := Sample()
 	for i := range s.Variants {
@@ -33,6 +33,9 @@ func TestPlatePeakIsTheDrives(t *testing.T) {
 			if peak, ok := reading.Find(o.Readings, keys[0]); ok && peak.Known() {
 				want = peak.Value / value(t, o, keys[1])
 			}
+		}
+		if factor, ok := reading.Find(o.Readings, "gear.pulsation_factor"); ok && factor.Known() {
+			want = factor.Value
 		}
 		mean := value(t, o, "bolt.peak_torque") / want
 		if torque := 1000 * value(t, o, "propeller.absorbed_power") / (value(t, o, "drive.output_speed") * math.Pi / 30); math.Abs(mean/torque-1) > 1e-6 {

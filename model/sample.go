@@ -54,7 +54,7 @@ var common = [][2]string{
 // A gear case stands between the cylinder and the propeller's inflow, so a gear
 // machine usually takes a fan, and a clutch in the case: common practice, no
 // source.
-var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}}
+var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}, {"drive.gear.coupling_stiffness", "200"}}
 
 // About 190 cm³: the engine that most pilots would be given.
 var (

@@ -68,8 +68,8 @@ func (c *chain) noSupport() []reading.Reading {
 func (c *chain) torsionalReading() reading.Reading {
 	const key, label = "vibration.torsional_first", "First torsional frequency"
 	if !c.torsional.Known {
-		return reading.Missing(key, label, unit.Hertz, "not computed in this version for this kind of drive, or a stiffness is not given")
+		return reading.Missing(key, label, unit.Hertz, "the stiffness between crank and propeller is not given, or the drive is stiff")
 	}
 	return reading.New(key, label, c.torsional.Value, unit.Hertz).
-		How("crank against propeller over the belt, both spans taut").Source("mechanics, two inertias on a spring")
+		How("crank against propeller over the belt with both spans taut, or over the coupling of a gear").Source("mechanics, two inertias on a spring")
 }

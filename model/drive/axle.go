@@ -16,18 +16,20 @@ import (
 type hung interface {
 	// axle is what the drive puts on that axle and on the crank.
 	axle() shaft.Loads
-	// torsional is the first torsional frequency of crank against propeller, Hz.
-	torsional() param.Slot
 	// speeds is where the drive is set swinging.
 	speeds() part.SpeedMap
+}
+
+// elastic are findings of a drive that twists between crank and propeller.
+type elastic interface {
+	// Torsional is the first frequency of crank against propeller, Hz.
+	Torsional() param.Slot
 }
 
 type beltFindings struct {
 	belt.Result
 	plane float64 // of the belt ahead of the propeller plate, m
 }
-
-func (f beltFindings) torsional() param.Slot { return f.Torsional() }
 
 func (f beltFindings) speeds() part.SpeedMap {
 	m := part.SpeedMap{From: f.Pulsation.Sweep.From, To: f.Pulsation.Sweep.To, Working: f.Resonance.Working}
@@ -56,7 +58,7 @@ type toothedFindings struct {
 	plane float64
 }
 
-func (f toothedFindings) torsional() param.Slot {
+func (f toothedFindings) Torsional() param.Slot {
 	return param.Slot{Value: f.Swing.First, Known: f.Swing.Known && f.Swing.First > 0}
 }
 

@@ -40,8 +40,11 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at, train),
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
 	if h, ok := r.Findings.(hung); ok {
-		r.OnAxle, r.Axle, r.Torsional, r.SeatFits = true, h.axle(), h.torsional(), s.seatFits()
+		r.OnAxle, r.Axle, r.SeatFits = true, h.axle(), s.seatFits()
 		r.Speeds, r.Inboard = h.speeds(), s.Support.InboardFace()
+	}
+	if e, ok := r.Findings.(elastic); ok {
+		r.Torsional = e.Torsional()
 	}
 	if b, ok := d.(interface{ HubDepth() float64 }); ok {
 		r.HubDepth = b.HubDepth()

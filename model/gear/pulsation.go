@@ -4,12 +4,9 @@ import (
 	"math"
 	"math/cmplx"
 
+	"backspan/model/param"
 	"backspan/model/part"
 )
-
-// couplingDamping is the damping of the coupling over the critical: estimate,
-// 0.05 to 0.1.
-const couplingDamping = 0.08
 
 // MeshPulsation is what the engine's pulsation makes of the torque in the mesh.
 type MeshPulsation struct {
@@ -18,7 +15,13 @@ type MeshPulsation struct {
 	Swing  float64 // sum of the harmonics that pass the mesh, N·m
 	Share  float64 // of the torque of a stiff train that passes
 	Factor float64 // greatest torque over the mean
+
+	Torsional param.Slot // frequency of crank against propeller over the coupling, Hz
 }
+
+// Torsional is the frequency of crank against propeller over the coupling, Hz,
+// unknown without its stiffness.
+func (r Result) Torsional() param.Slot { return r.Pulsation.Torsional }
 
 // meshPulsation carries the harmonics of the crank's torque through the mesh.
 // Crank and propeller are two inertias; between them the train is rigid, or
@@ -26,6 +29,8 @@ type MeshPulsation struct {
 // are added, as if all peaked at once. Source: mechanics of two inertias.
 func (g *Gear) meshPulsation(at part.Duty, train part.Train) MeshPulsation {
 	switch {
+	case !(at.Power > 0) || !(at.CrankSpeed > 0):
+		return MeshPulsation{Why: noTorque}
 	case train.Crank == nil:
 		return MeshPulsation{Why: "the engine's torque through a turn is not known"}
 	case !(train.CrankInertia > 0) || !(train.PropellerInertia > 0):
@@ -39,21 +44,22 @@ func (g *Gear) meshPulsation(at part.Duty, train part.Train) MeshPulsation {
 	natural := 0.0
 	if g.spec.CouplingStiffness.Known {
 		natural = math.Sqrt(g.spec.CouplingStiffness.Value * (crank + propeller) / (crank * propeller))
+		p.Torsional = param.Known(natural / (2 * math.Pi))
 	}
 	for _, h := range torque.Harmonics[:min(max(torque.Count, 0), part.Orders)] {
-		p.Swing += h.Amplitude() * p.Share * spring(h.Order*at.CrankSpeed, natural)
+		p.Swing += h.Amplitude() * p.Share * spring(h.Order*at.CrankSpeed, natural, g.spec.CouplingDamping)
 	}
 	p.Factor = 1 + p.Swing/p.Mean
 	return p
 }
 
-// spring is by how much a damped spring raises what passes at a frequency;
-// without a natural frequency the train is rigid.
-func spring(frequency, natural float64) float64 {
+// spring is by how much a spring raises what passes at a frequency, its damping
+// given over the critical; without a natural frequency the train is rigid.
+func spring(frequency, natural, damping float64) float64 {
 	if natural <= 0 {
 		return 1
 	}
 	tune := frequency / natural
-	damping := complex(0, 2*couplingDamping*tune)
-	return cmplx.Abs((1 + damping) / (complex(1-tune*tune, 0) + damping))
+	damped := complex(0, 2*damping*tune)
+	return cmplx.Abs((1 + damped) / (complex(1-tune*tune, 0) + damped))
 }

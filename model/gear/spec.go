@@ -42,6 +42,7 @@ type Spec struct {
 	LoadFactor        LoadFactorSource
 	ApplicationFactor float64
 	CouplingStiffness param.Slot // N·m/rad; rigid when empty
+	CouplingDamping   float64    // of the critical
 	Life              float64    // s
 	Crowned           bool
 	TipRelief         float64
@@ -114,7 +115,7 @@ func Default() Spec {
 		OilVolume: 90e-6, DippingGear: DipPinion, DipDepth: 6e-3,
 		OilTemperatureLimit: 120 + celsiusZero,
 
-		CouplingDepth: 30e-3, CouplingMass: 0.7,
+		CouplingDamping: 0.08, CouplingDepth: 30e-3, CouplingMass: 0.7,
 		PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
 		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,

@@ -56,8 +56,8 @@ func (r Result) loadReadings() []reading.Reading {
 			How("from accuracy class and speed alone, as a cross-check").Source("ISO 6336-1 clause 6, method C, from memory"),
 		s.rated("gear.resonance_ratio", "Speed over mesh resonance", k.Resonance, unit.One).
 			How("running speed over that at which the pair resonates; 0.85 to 1.15 is resonance").Source(dynamicClause),
-		s.rated("gear.mesh_stiffness", "Mesh stiffness per width", k.MeshStiffness/1e9, unit.One).
-			How("mean of the pair, in N/(mm µm)").Source("ISO 6336-1 clause 9, method B, from memory"),
+		s.rated("gear.mesh_stiffness", "Mesh stiffness per width", k.MeshStiffness, unit.Gigapascal).
+			How("mean of the pair; 1 GPa is 1 N/(mm µm)").Source("ISO 6336-1 clause 9, method B, from memory"),
 		s.rated("gear.misalignment", "Misalignment over the face", k.Misalignment, unit.Micrometre).Lower().
 			How("as made and as bent, less what runs in").Source(faceClause),
 		s.rated("gear.face_load_factor", "Face load factor", k.Face, unit.One).Lower().
@@ -105,7 +105,7 @@ func (r Result) flankReadings() []reading.Reading {
 				How("stress at the inner end of single contact over that at the pitch point").Source(flankClause),
 			s.rated("gear.contact_stress_"+name.key, name.label+" contact stress", f.Stress, unit.Megapascal).Lower().
 				How("nominal stress with all load factors").Source(flankClause),
-			s.rated("gear.load_cycles_"+name.key, name.label+" load cycles", f.Cycles, unit.One).How("turns in the life asked").Source("geometry"),
+			s.rated("gear.load_cycles_"+name.key, name.label+" load cycles, millions", f.Cycles/1e6, unit.One).How("turns in the life asked").Source("geometry"),
 			s.rated("gear.pitting_endurance_"+name.key, name.label+" pitting endurance", f.Endurance, unit.Megapascal).Higher().
 				How("of the material at its hardness").Source(materialOrigin),
 			s.rated("gear.pitting_life_factor_"+name.key, name.label+" life factor, flank", f.Life, unit.One).Higher().

@@ -42,6 +42,7 @@ const (
 	MoneyPerTime          Dimension = "a cost per time"
 	MassPerDepth          Dimension = "a mass per depth"
 	BendingStiffness      Dimension = "a bending stiffness"
+	TwistStiffness        Dimension = "a stiffness against twist"
 )
 
 // Unit is one unit of one dimension. The SI value of x units is
@@ -143,6 +144,7 @@ var (
 	Hectopascal = unitOf(Pressure, "hPa", "hpa", 100, 1)
 	Kilopascal  = unitOf(Pressure, "kPa", "kpa", 1000, 1)
 	Megapascal  = unitOf(Pressure, "MPa", "mpa", 1e6, 1)
+	Gigapascal  = unitOf(Pressure, "GPa", "gpa", 1e9, 1)
 	Bar         = unitOf(Pressure, "bar", "bar", 1e5, 1)
 	PSI         = unitOf(Pressure, "psi", "psi", pound*StandardGravity, inch*inch)
 
@@ -168,6 +170,8 @@ var (
 	KilonewtonPerMetre  = unitOf(Stiffness, "kN/m", "kn_m", 1000, 1)
 
 	NewtonSquareMetre = unitOf(BendingStiffness, "N·m²", "n_m2", 1, 1)
+
+	NewtonMetrePerRadian = unitOf(TwistStiffness, "N·m/rad", "nm_rad", 1, 1)
 
 	GramPerKilowattHour  = unitOf(SpecificFuel, "g/kWh", "g_kwh", 1, 3.6e9)
 	PoundPerHorsepowerHr = unitOf(SpecificFuel, "lb/hp·h", "lb_hph", pound, 550*pound*StandardGravity*12*inch*3600)
@@ -211,7 +215,7 @@ var all = []Unit{
 	Newton, Kilonewton, KilogramForce, PoundForce,
 	NewtonMetre, KilogramForceMetre, PoundForceFoot,
 	Watt, Kilowatt, Horsepower, MetricHorsepower,
-	Pascal, Hectopascal, Kilopascal, Megapascal, Bar, PSI,
+	Pascal, Hectopascal, Kilopascal, Megapascal, Gigapascal, Bar, PSI,
 	Kelvin, Celsius, Fahrenheit,
 	KelvinDifference, CelsiusDifference, FahrenheitDifference,
 	KilogramPerCubicMetre, KilogramPerLitre, SlugPerCubicFoot,
@@ -219,6 +223,7 @@ var all = []Unit{
 	KilogramPerMetre, GramPerMetre,
 	NewtonPerMetre, NewtonPerMillimetre, KilonewtonPerMetre,
 	NewtonSquareMetre,
+	NewtonMetrePerRadian,
 	GramPerKilowattHour, PoundPerHorsepowerHr,
 	LitrePerHour,
 	WattPerSquareMetreKelvin, WattPerKelvin,
