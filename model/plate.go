@@ -7,6 +7,7 @@ import (
 	"backspan/model/drive"
 	"backspan/model/match"
 	"backspan/model/param"
+	"backspan/model/part"
 )
 
 // reportPlate rates the bolts that carry the propeller, whatever the drive. It
@@ -18,35 +19,54 @@ func (c *chain) reportPlate(m match.Report, r drive.Result) {
 	}
 	p, torque := &c.variant.Propeller, m.Static.Propeller.Torque
 	b := bolt.Clamp(c.variant.Drive.Plate, bolt.Load{
-		Torque: torque, TorqueAmplitude: c.plateSwing(r.Kind, torque), Thrust: m.Static.Propeller.Thrust,
+		Torque: torque, TorqueAmplitude: c.plateSwing(r, m), Thrust: m.Static.Propeller.Thrust,
 		HubDiameter: p.BossDiameter, HubThickness: p.BossThickness,
 	})
 	c.add(b.Readings(), b.Checks(c.study.MarginAsked))
 }
 
 // plateSwing is how far the torque at the plate rises above its mean, N·m,
-// where the drive knows what passes through it in a turn.
-func (c *chain) plateSwing(k drive.Kind, mean float64) param.Slot {
-	peak := c.peakOverMean(k)
-	if !peak.Known {
-		return param.Slot{}
+// where it is known what the drive passes.
+func (c *chain) plateSwing(r drive.Result, m match.Report) param.Slot {
+	mean := m.Static.Propeller.Torque
+	switch r.Kind {
+	case drive.RibbedBelt:
+		return rise(mean, c.over("belt.pull_peak", "belt.effective_pull"))
+	case drive.ToothedBelt:
+		return rise(mean, c.over("toothedbelt.peak_pull", "toothedbelt.effective_pull"))
+	case drive.Gear:
+		peak, _ := c.outcome.Reading("gear.run_up_peak")
+		if !peak.Known() {
+			return param.Slot{}
+		}
+		return param.Known(math.Max(0, peak.Value*r.Ratio-mean))
 	}
-	// The firing stroke raises the torque further than the rest of the turn can
-	// turn it round, so the rise governs.
-	return param.Known(math.Max(0, mean*(peak.Value-1)))
+	return c.stiffSwing(r.Standing)
 }
 
-func (c *chain) peakOverMean(k drive.Kind) param.Slot {
-	switch k {
-	case drive.RibbedBelt:
-		return c.over("belt.pull_peak", "belt.effective_pull")
-	case drive.ToothedBelt:
-		return c.over("toothedbelt.peak_pull", "toothedbelt.effective_pull")
-	case drive.Gear:
-		factor, _ := c.outcome.Reading("gear.pulsation_factor")
-		return param.Slot{Value: factor.Value, Known: factor.Known()}
+// rise is by how much a peak passes the mean. A belt that cannot carry the mean
+// has no peak to tell of. The firing stroke raises the torque further than the
+// rest of the turn can turn it round, so the rise governs.
+func rise(mean float64, peakOverMean param.Slot) param.Slot {
+	if !peakOverMean.Known || peakOverMean.Value <= 1 {
+		return param.Slot{}
 	}
-	return param.Slot{}
+	return param.Known(mean * (peakOverMean.Value - 1))
+}
+
+// stiffSwing is the propeller's share of the engine's pulsation where nothing
+// gives between them, all harmonics taken to peak at once. Source: mechanics of
+// two inertias.
+func (c *chain) stiffSwing(t part.Transmission) param.Slot {
+	train := c.train()
+	if !(t.PowerIn > 0) || !(t.SpeedIn > 0) || !(train.PropellerInertia > 0) {
+		return param.Slot{}
+	}
+	torque, swing := train.Crank.Pulsation(t.PowerIn, t.SpeedIn), 0.0
+	for _, h := range torque.Harmonics[:torque.Count] {
+		swing += h.Amplitude()
+	}
+	return param.Known(swing * train.PropellerInertia / (train.PropellerInertia + train.CrankInertia + c.drive.SpinningInertia()))
 }
 
 // over is one reading over another, known where both are.

@@ -28,18 +28,34 @@ func TestPlatePeakIsTheDrives(t *testing.T) {
 	s := Sample()
 	for i := range s.Variants {
 		o := Evaluate(s, &s.Variants[i])
-		want := 1.5
+		want := 1.0
 		for _, keys := range [][2]string{{"belt.pull_peak", "belt.effective_pull"}, {"toothedbelt.peak_pull", "toothedbelt.effective_pull"}} {
 			if peak, ok := reading.Find(o.Readings, keys[0]); ok && peak.Known() {
 				want = peak.Value / value(t, o, keys[1])
 			}
 		}
-		if factor, ok := reading.Find(o.Readings, "gear.pulsation_factor"); ok && factor.Known() {
-			want = factor.Value
+		if peak, ok := reading.Find(o.Readings, "gear.run_up_peak"); ok && peak.Known() {
+			if got, want := value(t, o, "bolt.peak_torque"), peak.Value*value(t, o, "drive.ratio"); math.Abs(got/want-1) > 1e-6 {
+				t.Errorf("%s: peak %g, the gear passes %g", o.Variant, got, want)
+			}
+			continue
 		}
 		mean := value(t, o, "bolt.peak_torque") / want
 		if torque := 1000 * value(t, o, "propeller.absorbed_power") / (value(t, o, "drive.output_speed") * math.Pi / 30); math.Abs(mean/torque-1) > 1e-6 {
 			t.Errorf("%s: peak over mean is not %g: mean %g, propeller %g", o.Variant, want, mean, torque)
 		}
+	}
+}
+
+// Nothing gives in a direct drive: the propeller takes nearly all of the
+// engine's pulses, several times the mean of a single cylinder.
+func TestDirectDrivePassesTheEnginesPulses(t *testing.T) {
+	o := evaluated(t, [][2]string{{"drive.kind", "direct"}, {"propeller.diameter", "750 mm"}, {"propeller.pitch", "300 mm"}})
+	if static, _ := o.Reading("propeller.static_thrust"); !static.Known() {
+		t.Fatalf("no working point: %s", static.Why)
+	}
+	torque := 1000 * value(t, o, "propeller.absorbed_power") / (value(t, o, "drive.output_speed") * math.Pi / 30)
+	if peak := value(t, o, "bolt.peak_torque") / torque; peak < 2 || peak > 8 {
+		t.Errorf("peak over mean %g", peak)
 	}
 }

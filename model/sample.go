@@ -48,13 +48,13 @@ var common = [][2]string{
 	{"frame.harness.harness_mass", "3.2 kg"}, {"frame.harness.other_mass", "0 kg"},
 	{"tank.capacity", "10 L"}, {"tank.fill", "80"},
 	{"propeller.boss_diameter", "130 mm"}, {"drive.propeller_bolts.plate_diameter", "130 mm"},
-	{"drive.propeller_bolts.bolt_circle", "90 mm"}, {"drive.propeller_bolts.tightening_torque", "16.5"},
+	{"drive.propeller_bolts.bolt_circle", "90 mm"}, {"drive.propeller_bolts.tightening_torque", "11.5"},
 }
 
 // A gear case stands between the cylinder and the propeller's inflow, so a gear
 // machine usually takes a fan, and a clutch in the case: common practice, no
 // source.
-var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}, {"drive.gear.coupling_stiffness", "200"}}
+var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}, {"drive.gear.coupling_stiffness", "100"}}
 
 // About 190 cm³: the engine that most pilots would be given.
 var (

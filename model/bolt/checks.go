@@ -12,11 +12,16 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		r.slipCheck(),
 		r.crushCheck(marginAsked),
 		reading.AtMost("bolt.stress_share", "Yield used in tightening", r.StressShare, fullUse, 0, unit.Percent).
-			Source(vdi + ", 90 %").Advice("lower Tightening torque, or choose a larger Bolt size or a higher Property class"),
-		reading.Condition("bolt.circle", "Bolt holes lie inside the plate", r.HolesInside).Source("geometry").
+			Source(vdi + ", 90 %").Advice(r.looser() + ", or choose a larger Bolt size or a higher Property class"),
+		reading.Condition("bolt.circle", "Bolts lie inside the plate", r.HolesInside).Source("geometry").
 			Advice("change Bolt circle, raise Plate diameter or the propeller's Boss diameter, or lower Bore of hub and plate"),
 		reading.Condition("bolt.heads", "Bolt heads clear each other", r.HeadsClear).Source("geometry").
 			Advice("lower Propeller bolts, raise Bolt circle or choose a smaller Bolt size"),
+		reading.AtMost("bolt.after_slip", "Bolts alone carry the peak", r.Combined, r.Yield, 0, unit.Megapascal).Warn().
+			Source("mechanics, both ends of the bolt held; a loose front plate doubles the bending").
+			Advice("keep the hub from slipping; more Propeller bolts, a larger Bolt size or Bolt circle bear more if it does"),
+		reading.Unrated("bolt.not_covered", "Kicks, strikes and tilt on the plate",
+			"a kick-back at the start, a blade strike and the tilt that turning puts on the hub are not counted, and loose washers in place of full plates crush far more"),
 	}
 	if r.Hub == Wood {
 		cs = append(cs, reading.Unrated("bolt.retighten", "Retighten a wooden hub",
@@ -29,9 +34,12 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 func (r Result) slipCheck() reading.Check {
 	const key, label = "bolt.slip_safety", "Propeller does not slip on its plate"
 	if !r.SlipSafety.Known {
-		return reading.Unrated(key, label, noTorque)
+		return reading.Unrated(key, label, r.unslipped())
 	}
-	cure := "raise Tightening torque, Propeller bolts or Bolt circle, or choose a larger Bolt size or a higher Property class"
+	cure := "raise Propeller bolts, Bolt circle or Yield used in tightening, or choose a larger Bolt size or a higher Property class"
+	if r.TorqueSet {
+		cure = "raise Tightening torque, Propeller bolts or Bolt circle; a larger Bolt size or higher Property class only makes room for more torque"
+	}
 	if r.Hub == Wood {
 		cure = "raise Bolt circle, or Tightening torque as far as the wood bears it; a larger Plate diameter and Boss diameter let it bear more"
 	}
@@ -52,5 +60,13 @@ func (r Result) crushCheck(thin float64) reading.Check {
 		source = "Pressure allowed on wood; from memory: USDA Wood Handbook"
 	}
 	return reading.AtMost(key, label, r.CrushPressure.Value, r.CrushAllowed.Value, thin, unit.Megapascal).Source(source).
-		Advice("lower Tightening torque, or raise Plate diameter and the propeller's Boss diameter")
+		Advice(r.looser() + ", or raise Plate diameter and the propeller's Boss diameter")
+}
+
+// looser is how the preload is lowered.
+func (r Result) looser() string {
+	if r.TorqueSet {
+		return "lower Tightening torque"
+	}
+	return "lower Yield used in tightening, or enter a Tightening torque"
 }

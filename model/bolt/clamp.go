@@ -21,6 +21,7 @@ type Result struct {
 	Count      int
 	Hub        Material
 	SwingKnown bool // the peak is the drive's own, not mean times a factor
+	TorqueSet  bool // tightened to a torque that the builder chose
 
 	TighteningTorque float64 // N·m
 	FullTorque       float64 // that uses 90 % of the yield strength, N·m
@@ -32,7 +33,7 @@ type Result struct {
 
 	PeakTorque float64    // N·m
 	SlipTorque float64    // N·m
-	SlipSafety param.Slot // unknown without a torque
+	SlipSafety param.Slot // unknown without a torque, or where the joint cannot be made
 	SlipAsked  float64
 
 	CrushPressure param.Slot // unknown where the plate has no area
@@ -43,10 +44,12 @@ type Result struct {
 	ShearForce    float64 // N
 	ShearStress   float64
 	BendingStress float64
+	Combined      float64 // of both
+	Yield         float64 // of the bolts
 
 	ThrustShare param.Slot // thrust over the least clamping force
 
-	HolesInside bool // between the bore and the edge of plate and hub
+	HolesInside bool // heads and holes between the bore and the edge of plate and hub
 	HeadsClear  bool // of each other
 }
 
@@ -57,10 +60,10 @@ const fullUse = 0.9
 // Clamp works out the joint. Source: VDI 2230, the joint loaded across its
 // bolts.
 func Clamp(s Spec, l Load) Result {
-	r := Result{Count: s.Count, Hub: s.Hub, SlipAsked: s.SlipAsked, CrushAllowed: s.allowedCrush()}
+	r := Result{Count: s.Count, Hub: s.Hub, SlipAsked: s.SlipAsked, CrushAllowed: s.allowedCrush(), TorqueSet: s.TighteningTorque.Known}
 	r.tighten(&s)
-	r.hold(&s, &l)
 	r.crush(&s, &l)
+	r.hold(&s, &l)
 	r.slipped(&s, &l)
 	return r
 }
@@ -93,9 +96,22 @@ func (r *Result) hold(s *Spec, l *Load) {
 	} else {
 		r.PeakTorque = mean * s.PeakOverMean
 	}
-	r.SlipTorque = SlipTorque(s.Count, r.LeastPreload, s.friction(), s.BoltCircle, s.Surfaces)
-	r.SlipSafety = over(r.SlipTorque, r.PeakTorque)
+	r.SlipTorque = SlipTorque(s.Count, r.LeastPreload, s.friction(), math.Min(s.BoltCircle, faceCircle(s, l)), s.Surfaces)
+	if r.HolesInside && r.StressShare <= 1 {
+		r.SlipSafety = over(r.SlipTorque, r.PeakTorque)
+	}
 	r.ThrustShare = over(math.Abs(l.Thrust), float64(s.Count)*r.LeastPreload)
+}
+
+// faceCircle is the diameter, m, at which friction acts when the pressure is
+// even over the face: the crush pressure is taken so, and bolts near the edge
+// must not be credited with more.
+func faceCircle(s *Spec, l *Load) float64 {
+	outer, inner := math.Min(s.Plate, l.HubDiameter), s.Bore
+	if !(outer > inner) {
+		return 0
+	}
+	return 2.0 / 3 * (outer*outer + outer*inner + inner*inner) / (outer + inner)
 }
 
 // SlipTorque is what friction on the bolt circle (diameter, m) carries under
@@ -110,8 +126,8 @@ func (r *Result) crush(s *Spec, l *Load) {
 	t := s.Size.thread()
 	disc := math.Min(s.Plate, l.HubDiameter)
 	area := math.Pi / 4 * (disc*disc - s.Bore*s.Bore - float64(s.Count)*t.Hole*t.Hole)
-	r.HolesInside = s.BoltCircle+t.Hole <= disc && s.BoltCircle-t.Hole >= s.Bore && area > 0
-	r.HeadsClear = s.BoltCircle*math.Sin(math.Pi/float64(s.Count)) >= t.Head
+	r.HolesInside = s.BoltCircle+t.Head <= disc && s.BoltCircle-t.Head >= s.Bore && area > 0
+	r.HeadsClear = s.BoltCircle*math.Sin(math.Pi/float64(s.Count)) >= t.Corners
 	if !r.HolesInside {
 		return
 	}
@@ -130,6 +146,8 @@ func (r *Result) slipped(s *Spec, l *Load) {
 	r.ShearForce = 2 * r.PeakTorque / (float64(s.Count) * s.BoltCircle)
 	r.ShearStress = r.ShearForce / t.StressArea()
 	r.BendingStress = 16 * r.ShearForce * l.HubThickness / (math.Pi * root * root * root)
+	r.Combined = math.Sqrt(r.BendingStress*r.BendingStress + 3*r.ShearStress*r.ShearStress)
+	r.Yield = s.Class.yield()
 }
 
 // over is a/b, unknown where b is as good as nothing.

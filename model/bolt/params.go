@@ -43,7 +43,7 @@ func (s *Spec) tighteningParams() []param.Param {
 			Within(20, 90).Typical(50, 90).From("from memory: VDI 2230, 90 %").When(!s.TighteningTorque.Known).
 			Help("Share of the yield strength that tension and twist of tightening use together."),
 		param.Number(&s.TighteningFactor, "tightening_factor", "Tightening factor", unit.One).
-			Within(1, 4).Typical(1.4, 2.5).From("from memory: VDI 2230, 1.6 with a torque wrench").
+			Within(1, 4).Typical(1.4, 2.5).From("from memory: VDI 2230, 1.6 to 2 with a torque wrench").
 			Help("Greatest over least preload of bolts tightened in the same way."),
 		param.Number(&s.SettlingLoss, "settling_loss", "Preload lost by settling", unit.Percent).
 			Within(0, 30).Typical(5, 15).From("estimate: 10 to 15 %").Help("Share of the least preload that goes as the surfaces bed in."),
@@ -81,8 +81,8 @@ func (s *Spec) hubParams() []param.Param {
 func (s *Spec) dutyParams() []param.Param {
 	return []param.Param{
 		param.Number(&s.PeakOverMean, "peak_over_mean_torque", "Peak over mean propeller torque", unit.One).
-			Within(1, 5).Typical(1.25, 2.5).From("estimate: own judgement").
-			Help("Used only where the drive's own torque swing is not known."),
+			Within(1, 10).Typical(3, 7).From("estimate: a single cylinder through a stiff drive").
+			Help("Used only where what the drive passes is not known."),
 		param.Number(&s.SlipAsked, "slip_safety_asked", "Slip safety asked", unit.One).
 			Within(1, 5).Typical(1.5, 2.5).From("from memory: VDI 2230, 1.8 where the torque changes").
 			Help("Slip torque over peak torque; less is thin, below 1 the hub slips."),

@@ -12,7 +12,7 @@ const mm, kN, mpa = 1e-3, 1e3, 1e6
 func TestPublished(t *testing.T) {
 	published.Run(t, "bolt", map[string]published.Runner{
 		"tightening": func(t testing.TB, c published.Case) map[string]float64 {
-			x := Thread{c.Num(t, "nominal") * mm, c.Num(t, "pitch") * mm, c.Num(t, "head") * mm, c.Num(t, "hole") * mm}
+			x := Thread{c.Num(t, "nominal") * mm, c.Num(t, "pitch") * mm, c.Num(t, "head") * mm, c.Num(t, "hole") * mm, 0}
 			friction := c.Num(t, "friction")
 			preload := x.Preload(Class(c.Word(t, "class")).yield(), fullUse, friction)
 			return map[string]float64{"preload": preload / kN, "torque": preload * x.Lever(friction, friction)}
@@ -37,6 +37,7 @@ func jointCase(t testing.TB, c published.Case) map[string]float64 {
 	s.Hub, s.Size, s.Class = Material(c.Word(t, "hub")), Size(c.Word(t, "size")), Class(c.Word(t, "class"))
 	s.Count, s.BoltCircle, s.PeakOverMean = int(c.Num(t, "count")), c.Num(t, "circle")*mm, c.Num(t, "factor")
 	s.TighteningTorque = param.Slot{}
+	s.ThreadFriction, s.HeadFriction, s.TighteningFactor = 0.12, 0.12, 1.6
 	r := Clamp(s, Load{Torque: c.Num(t, "mean"), HubDiameter: 0.110, HubThickness: 0.030})
 	return map[string]float64{
 		"slip_torque": r.SlipTorque, "slip_safety": r.SlipSafety.Value, "preload_least": r.LeastPreload / kN,

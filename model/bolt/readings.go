@@ -11,8 +11,9 @@ const (
 	mechanics = "mechanics"
 
 	noTorque = "the propeller takes no torque"
+	overdone = "the bolts yield in tightening: they do not hold such a preload"
 	noHold   = "the bolts hold nothing after their losses"
-	noArea   = "the bolt holes do not lie between bore and edge of plate and hub"
+	noArea   = "the bolts do not lie between bore and edge of plate and hub"
 	noLimit  = "Pressure allowed on the hub is not given"
 )
 
@@ -20,7 +21,7 @@ const (
 func (r Result) Readings() []reading.Reading {
 	peak := "mean propeller torque times Peak over mean propeller torque"
 	if r.SwingKnown {
-		peak = "mean propeller torque plus the drive's own swing, all of which is taken to reach the propeller"
+		peak = "the highest that the drive passes, standing at full throttle or on the way up to it where that is known; all of it is taken to reach the propeller"
 	}
 	safetyWhy := noArea
 	if !r.CrushAllowed.Known {
@@ -44,7 +45,7 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("bolt.peak_torque", "Peak torque at the plate", r.PeakTorque, unit.NewtonMetre).Lower().How(peak).Source(mechanics),
 		reading.New("bolt.slip_torque", "Slip torque of the plate", r.SlipTorque, unit.NewtonMetre).Higher().
 			How("least preload of all bolts times friction, on the bolt circle").Source(vdi),
-		slot("bolt.slip_safety", "Safety against slip", r.SlipSafety, unit.One, noTorque).Higher().
+		slot("bolt.slip_safety", "Safety against slip", r.SlipSafety, unit.One, r.unslipped()).Higher().
 			How("slip torque over peak torque").Source(vdi),
 		slot("bolt.crush_pressure", "Pressure on the hub", r.CrushPressure, unit.Megapascal, noArea).Lower().
 			How("greatest clamping force over the face that plate and hub share, less bore and holes").Source(mechanics),
@@ -56,9 +57,22 @@ func (r Result) Readings() []reading.Reading {
 			How("shear force over the thread's stress area").Source(mechanics),
 		reading.New("bolt.bending_stress", "Bolt bending if friction fails", r.BendingStress, unit.Megapascal).Lower().
 			How("shear force over half the hub's thickness at the thread's root, bolt held at both ends").Source(mechanics),
+		reading.New("bolt.combined_stress", "Bolt stress if friction fails", r.Combined, unit.Megapascal).Lower().
+			How("bending and shear together").Source(mechanics),
 		slot("bolt.thrust_share", "Thrust against clamping force", r.ThrustShare, unit.Percent, noHold).
 			How("thrust over the least preload of all bolts; not counted in the slip torque").Source(mechanics),
 	}
+}
+
+// unslipped is why the safety against slip is not known.
+func (r Result) unslipped() string {
+	switch {
+	case !r.HolesInside:
+		return noArea
+	case r.StressShare > 1:
+		return overdone
+	}
+	return noTorque
 }
 
 func slot(key, label string, s param.Slot, u unit.Unit, why string) reading.Reading {

@@ -62,14 +62,15 @@ type Spec struct {
 	SlipAsked    float64
 }
 
-// Default is six M8 on a 75 mm circle, tightened as far as a wooden hub bears.
+// Default is six M8 on a 75 mm circle, tightened as far as a wooden hub bears
+// when their threads run easily.
 func Default() Spec {
 	return Spec{
 		Count: 6, Size: M8, Class: Class8, BoltCircle: 0.075,
-		ThreadFriction: 0.12, HeadFriction: 0.12, TighteningTorque: param.Known(11.5), YieldUse: 0.9, TighteningFactor: 1.6,
+		ThreadFriction: 0.08, HeadFriction: 0.08, TighteningTorque: param.Known(8), YieldUse: 0.9, TighteningFactor: 1.8,
 		SettlingLoss: 0.10, SeasonLoss: 0.15,
 		Hub: Wood, HubFriction: 0.25, MetalFlange: 0.15, Surfaces: 1, WoodCrush: 7e6, Plate: 0.110, Bore: 0.025,
-		PeakOverMean: 1.5, SlipAsked: 1.8,
+		PeakOverMean: 5, SlipAsked: 1.8,
 	}
 }
 

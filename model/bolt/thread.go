@@ -3,23 +3,23 @@ package bolt
 import "math"
 
 // Thread is an ISO metric bolt: nominal diameter and pitch, the diameter of the
-// face under its head, and that of its hole. All m.
-type Thread struct{ Nominal, Pitch, Head, Hole float64 }
+// face under its head, that of its hole, and the head across its corners. All m.
+type Thread struct{ Nominal, Pitch, Head, Hole, Corners float64 }
 
 // thread is the coarse thread of a size, with a hexagon head and the medium
 // hole. Source: from memory, ISO 261, ISO 4014, ISO 273.
 func (s Size) thread() Thread {
 	switch s {
 	case M5:
-		return Thread{5e-3, 0.8e-3, 6.9e-3, 5.5e-3}
+		return Thread{5e-3, 0.8e-3, 6.9e-3, 5.5e-3, 8.8e-3}
 	case M6:
-		return Thread{6e-3, 1e-3, 8.9e-3, 6.6e-3}
+		return Thread{6e-3, 1e-3, 8.9e-3, 6.6e-3, 11.05e-3}
 	case M10:
-		return Thread{10e-3, 1.5e-3, 14.6e-3, 11e-3}
+		return Thread{10e-3, 1.5e-3, 14.6e-3, 11e-3, 17.8e-3}
 	case M12:
-		return Thread{12e-3, 1.75e-3, 16.6e-3, 13.5e-3}
+		return Thread{12e-3, 1.75e-3, 16.6e-3, 13.5e-3, 20e-3}
 	}
-	return Thread{8e-3, 1.25e-3, 11.6e-3, 9e-3}
+	return Thread{8e-3, 1.25e-3, 11.6e-3, 9e-3, 14.4e-3}
 }
 
 // yield is the 0.2 % proof stress up to M16, Pa. Source: from memory, ISO

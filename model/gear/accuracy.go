@@ -29,10 +29,18 @@ func (m toothMaterial) runIn(deviation float64) float64 {
 	return math.Min(0.075*deviation, 3)
 }
 
-// runInLead is the same for the misalignment of the face.
-func (m toothMaterial) runInLead(deviation float64) float64 {
-	if m.treatment == soft {
-		return math.Min(320/m.contact, 1) * deviation
+// runInLead is the same for the misalignment of the face, at a pitch-line speed
+// in m/s: fast teeth wear in less.
+func (m toothMaterial) runInLead(deviation, speed float64) float64 {
+	if m.treatment != soft {
+		return math.Min(0.15*deviation, 6)
 	}
-	return math.Min(0.15*deviation, 6)
+	worn := math.Min(320/m.contact, 1) * deviation
+	switch {
+	case speed > 10:
+		return math.Min(worn, 12800/m.contact)
+	case speed > 5:
+		return math.Min(worn, 25600/m.contact)
+	}
+	return worn
 }

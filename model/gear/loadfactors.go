@@ -7,7 +7,7 @@ import "math"
 type LoadFactors struct {
 	Application       float64 // KA
 	Dynamic           float64 // Kv, method B
-	DynamicSimple     float64 // Kv, method C
+	DynamicSimple     float64 // Kv, method C; 0 outside its range
 	Resonance         float64 // speed over that of resonance
 	Face              float64 // KHβ
 	FaceRoot          float64 // KFβ
@@ -15,6 +15,7 @@ type LoadFactors struct {
 	TransverseRoot    float64 // KFα
 	MeshStiffness     float64 // cγα, N/(m·m)
 	Misalignment      float64 // after running in, m
+	resonant          float64 // Resonance from which the pair resonates
 	lineLoad          float64 // Ft KA/b, N/mm
 	toothStiffness    float64 // c', N/(mm µm)
 	meshStiffnessMean float64 // cγα, N/(mm µm)
@@ -33,7 +34,7 @@ func (f *toothFactors) loadFactors(g *Geometry, force, application, speed float6
 	k.MeshStiffness = k.meshStiffnessMean * 1e9
 	f.dynamic(&k, g, speed)
 	k.DynamicSimple = simpleDynamic(g, f.build.accuracyClass, k.lineLoad, g.Pinion.ReferenceDiameter/2*speed)
-	f.face(&k, g, face)
+	f.face(&k, g, face, g.Pinion.ReferenceDiameter/2*speed)
 	f.transverse(&k, g)
 	return k
 }
@@ -42,18 +43,22 @@ func (f *toothFactors) loadFactors(g *Geometry, force, application, speed float6
 func (f *toothFactors) dynamic(k *LoadFactors, g *Geometry, speed float64) {
 	resonance := 30000 / (math.Pi * float64(g.Pinion.Teeth)) * math.Sqrt(k.meshStiffnessMean/f.mass) // rpm
 	k.Resonance = speed * 30 / math.Pi / resonance
-	separated := 0.85
+	k.resonant = 0.85
 	if k.lineLoad < 100 {
-		separated = 0.5 + 0.35*math.Sqrt(k.lineLoad/100)
+		k.resonant = 0.5 + 0.35*math.Sqrt(k.lineLoad/100)
 	}
 	perError := k.toothStiffness / k.lineLoad
-	bp, bf, bk := perError*f.pitchError, perError*f.formError, math.Abs(1-perError*f.build.tipRelief)
+	bp, bf, bk := perError*f.pitchError, perError*f.formError, 1.0
+	// Coarser teeth are too uneven for relief to count.
+	if f.build.accuracyClass <= 5 {
+		bk = math.Abs(1 - perError*f.build.tipRelief)
+	}
 	c := newDynamicConstants(g.ContactRatio + g.OverlapRatio)
 	n := k.Resonance
 	main := 1 + c[0]*bp + c[1]*bf + c[3]*bk
 	above := c[4]*bp + c[5]*bf + c[6]
 	switch {
-	case n <= separated:
+	case n <= k.resonant:
 		k.Dynamic = 1 + n*(c[0]*bp+c[1]*bf+c[2]*bk)
 	case n <= 1.15:
 		k.Dynamic = main
@@ -62,6 +67,7 @@ func (f *toothFactors) dynamic(k *LoadFactors, g *Geometry, speed float64) {
 	default:
 		k.Dynamic = above + (main-above)/0.35*(1.5-n)
 	}
+	k.Dynamic = math.Max(1, k.Dynamic)
 }
 
 // newDynamicConstants are Cv1 to Cv7 at a total contact ratio. Source: ISO
@@ -88,14 +94,17 @@ var (
 	simpleHelical = [8]float64{1.9, 3.5, 6.7, 13.3, 23.9, 34.8, 47.0, 68.2}
 )
 
-// simpleDynamic is method C, an upper cross-check far below resonance; line
-// load in N/mm, v in m/s. Source: ISO 6336-1, from memory.
+// simpleDynamic is method C, a cross-check far below resonance, 0 outside its
+// range; line load in N/mm, v in m/s. Source: ISO 6336-1, from memory.
 func simpleDynamic(g *Geometry, class int, lineLoad, v float64) float64 {
 	u := g.Ratio()
 	path := v * float64(g.Pinion.Teeth) / 100 * math.Sqrt(u*u/(1+u*u))
+	if path > 3 {
+		return 0
+	}
 	k3 := 2.0
 	if path > 0.2 {
-		k3 = math.Max(2.071-0.357*path, 0)
+		k3 = 2.071 - 0.357*path
 	}
 	i := min(max(class-3, 0), 7)
 	line := math.Max(lineLoad, 100)
@@ -105,7 +114,7 @@ func simpleDynamic(g *Geometry, class int, lineLoad, v float64) float64 {
 }
 
 // face is KHβ by method C and KFβ. Source: ISO 6336-1, from memory.
-func (f *toothFactors) face(k *LoadFactors, g *Geometry, face float64) {
+func (f *toothFactors) face(k *LoadFactors, g *Geometry, face, speed float64) {
 	p, d := &f.build.mount, g.Pinion.ReferenceDiameter*1000
 	line := k.lineLoad * k.Dynamic
 	place := 0.8
@@ -117,7 +126,7 @@ func (f *toothFactors) face(k *LoadFactors, g *Geometry, face float64) {
 	deflection := line * 0.023 * (math.Abs(1+bend-0.3) + 0.3) * (face / d) * (face / d)
 	misaligned := math.Max(1.33*deflection+f.leadError, math.Max(0.005*line, f.leadLeast))
 	m := &f.build.material
-	misaligned -= (m[0].runInLead(misaligned) + m[1].runInLead(misaligned)) / 2
+	misaligned -= (m[0].runInLead(misaligned, speed) + m[1].runInLead(misaligned, speed)) / 2
 	k.Misalignment = misaligned * 1e-6
 	reach := misaligned * 0.85 * k.meshStiffnessMean / (2 * line)
 	if k.Face = 1 + reach; reach >= 1 {

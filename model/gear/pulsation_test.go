@@ -66,3 +66,21 @@ func TestTeethPartWhenPulsationExceedsTheMean(t *testing.T) {
 		}
 	}
 }
+
+// A soft coupling lets little through at speed, yet resonates on the way up.
+func TestRunUpFindsTheResonance(t *testing.T) {
+	s := Default()
+	at, train := rated(), trainOf(3)
+	g := newGear(t, s)
+	je := train.CrankInertia + g.CrankInertia()
+	jp := (train.PropellerInertia + g.SpinningInertia()) / (g.Ratio() * g.Ratio())
+	natural := at.CrankSpeed * 0.5
+	s.CouplingStiffness = param.Known(natural * natural * je * jp / (je + jp))
+	p := newGear(t, s).Examine(at, train).Pulsation
+	if math.Abs(p.PeakSpeed/natural-1) > 0.1 || p.Peak <= p.Mean {
+		t.Errorf("peak %g N·m at %g of the resonance", p.Peak, p.PeakSpeed/natural)
+	}
+	if math.Abs(p.Torsional.Value*2*math.Pi/natural-1) > 1e-9 {
+		t.Errorf("torsional %v, want %g", p.Torsional, natural/(2*math.Pi))
+	}
+}

@@ -1,10 +1,12 @@
 package gear
 
 import (
+	"cmp"
 	"math"
 	"strings"
 	"testing"
 
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
 	"pgregory.net/rapid"
@@ -100,7 +102,7 @@ func TestLoadFactorsAreAtLeastOne(t *testing.T) {
 		}
 		rated++
 		k := r.Load
-		for name, v := range map[string]float64{"application": k.Application, "dynamic": k.Dynamic, "simple": k.DynamicSimple,
+		for name, v := range map[string]float64{"application": k.Application, "dynamic": k.Dynamic, "simple": cmp.Or(k.DynamicSimple, 1),
 			"face": k.Face, "face, root": k.FaceRoot, "transverse": k.Transverse, "transverse, root": k.TransverseRoot} {
 			if !(v >= 1) || math.IsInf(v, 0) {
 				t.Fatalf("%s factor is %g", name, v)
@@ -200,6 +202,52 @@ func TestFirstToGiveOut(t *testing.T) {
 	} {
 		if got := first(tc.pitting, tc.bending, 1.1, 1.5, tc.roots); got != tc.want {
 			t.Errorf("%+v: %+v", tc, got)
+		}
+	}
+}
+
+// At 17 m/s a soft pair wears in far less than a slow one would.
+func TestFastSoftTeethWearInLess(t *testing.T) {
+	m, ok := newToothMaterial(Normalized, MQ, Core25, 150)
+	if !ok {
+		t.Fatal("no such steel")
+	}
+	for _, tc := range []struct{ speed, want float64 }{{4, 95 * 320 / m.contact}, {6, 25600 / m.contact}, {17, 12800 / m.contact}} {
+		if got, want := m.runInLead(95, tc.speed), min(tc.want, 95); math.Abs(got-want) > 1e-9 {
+			t.Errorf("at %g m/s %g µm, want %g", tc.speed, got, want)
+		}
+	}
+}
+
+func TestPinionsThatCannotBeHeldSo(t *testing.T) {
+	for _, tc := range []struct {
+		name         string
+		place        Place
+		span, offset float64
+		rated        bool
+	}{
+		{"overhung, without overhang", Overhung, 45e-3, 0, false}, {"overhung", Overhung, 45e-3, 17e-3, true},
+		{"between bearings closer than the face", Between, 10e-3, 0, false}, {"between", Between, 45e-3, 5e-3, true},
+		{"far off the middle", Between, 60e-3, 19e-3, false},
+	} {
+		s := Default()
+		s.PinionPlace, s.PinionSpan, s.PinionOffset = tc.place, param.Known(tc.span), tc.offset
+		if why := newGear(t, s).Examine(rated(), part.Train{}).Strength.Why; (why == "") != tc.rated {
+			t.Errorf("%s: %q", tc.name, why)
+		}
+	}
+}
+
+// Resonance starts earlier under a low load.
+func TestResonanceIsSeenAtLowLoad(t *testing.T) {
+	for _, tc := range []struct {
+		ratio, from float64
+		want        reading.Verdict
+	}{{0.84, 0.80, reading.Thin}, {0.84, 0.85, reading.Holds}, {1.1, 0.85, reading.Thin}, {1.2, 0.85, reading.Holds}} {
+		r := Result{}
+		r.Strength.Load.Resonance, r.Strength.Load.resonant = tc.ratio, tc.from
+		if got := r.resonanceCheck().Verdict; got != tc.want {
+			t.Errorf("%g from %g: %s, want %s", tc.ratio, tc.from, got, tc.want)
 		}
 	}
 }

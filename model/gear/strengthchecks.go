@@ -6,7 +6,7 @@ import (
 )
 
 func (r Result) strengthChecks(thin float64) []reading.Check {
-	return append(r.safetyChecks(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.agreementCheck())
+	return append(r.safetyChecks(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.lineLoadCheck(), r.agreementCheck())
 }
 
 func (r Result) safetyChecks(thin float64) []reading.Check {
@@ -23,7 +23,7 @@ func (r Result) safetyChecks(thin float64) []reading.Check {
 		reading.AtLeast("gear.pitting", pitting, s.PittingSafety(), r.spec.PittingAsked, thin, unit.One).Source(asked).
 			Advice("Raise Face width, Module or Pinion teeth, or choose a finer Accuracy class, Crowned teeth or a better Pinion material and Wheel material."),
 		reading.AtLeast("gear.bending", bending, s.BendingSafety(), r.spec.BendingAsked, thin, unit.One).Source(asked).
-			Advice("Raise Module, Face width, Pinion profile shift or Wheel profile shift, or choose a better Material quality."),
+			Advice("Raise Module or Face width, or choose a finer Accuracy class, Crowned teeth or a better Material quality."),
 	}
 }
 
@@ -53,10 +53,20 @@ func (r Result) resonanceCheck() reading.Check {
 	if r.Strength.Why != "" {
 		return reading.Unrated(key, label, r.Strength.Why)
 	}
-	n := r.Strength.Load.Resonance
-	return reading.Condition(key, label, n < 0.85 || n > 1.15).Warn().
-		Source("from memory: ISO 6336-1, 0.85 to 1.15 of resonance").
+	k := &r.Strength.Load
+	return reading.Condition(key, label, k.Resonance < k.resonant || k.Resonance > 1.15).Warn().
+		Source("from memory: ISO 6336-1, 0.85 to 1.15 of resonance, from less where the load is low").
 		Advice("Change Pinion teeth or Module.")
+}
+
+func (r Result) lineLoadCheck() reading.Check {
+	const key, label = "gear.line_load", "Flanks pressed enough together"
+	if r.Strength.Why != "" {
+		return reading.Unrated(key, label, r.Strength.Why)
+	}
+	return reading.AtLeast(key, label, r.Strength.Load.lineLoad*1000, 50e3, 0, unit.NewtonPerMillimetre).Warn().
+		Source("from memory: ISO 6336-1, below 50 N/mm flanks may part and the dynamic factor grows without meaning").
+		Advice("lower Face width or raise Application factor; at part load read the safeties with care")
 }
 
 func (r Result) agreementCheck() reading.Check {

@@ -61,7 +61,7 @@ func (s *Spec) mountingParams() []param.Param {
 		param.Toggle(&s.Crowned, "crowned", "Crowned teeth").
 			Help("Flanks a few micrometres lower at the ends of the face, which halves the misalignment that counts."),
 		param.Number(&s.TipRelief, "tip_relief", "Tip relief", unit.Micrometre).Within(0, 60).Typical(0, 25).
-			Help("Taken off the flanks at the tips; enough of it quietens the mesh at the load it was made for."),
+			Help("Taken off the flanks at the tips; enough of it quietens the mesh at the load it was made for. The rating counts it for Accuracy class 4 and 5."),
 		param.Number(&s.RootRoughness, "root_roughness", "Root roughness, Rz", unit.Micrometre).Within(0.5, 40).Typical(6, 20).
 			From("estimate").Help("Mean peak to valley height in the fillets of both gears."),
 		param.Choice(&s.PinionPlace, "pinion_place", "Pinion sits", Between, Overhung).

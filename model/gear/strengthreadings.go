@@ -50,12 +50,13 @@ func (r Result) loadReadings() []reading.Reading {
 	return []reading.Reading{
 		s.rated("gear.application_factor", "Application factor", k.Application, unit.One).Lower().How(from).Source("ISO 6336-6, from memory"),
 		r.pulsationReading(),
+		r.peakReading("gear.run_up_peak", "Greatest crank torque, run-up", r.Pulsation.Peak, unit.NewtonMetre).Lower(),
+		r.peakReading("gear.run_up_speed", "Crank speed of that", r.Pulsation.PeakSpeed, unit.RPM),
 		s.rated("gear.dynamic_factor", "Dynamic factor", k.Dynamic, unit.One).Lower().
 			How("from errors of pitch and profile, tip relief and the nearness of resonance").Source(dynamicClause),
-		s.rated("gear.dynamic_factor_simple", "Dynamic factor, simple method", k.DynamicSimple, unit.One).Lower().
-			How("from accuracy class and speed alone, as a cross-check").Source("ISO 6336-1 clause 6, method C, from memory"),
+		r.simpleReading(),
 		s.rated("gear.resonance_ratio", "Speed over mesh resonance", k.Resonance, unit.One).
-			How("running speed over that at which the pair resonates; 0.85 to 1.15 is resonance").Source(dynamicClause),
+			How("running speed over that at which the pair resonates; 0.85 to 1.15 is resonance, from less under 100 N/mm").Source(dynamicClause),
 		s.rated("gear.mesh_stiffness", "Mesh stiffness per width", k.MeshStiffness, unit.Gigapascal).
 			How("mean of the pair; 1 GPa is 1 N/(mm µm)").Source("ISO 6336-1 clause 9, method B, from memory"),
 		s.rated("gear.misalignment", "Misalignment over the face", k.Misalignment, unit.Micrometre).Lower().
@@ -81,6 +82,25 @@ func (r Result) pulsationReading() reading.Reading {
 		Source("mechanics of two inertias")
 }
 
+func (r Result) simpleReading() reading.Reading {
+	const key, label = "gear.dynamic_factor_simple", "Dynamic factor, simple method"
+	s := &r.Strength
+	if s.Why == "" && s.Load.DynamicSimple == 0 {
+		return reading.Missing(key, label, unit.One, "too fast for the simple method").Lower()
+	}
+	return s.rated(key, label, s.Load.DynamicSimple, unit.One).Lower().
+		How("from accuracy class and speed alone, as a cross-check").Source("ISO 6336-1 clause 6, method C, from memory")
+}
+
+func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.Reading {
+	if why := r.Pulsation.Why; why != "" {
+		return reading.Missing(key, label, u, why)
+	}
+	return reading.New(key, label, si, u).
+		How("mean and all that pulsates in the mesh, from idle up to full throttle standing, along the propeller's load").
+		Source("mechanics of two inertias")
+}
+
 func (r Result) flankReadings() []reading.Reading {
 	s := &r.Strength
 	p := &s.Flank[0]
@@ -89,7 +109,7 @@ func (r Result) flankReadings() []reading.Reading {
 		s.rated("gear.elasticity_factor", "Elasticity factor, √(N/mm²)", s.Elasticity, unit.One).How("steel on steel").Source(flankClause),
 		s.rated("gear.contact_ratio_factor", "Contact ratio factor", s.Ratio, unit.One).Lower().
 			How("length of the lines of contact").Source(flankClause),
-		s.rated("gear.helix_factor", "Helix factor", s.Helix, unit.One).How("from the helix angle").
+		s.rated("gear.helix_factor", "Helix factor", s.Helix, unit.One).How("from the helix angle; the extra of the edition of 2019 for flanks without relief is not counted").
 			Source("ISO 6336-2, edition of 2019 and corrigendum of 2008, from memory"),
 		s.rated("gear.contact_stress_nominal", "Contact stress, nominal", s.Nominal, unit.Megapascal).Lower().
 			How("at the pitch point under the mean torque").Source(flankClause),
@@ -163,7 +183,7 @@ func (r Result) crossReadings() []reading.Reading {
 		flanks.rated("gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
 			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter").Source(agmaOrigin),
 		roots.rated("gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
-			How("of the weaker gear, 99 % reliable; expect within about 35 % of ISO's").Source(agmaOrigin),
+			How("of the weaker gear, 99 % reliable; within about 35 % of ISO's unless the load per width is low").Source(agmaOrigin),
 		flanks.rated("gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
 			How("from speed and a quality number of 17 less the accuracy class, at most 11 (estimate)").Source(agmaOrigin),
 		flanks.rated("gear.agma_load_distribution", "Load distribution, AGMA form", c.Spread, unit.One).Lower().

@@ -28,13 +28,19 @@ type pinionMount struct {
 	shaft    float64 // diameter
 }
 
-// held reports whether offset and span lie within what the method for the
-// bending of the pinion is given for. Source: ISO 6336-1, from memory.
-func (m pinionMount) held() bool {
-	if m.overhung {
-		return m.offset <= 0.5*m.span
+// unheld is why a pinion so mounted, its face in mm, cannot be built or lies
+// outside what the method for its bending is given for; empty where it does
+// not. Source: geometry; ISO 6336-1, from memory.
+func (m pinionMount) unheld(face float64) string {
+	switch {
+	case m.overhung && m.offset < face/2:
+		return "an overhung pinion stands outside its bearings: raise Pinion offset to more than half the Face width"
+	case !m.overhung && m.span < face+2*m.offset:
+		return "the pinion does not fit between its bearings: raise Pinion bearing span or lower Pinion offset or Face width"
+	case m.overhung && m.offset > 0.5*m.span, !m.overhung && m.offset > 0.3*m.span:
+		return "Pinion offset is too much of Pinion bearing span for the method; lower it, at most 0.3 between bearings and 0.5 overhung"
 	}
-	return m.offset <= 0.3*m.span
+	return ""
 }
 
 // The web of a lightened wheel lies between three and eight tenths of its

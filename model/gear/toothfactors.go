@@ -29,8 +29,8 @@ const steelElasticity = 189.8
 
 func newToothFactors(g *Geometry, b toothBuild) toothFactors {
 	f := toothFactors{build: b, elasticity: steelElasticity}
-	if !b.mount.held() {
-		f.refuse("Pinion offset is too much of Pinion bearing span for the method; lower it, at most 0.3 between bearings and 0.5 overhung")
+	if why := b.mount.unheld(g.FaceWidth * 1000); why != "" {
+		f.refuse(why)
 	}
 	f.flankShape(g)
 	f.rootShape(g)
