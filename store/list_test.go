@@ -10,7 +10,7 @@ import (
 	"testing"
 )
 
-func TestOpenSaysWhatToDo(t *testing.T) {
+func TestOpenNamesTheCure(t *testing.T) {
 	dir := t.TempDir()
 	f := NewFolder(dir)
 	in := func(name string) string { return filepath.Join(dir, name) }

@@ -194,7 +194,7 @@ func TestLeavingOnPurposeKeepsNothing(t *testing.T) {
 	}
 }
 
-func TestDumbTerminalIsToldWhatToDo(t *testing.T) {
+func TestDumbTerminalIsToldTheCure(t *testing.T) {
 	s := screentest.Start(t, screentest.Window{Cols: 80, Rows: 24, Env: screentest.Env("dumb"), Dir: t.TempDir(), Mute: true}, built(t), "open")
 	s.WaitFor("set TERM")
 	if code := s.End(); code != 2 {

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -73,17 +74,6 @@ func grid(source string) Rating {
 	return r
 }
 
-func verdict(t *testing.T, cs []reading.Check, key string) reading.Check {
-	t.Helper()
-	for _, c := range cs {
-		if c.Key == key {
-			return c
-		}
-	}
-	t.Fatalf("no check %s", key)
-	return reading.Check{}
-}
-
 func TestPulsationChecks(t *testing.T) {
 	examined := func(set float64) []reading.Check {
 		return build(t, func(s *Spec) { s.StandingTension = param.Known(set) }).Examine(rated(), single()).Checks(0.1)
@@ -99,12 +89,12 @@ func TestPulsationChecks(t *testing.T) {
 		for key, want := range map[string]reading.Verdict{
 			"belt.slack_side_peak": tc.here, "belt.slack_side_sweep": tc.anywhere, "belt.slip_reserve_peak": tc.skids, "belt.resonance_range": tc.bands,
 		} {
-			if c := verdict(t, cs, key); c.Verdict != want {
+			if c := anyspec.Check(t, cs, key); c.Verdict != want {
 				t.Errorf("set to %g N, %s: %s, want %s (%s)", tc.set, key, c.Verdict, want, c.Text())
 			}
 		}
 	}
-	if c := verdict(t, examined(900), "belt.slack_side_sweep"); !strings.Contains(c.Cure, "the worst is at 6") {
+	if c := anyspec.Check(t, examined(900), "belt.slack_side_sweep"); !strings.Contains(c.Cure, "the worst is at 6") {
 		t.Errorf("says %q", c.Cure)
 	}
 }
@@ -125,7 +115,7 @@ func TestPeakAdviceFitsTheSetting(t *testing.T) {
 func TestSlackBeltSaysWhatItMeans(t *testing.T) {
 	required := build(t, asIs).required
 	b := build(t, func(s *Spec) { s.StandingTension = param.Known(0.6 * required) })
-	c := verdict(t, b.Examine(rated(), part.Train{}).Checks(0.1), "belt.standing_tension")
+	c := anyspec.Check(t, b.Examine(rated(), part.Train{}).Checks(0.1), "belt.standing_tension")
 	if c.Verdict != reading.Fails || !strings.Contains(c.Cure, "set so, it carries 10.3 kW at the design tension ratio and skids worn at 15.1 kW") {
 		t.Errorf("%s: %s", c.Verdict, c.Cure)
 	}
@@ -134,7 +124,7 @@ func TestSlackBeltSaysWhatItMeans(t *testing.T) {
 func TestHotBeltSaysWhatItCosts(t *testing.T) {
 	r := build(t, func(s *Spec) { s.RatedEfficiency = 0.9435 }).Examine(rated(), part.Train{})
 	near(t, "temperature", r.Temperature, 273.15+110, 1)
-	c := verdict(t, r.Checks(0.1), "belt.temperature")
+	c := anyspec.Check(t, r.Checks(0.1), "belt.temperature")
 	if c.Verdict != reading.Thin || !strings.Contains(c.Cure, "times as fast as when cool") {
 		t.Errorf("%s: %s", c.Verdict, c.Cure)
 	}
@@ -145,7 +135,7 @@ func TestCoarseProfileAtHighSpeedFails(t *testing.T) {
 	b := build(t, func(s *Spec) {
 		s.Profile, s.Ribs, s.CrankDiameter, s.DrivenDiameter, s.CentreDistance = PM, 4, 0.18, 0.4, 0.32
 	})
-	if c := verdict(t, b.Examine(rated(), part.Train{}).Checks(0.1), "belt.speed"); c.Verdict != reading.Fails {
+	if c := anyspec.Check(t, b.Examine(rated(), part.Train{}).Checks(0.1), "belt.speed"); c.Verdict != reading.Fails {
 		t.Errorf("%s", c.Text())
 	}
 }

@@ -100,10 +100,7 @@ func (r Result) perRib(x float64) float64 {
 func (r Result) slipReadings() []reading.Reading {
 	const noPull = "there is no pull at this point"
 	ratio := func(key, label string, s param.Slot, why string) reading.Reading {
-		if !s.Known {
-			return reading.Missing(key, label, unit.One, why)
-		}
-		return reading.New(key, label, s.Value, unit.One)
+		return reading.OfSlot(key, label, s, unit.One, why)
 	}
 	return []reading.Reading{
 		reading.New("belt.arc_factor", "Arc factor", r.ArcFactor, unit.One).Higher().

@@ -9,10 +9,10 @@ import (
 func (r Result) lifeReadings() []reading.Reading {
 	l := r.Life
 	of := func(key, label string, x float64, u unit.Unit) reading.Reading {
-		return filled(key, label, param.Slot{Value: x, Known: l.Why == "" && r.Ribs > 0}, u, r.noLife())
+		return reading.OfSlot(key, label, param.Slot{Value: x, Known: l.Why == "" && r.Ribs > 0}, u, r.noLife())
 	}
 	return []reading.Reading{
-		filled("belt.rated_power", "Rated power per rib", param.Slot{Value: r.RatedPower, Known: r.RatedWhy == "" && r.Ribs > 0}, unit.Kilowatt, r.noRating()).Higher().
+		reading.OfSlot("belt.rated_power", "Rated power per rib", param.Slot{Value: r.RatedPower, Known: r.RatedWhy == "" && r.Ribs > 0}, unit.Kilowatt, r.noRating()).Higher().
 			How("from the rating table, linear in speed and diameter, times the arc factor; a length factor is left out").Source("the source given with the table"),
 		reading.New("belt.wanted_power", "Power per rib to be rated", r.WantedPower, unit.Kilowatt).Lower().
 			How("power times service factor over the ribs; ratings presuppose a service factor").Source("common practice, no source"),

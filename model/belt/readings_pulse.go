@@ -24,15 +24,15 @@ func (r Result) noPulsation() string {
 func (r Result) surgeReadings() []reading.Reading {
 	p := r.Pulsation
 	newton := func(key, label string, n float64) reading.Reading {
-		return filled(key, label, param.Slot{Value: n, Known: p.Known}, unit.Newton, r.noPulsation())
+		return reading.OfSlot(key, label, param.Slot{Value: n, Known: p.Known}, unit.Newton, r.noPulsation())
 	}
 	const inertia = "the inertias of crank and propeller are not known"
 	return []reading.Reading{
-		filled("belt.torsional", "Torsional frequency", p.Torsional, unit.Hertz, inertia).
+		reading.OfSlot("belt.torsional", "Torsional frequency", p.Torsional, unit.Hertz, inertia).
 			How("the crank against the propeller, both spans taut; stretch of spans and a share of the arcs").Source(twinSource),
-		filled("belt.torsional_open", "Torsional frequency, slack off", p.TorsionalOpen, unit.Hertz, inertia).
+		reading.OfSlot("belt.torsional_open", "Torsional frequency, slack off", p.TorsionalOpen, unit.Hertz, inertia).
 			How("the same with the slack span carrying nothing").Source(twinSource),
-		filled("belt.amplification", "Belt over engine torque", param.Slot{Value: p.Amplification, Known: p.Known}, unit.One, r.noPulsation()).Lower().
+		reading.OfSlot("belt.amplification", "Belt over engine torque", param.Slot{Value: p.Amplification, Known: p.Known}, unit.One, r.noPulsation()).Lower().
 			How("of the first harmonic present, both spans taut").Source(twinSource),
 		newton("belt.tight_side_peak", "Tight side, peak", p.Surge.Tight).Lower().
 			How("greatest over a cycle, the harmonics summed with their phase; dry friction caps it").Source(skiddingSource),
@@ -44,11 +44,11 @@ func (r Result) surgeReadings() []reading.Reading {
 			How("the same for a belt that could not skid: past the lift of the slack side one span pulls alone").Source(branchedSource),
 		newton("belt.pulsation_need", "Standing tension for the peaks", p.Surge.Need).Lower().
 			How("that just keeps the slack side pressed on its pulley at this point, both spans taut").Source(twinSource),
-		filled("belt.slack_open", "Slack side off, if it held", param.Slot{Value: p.Surge.Open, Known: p.Known}, unit.Percent, r.noPulsation()).Lower().
+		reading.OfSlot("belt.slack_open", "Slack side off, if it held", param.Slot{Value: p.Surge.Open, Known: p.Known}, unit.Percent, r.noPulsation()).Lower().
 			How("share of a cycle in which the slack side would not press on its pulley if the belt could not skid").Source(branchedSource),
 		newton("belt.shaft_load_peak", "Shaft load, torque peaks", p.Surge.Load.Size()).Lower().
 			How("contact tensions at the greatest tight side, added as vectors").Source(branchedSource),
-		filled("belt.overhang_moment_peak", "Crank bending at torque peaks", param.Slot{Value: p.Moment, Known: p.Known}, unit.NewtonMetre, r.noPulsation()).Lower().
+		reading.OfSlot("belt.overhang_moment_peak", "Crank bending at torque peaks", param.Slot{Value: p.Moment, Known: p.Known}, unit.NewtonMetre, r.noPulsation()).Lower().
 			How("peak shaft load times the overhang from the crank bearing").Source("mechanics"),
 	}
 }
@@ -71,7 +71,7 @@ func (r Result) sweepReadings() []reading.Reading {
 		if !r.Pulsation.Known {
 			why = r.noPulsation()
 		}
-		return filled(key, label, param.Slot{Value: x, Known: s.To > 0}, u, why).Source(branchedSource)
+		return reading.OfSlot(key, label, param.Slot{Value: x, Known: s.To > 0}, u, why).Source(branchedSource)
 	}
 	return []reading.Reading{
 		swept("belt.tight_side_sweep", "Tight side, peak at any speed", s.Tight, unit.Newton).Lower().
@@ -91,22 +91,22 @@ func (r Result) resonanceReadings() []reading.Reading {
 	o := r.Resonance
 	why := r.noPulsation()
 	count := func(key, label string, n int) reading.Reading {
-		return filled(key, label, param.Slot{Value: float64(n), Known: o.Known}, unit.Count, why).Lower()
+		return reading.OfSlot(key, label, param.Slot{Value: float64(n), Known: o.Known}, unit.Count, why).Lower()
 	}
 	const slack = "the slack side carries nothing but its own mass"
 	return []reading.Reading{
-		filled("belt.span_frequency_tight", "Span frequency, running, tight", r.TightFrequency, unit.Hertz, "the belt does not run").
+		reading.OfSlot("belt.span_frequency_tight", "Span frequency, running, tight", r.TightFrequency, unit.Hertz, "the belt does not run").
 			How("(c² − v²) over twice the span times c, c = √(T/m)").Source(movingSource),
-		filled("belt.span_frequency_slack", "Span frequency, running, slack", r.SlackFrequency, unit.Hertz, slack).
+		reading.OfSlot("belt.span_frequency_slack", "Span frequency, running, slack", r.SlackFrequency, unit.Hertz, slack).
 			How("(c² − v²) over twice the span times c, c = √(T/m)").Source(movingSource),
 		count("belt.bands", "Speed bands to avoid", len(o.Bands)).
 			How("from idle to the highest speed: engine orders up to 3, pulley run-out and belt passage on both spans").Source(movingSource),
 		count("belt.bands_here", "Strong bands at this speed", o.Inside).How("bands of engine orders 1 and 2 on a span's first mode that hold the working speed").Source(movingSource),
-		filled("belt.detuning", "Detuning at this speed", o.Detuning, unit.Percent, why).Higher().
+		reading.OfSlot("belt.detuning", "Detuning at this speed", o.Detuning, unit.Percent, why).Higher().
 			How("of the nearest exciting frequency from a span's own; " + o.causeText(o.Detuning, o.Cause)).Source(movingSource),
-		filled("belt.band_nearest", "Nearest other band begins", o.Nearest, unit.RPM, "there is no other band").
+		reading.OfSlot("belt.band_nearest", "Nearest other band begins", o.Nearest, unit.RPM, "there is no other band").
 			How("edge of the nearest band that does not hold the working speed").Source(movingSource),
-		filled("belt.band_worst", "Nearest coincidence", o.Worst, unit.RPM, "there is no band").
+		reading.OfSlot("belt.band_worst", "Nearest coincidence", o.Worst, unit.RPM, "there is no band").
 			How("crank speed where a span meets, or at an end of the range comes nearest to, an exciting frequency; " + o.causeText(o.Worst, o.WorstOf)).Source(movingSource),
 	}
 }

@@ -13,24 +13,16 @@ const (
 	settingSource = "factors from memory: new 1.3 to 1.5, run in 1.0 to 1.1"
 )
 
-// filled is a reading of a slot, missing for a reason when it is empty.
-func filled(key, label string, s param.Slot, u unit.Unit, why string) reading.Reading {
-	if !s.Known {
-		return reading.Missing(key, label, u, why)
-	}
-	return reading.New(key, label, s.Value, u)
-}
-
 func (r Result) offerReadings() []reading.Reading {
 	a := r.Adjustment
 	none := "no length on offer there goes round the pulleys clear of one another"
 	pair := func(side, words string, o Offer) []reading.Reading {
 		centre := param.Slot{Value: o.CentreDistance, Known: o.Length.Known}
 		return []reading.Reading{
-			filled("belt.length_"+side, "Next belt on offer, "+words, o.Length, unit.Millimetre, none).
+			reading.OfSlot("belt.length_"+side, "Next belt on offer, "+words, o.Length, unit.Millimetre, none).
 				How("effective length; from the stock given, else preferred numbers within the profile's usual lengths").
 				Source("ISO 3, R40; usual lengths from memory: ISO 9982"),
-			filled("belt.centre_"+side, "Centre distance for it, "+words, centre, unit.Millimetre, none).
+			reading.OfSlot("belt.centre_"+side, "Centre distance for it, "+words, centre, unit.Millimetre, none).
 				How("at which that belt lies on both pulleys, by Newton's rule on the exact length").Source(openBeltSource),
 		}
 	}

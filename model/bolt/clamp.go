@@ -152,9 +152,8 @@ func (r *Result) slipped(s *Spec, l *Load) {
 
 // over is a/b, unknown where b is as good as nothing.
 func over(a, b float64) param.Slot {
-	q := a / b
-	if !(b > 0) || math.IsInf(q, 0) {
+	if !(b > 0) {
 		return param.Slot{}
 	}
-	return param.Known(q)
+	return param.Finite(a / b)
 }

@@ -1,7 +1,6 @@
 package bolt
 
 import (
-	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -45,11 +44,11 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("bolt.peak_torque", "Peak torque at the plate", r.PeakTorque, unit.NewtonMetre).Lower().How(peak).Source(mechanics),
 		reading.New("bolt.slip_torque", "Slip torque of the plate", r.SlipTorque, unit.NewtonMetre).Higher().
 			How("least preload of all bolts times friction, on the bolt circle").Source(vdi),
-		slot("bolt.slip_safety", "Safety against slip", r.SlipSafety, unit.One, r.unslipped()).Higher().
+		reading.OfSlot("bolt.slip_safety", "Safety against slip", r.SlipSafety, unit.One, r.unslipped()).Higher().
 			How("slip torque over peak torque").Source(vdi),
-		slot("bolt.crush_pressure", "Pressure on the hub", r.CrushPressure, unit.Megapascal, noArea).Lower().
+		reading.OfSlot("bolt.crush_pressure", "Pressure on the hub", r.CrushPressure, unit.Megapascal, noArea).Lower().
 			How("greatest clamping force over the face that plate and hub share, less bore and holes").Source(mechanics),
-		slot("bolt.crush_safety", "Safety against crushing the hub", r.CrushSafety, unit.One, safetyWhy).Higher().
+		reading.OfSlot("bolt.crush_safety", "Safety against crushing the hub", r.CrushSafety, unit.One, safetyWhy).Higher().
 			How("pressure allowed over pressure").Source(mechanics),
 		reading.New("bolt.shear_force", "Shear per bolt if friction fails", r.ShearForce, unit.Newton).Lower().
 			How("peak torque on the bolt circle, all bolts alike").Source(mechanics),
@@ -59,7 +58,7 @@ func (r Result) Readings() []reading.Reading {
 			How("shear force over half the hub's thickness at the thread's root, bolt held at both ends").Source(mechanics),
 		reading.New("bolt.combined_stress", "Bolt stress if friction fails", r.Combined, unit.Megapascal).Lower().
 			How("bending and shear together").Source(mechanics),
-		slot("bolt.thrust_share", "Thrust against clamping force", r.ThrustShare, unit.Percent, noHold).
+		reading.OfSlot("bolt.thrust_share", "Thrust against clamping force", r.ThrustShare, unit.Percent, noHold).
 			How("thrust over the least preload of all bolts; not counted in the slip torque").Source(mechanics),
 	}
 }
@@ -73,11 +72,4 @@ func (r Result) unslipped() string {
 		return overdone
 	}
 	return noTorque
-}
-
-func slot(key, label string, s param.Slot, u unit.Unit, why string) reading.Reading {
-	if !s.Known {
-		return reading.Missing(key, label, u, why)
-	}
-	return reading.New(key, label, s.Value, u)
 }

@@ -30,9 +30,9 @@ func (r Result) Readings() []reading.Reading {
 
 func (r Result) path() []reading.Reading {
 	return []reading.Reading{
-		known("flight.climb_rate", "Climb rate", r.Climbs, tooMuchThrust, r.ClimbRate, unit.MetrePerSecond).Higher().
+		reading.OfSlot("flight.climb_rate", "Climb rate", param.Slot{Value: r.ClimbRate, Known: r.Climbs}, unit.MetrePerSecond, tooMuchThrust).Higher().
 			How("airspeed × sine of the climb angle, full throttle, ready mass").Source(mechanics),
-		known("flight.climb_angle", "Climb angle", r.Climbs, tooMuchThrust, r.ClimbAngle, unit.Degree).Higher().
+		reading.OfSlot("flight.climb_angle", "Climb angle", param.Slot{Value: r.ClimbAngle, Known: r.Climbs}, unit.Degree, tooMuchThrust).Higher().
 			How("thrust against drag and weight along the path, lift less by the climb, solved exactly").Source(mechanics),
 		reading.New("flight.all_up_mass", "All-up mass", r.AllUp, unit.Kilogram).Lower().
 			How("pilot, clothing, machine ready and wing").Source("geometry"),
@@ -49,11 +49,11 @@ func (r Result) path() []reading.Reading {
 
 func (r Result) hang() []reading.Reading {
 	return []reading.Reading{
-		known("flight.hang_off", "Lean back, power off", r.HangsOff, noHang, r.HangOff, unit.Degree).
+		reading.OfSlot("flight.hang_off", "Lean back, power off", param.Slot{Value: r.HangOff, Known: r.HangsOff}, unit.Degree, noHang).
 			How("centre of gravity of pilot and machine swings under the hang points, with their drag").Source(statics),
-		known("flight.hang_full", "Lean back, full throttle", r.HangsFull, noHang, r.HangFull, unit.Degree).
+		reading.OfSlot("flight.hang_full", "Lean back, full throttle", param.Slot{Value: r.HangFull, Known: r.HangsFull}, unit.Degree, noHang).
 			How("thrust below the hang points against weight and drag").Source(statics),
-		known("flight.hang_change", "Lean back added by full throttle", r.HangsOff && r.HangsFull, noHang, r.HangFull-r.HangOff, unit.Degree).
+		reading.OfSlot("flight.hang_change", "Lean back added by full throttle", param.Slot{Value: r.HangFull - r.HangOff, Known: r.HangsOff && r.HangsFull}, unit.Degree, noHang).
 			How("full throttle less power off").Source(statics),
 		reading.New("flight.static_moment", "Machine's moment about hang points", r.StaticMoment, unit.NewtonMetre).Lower().
 			How("weight × distance of its centre of gravity behind the hang points; grows with depth").Source(statics),
@@ -71,9 +71,9 @@ func (r Result) reaction() []reading.Reading {
 			How("torque reaction / hang point spacing: so much more on one side, so much less on the other").Source(statics),
 		reading.New("flight.weight_shift", "Weight shift that balances torque", r.WeightShift, unit.Millimetre).Lower().
 			How("torque reaction / all-up weight, sideways").Source(statics),
-		known("flight.bank_unopposed", "Bank when torque is not balanced", r.Bank.Known, noBank, r.Bank.Value, unit.Degree).Lower().
+		reading.OfSlot("flight.bank_unopposed", "Bank when torque is not balanced", r.Bank, unit.Degree, noBank).Lower().
 			How("sine is torque reaction / (all-up weight × height from centre of gravity to canopy)").Source(statics),
-		known("flight.twist", "Twist of body against wing", r.Twist.Known, noTwist, r.Twist.Value, unit.Degree).
+		reading.OfSlot("flight.twist", "Twist of body against wing", r.Twist, unit.Degree, noTwist).
 			How("yaw part of the torque, by the lean at full throttle, against the lines' restoring moment").
 			Source("mechanics, two-line suspension"),
 	}
@@ -98,19 +98,11 @@ func (r Result) gyro() []reading.Reading {
 	}
 }
 
-// known is a reading that may not exist, with the reason.
-func known(key, label string, ok bool, why string, value float64, u unit.Unit) reading.Reading {
-	if !ok {
-		return reading.Missing(key, label, u, why)
-	}
-	return reading.New(key, label, value, u)
-}
-
 // slot is a reading that exists when level flight does.
 func (r Result) slot(key, label string, s param.Slot, u unit.Unit) reading.Reading {
 	why := noFlow
 	if r.FullThrust < r.Thrust {
 		why = noLevel
 	}
-	return known(key, label, s.Known, why, s.Value, u)
+	return reading.OfSlot(key, label, s, u, why)
 }

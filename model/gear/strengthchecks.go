@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"cmp"
+
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -40,7 +42,7 @@ func (r Result) contactCheck() reading.Check {
 // coverCheck holds the application factor against the pulsation it stands for.
 func (r Result) coverCheck() reading.Check {
 	const key, label = "gear.application_factor", "Load factor covers the pulsation"
-	if why := firstOf(r.Strength.Why, r.Pulsation.Why); why != "" {
+	if why := cmp.Or(r.Strength.Why, r.Pulsation.Why); why != "" {
 		return reading.Unrated(key, label, why)
 	}
 	return reading.AtLeast(key, label, r.Strength.Load.Application, r.Pulsation.Factor, 0, unit.One).Warn().
@@ -71,7 +73,7 @@ func (r Result) lineLoadCheck() reading.Check {
 
 func (r Result) agreementCheck() reading.Check {
 	const key, label = "gear.ratings_agree", "Both ratings blame the same tooth"
-	if why := firstOf(r.Strength.Why, r.Strength.Cross.Why); why != "" {
+	if why := cmp.Or(r.Strength.Why, r.Strength.Cross.Why); why != "" {
 		return reading.Unrated(key, label, why)
 	}
 	return reading.Condition(key, label, r.Strength.agree(r.spec.PittingAsked, r.spec.BendingAsked)).Warn().

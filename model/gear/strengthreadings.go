@@ -1,6 +1,7 @@
 package gear
 
 import (
+	"cmp"
 	"math"
 
 	"backspan/model/reading"
@@ -18,10 +19,7 @@ const (
 
 // rated is a reading of the rating, or says why there is none.
 func (s *Strength) rated(key, label string, si float64, u unit.Unit) reading.Reading {
-	if s.Why != "" {
-		return reading.Missing(key, label, u, s.Why)
-	}
-	return reading.New(key, label, si, u)
+	return reading.Unless(s.Why, key, label, si, u)
 }
 
 func (r Result) strengthReadings() []reading.Reading {
@@ -73,11 +71,7 @@ func (r Result) loadReadings() []reading.Reading {
 }
 
 func (r Result) pulsationReading() reading.Reading {
-	const key, label = "gear.pulsation_factor", "Greatest over mean torque, mesh"
-	if why := r.Pulsation.Why; why != "" {
-		return reading.Missing(key, label, unit.One, why).Lower()
-	}
-	return reading.New(key, label, r.Pulsation.Factor, unit.One).Lower().
+	return reading.Unless(r.Pulsation.Why, "gear.pulsation_factor", "Greatest over mean torque, mesh", r.Pulsation.Factor, unit.One).Lower().
 		How("heights of the engine's torque harmonics that pass the mesh, all added; at most so much").
 		Source("mechanics of two inertias")
 }
@@ -93,10 +87,7 @@ func (r Result) simpleReading() reading.Reading {
 }
 
 func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.Reading {
-	if why := r.Pulsation.Why; why != "" {
-		return reading.Missing(key, label, u, why)
-	}
-	return reading.New(key, label, si, u).
+	return reading.Unless(r.Pulsation.Why, key, label, si, u).
 		How("mean and all that pulsates in the mesh, from idle up to full throttle standing, along the propeller's load").
 		Source("mechanics of two inertias")
 }
@@ -177,25 +168,16 @@ func (r Result) rootReadings() []reading.Reading {
 
 func (r Result) crossReadings() []reading.Reading {
 	c := &r.Strength.Cross
-	flanks := Strength{Why: firstOf(r.Strength.Why, c.Why)}
-	roots := Strength{Why: firstOf(flanks.Why, c.BendingWhy)}
+	flanks := cmp.Or(r.Strength.Why, c.Why)
+	roots := cmp.Or(flanks, c.BendingWhy)
 	return []reading.Reading{
-		flanks.rated("gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
+		reading.Unless(flanks, "gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
 			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter").Source(agmaOrigin),
-		roots.rated("gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
+		reading.Unless(roots, "gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
 			How("of the weaker gear, 99 % reliable; within about 35 % of ISO's unless the load per width is low").Source(agmaOrigin),
-		flanks.rated("gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
+		reading.Unless(flanks, "gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
 			How("from speed and a quality number of 17 less the accuracy class, at most 11 (estimate)").Source(agmaOrigin),
-		flanks.rated("gear.agma_load_distribution", "Load distribution, AGMA form", c.Spread, unit.One).Lower().
+		reading.Unless(flanks, "gear.agma_load_distribution", "Load distribution, AGMA form", c.Spread, unit.One).Lower().
 			How("commercial enclosed unit").Source(agmaOrigin),
 	}
-}
-
-func firstOf(reasons ...string) string {
-	for _, why := range reasons {
-		if why != "" {
-			return why
-		}
-	}
-	return ""
 }

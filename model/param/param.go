@@ -2,6 +2,7 @@ package param
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 
 	"backspan/model/unit"
@@ -29,6 +30,14 @@ type Slot struct {
 
 // Known is a filled slot.
 func Known(si float64) Slot { return Slot{Value: si, Known: true} }
+
+// Finite is a slot filled by a sum, empty where the sum has no finite answer.
+func Finite(si float64) Slot {
+	if math.IsInf(si, 0) || math.IsNaN(si) {
+		return Slot{}
+	}
+	return Known(si)
+}
 
 // Param declares one parameter and is bound to its value.
 type Param struct {

@@ -88,16 +88,9 @@ func (r Result) Readings() []reading.Reading {
 	return slices.Concat(r.lifeReadings(), r.loadReadings(), r.axleReadings())
 }
 
-func slot(key, label string, s param.Slot, u unit.Unit, why string) reading.Reading {
-	if !s.Known {
-		return reading.Missing(key, label, u, why)
-	}
-	return reading.New(key, label, s.Value, u)
-}
-
 func (r Result) lifeReadings() []reading.Reading {
 	life := func(key, label string, s param.Slot) reading.Reading {
-		return slot(key, label, s, unit.Hour, noLoad).Higher().Source(lifeSource)
+		return reading.OfSlot(key, label, s, unit.Hour, noLoad).Higher().Source(lifeSource)
 	}
 	const modified, basic = "a1 aISO (C/P)³ over speed, at this duty throughout", "(C/P)³ million revolutions over speed"
 	p, e := &r.PropSide, &r.EngineSide
@@ -106,13 +99,13 @@ func (r Result) lifeReadings() []reading.Reading {
 		life("bearing.life_engine_side", "Bearing life, engine side", e.Life).How(modified),
 		life("bearing.basic_life_prop_side", "Basic life, propeller side", p.BasicLife).How(basic),
 		life("bearing.basic_life_engine_side", "Basic life, engine side", e.BasicLife).How(basic),
-		slot("bearing.life_factor", "Life factor, worse bearing", lower(p.LifeFactor, e.LifeFactor), unit.One, noLoad).Higher().
+		reading.OfSlot("bearing.life_factor", "Life factor, worse bearing", lower(p.LifeFactor, e.LifeFactor), unit.One, noLoad).Higher().
 			How("aISO from viscosity ratio, contamination and load, cut off as asked").Source(lifeSource),
-		slot("bearing.viscosity_ratio", "Viscosity ratio, worse bearing", lower(p.ViscosityRatio, e.ViscosityRatio), unit.One, noLoad).Higher().
+		reading.OfSlot("bearing.viscosity_ratio", "Viscosity ratio, worse bearing", lower(p.ViscosityRatio, e.ViscosityRatio), unit.One, noLoad).Higher().
 			How("oil viscosity over that which just parts the surfaces").Source("ISO 281:2007 from memory"),
 		reading.New("bearing.survival", "Both bearings reach the life asked", r.Survival, unit.Percent).Higher().
 			How("product of two Weibull chances about aISO L10").Source("Shigley's Mechanical Engineering Design, chapter 11: x0 0.02, scale 4.439, slope 1.483"),
-		slot("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), unit.One, noLoad).Higher().
+		reading.OfSlot("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), unit.One, noLoad).Higher().
 			How("static rating over the greatest static load, running or standing").Source(staticSource),
 		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), millimetrePerMinute).Lower().
 			How("of the larger bearing").Source("geometry"),
@@ -154,9 +147,9 @@ func (r Result) axleReadings() []reading.Reading {
 		moment("shaft.bending_moment_wheel", "Bending at the wheel or the hold", r.Bending[2]),
 		reading.New("shaft.endurance_limit", "Endurance limit of the axle", r.EnduranceLimit, unit.Megapascal).Higher().
 			How("half the tensile strength times surface, size and reliability factors").Source(marinSource),
-		slot("shaft.fatigue_safety", "Axle safety against fatigue", r.FatigueSafety, unit.One, why).Higher().
+		reading.OfSlot("shaft.fatigue_safety", "Axle safety against fatigue", r.FatigueSafety, unit.One, why).Higher().
 			How("least over the sections, distortion energy with the criterion chosen").Source(shaftSource),
-		slot("shaft.yield_safety", "Axle safety against yield", r.YieldSafety, unit.One, why).Higher().
+		reading.OfSlot("shaft.yield_safety", "Axle safety against yield", r.YieldSafety, unit.One, why).Higher().
 			How("least over the sections, peak with the notch factors").Source(shaftSource),
 	}
 }

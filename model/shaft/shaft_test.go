@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"backspan/model/bearing"
+	"backspan/model/internal/anyspec"
 	"backspan/model/reading"
 )
 
@@ -31,13 +32,7 @@ func slotted(t *testing.T, r Result, key string) float64 {
 
 func verdict(t *testing.T, r Result, key string) reading.Verdict {
 	t.Helper()
-	for _, c := range r.Checks(0.1) {
-		if c.Key == key {
-			return c.Verdict
-		}
-	}
-	t.Fatalf("no check %s", key)
-	return ""
+	return anyspec.Check(t, r.Checks(0.1), key).Verdict
 }
 
 func TestDefaultSupportHolds(t *testing.T) {

@@ -145,18 +145,11 @@ func (s *Spec) rate(b bearing.DeepGroove, x shares, axial, speed float64) Bearin
 	}
 	rated := b.Rate(r.Equivalent, speed, bearing.Lubrication{Viscosity: s.Viscosity, Contamination: s.Contamination, LargestFactor: s.LargestLifeFactor}, s.Reliability)
 	seconds := 2 * math.Pi / speed
-	r.BasicLife, r.Life = finite(rated.BasicLife*seconds), finite(rated.Life*seconds)
+	r.BasicLife, r.Life = param.Finite(rated.BasicLife*seconds), param.Finite(rated.Life*seconds)
 	r.LifeFactor, r.ViscosityRatio = param.Known(rated.LifeFactor), param.Known(rated.ViscosityRatio)
 	r.survival = bearing.Survival(s.LifeAsked / (seconds * rated.LifeFactor * rated.BasicLife))
 	return r
 }
 
 // inverse is the safety of a share used; there is none where nothing is used.
-func inverse(use float64) param.Slot { return finite(1 / use) }
-
-func finite(x float64) param.Slot {
-	if math.IsInf(x, 0) || math.IsNaN(x) {
-		return param.Slot{}
-	}
-	return param.Known(x)
-}
+func inverse(use float64) param.Slot { return param.Finite(1 / use) }

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -33,17 +34,6 @@ func near(t *testing.T, what string, got, want, tolerance float64) {
 	if !(math.Abs(got-want) <= tolerance) {
 		t.Errorf("%s is %.9g, want %.9g", what, got, want)
 	}
-}
-
-func find(t *testing.T, cs []reading.Check, key string) reading.Check {
-	t.Helper()
-	for _, c := range cs {
-		if c.Key == key {
-			return c
-		}
-	}
-	t.Fatalf("no check %s", key)
-	return reading.Check{}
 }
 
 func TestDefaultStageHolds(t *testing.T) {
@@ -175,7 +165,7 @@ func TestGivenTensionIsTakenAndChecked(t *testing.T) {
 	b := build(t, func(s *Spec) { s.StandingTension = param.Known(500) })
 	r := b.Examine(rated(), part.Train{})
 	near(t, "sum of the spans", r.Tensions.TightSide+r.Tensions.SlackSide, 1000, 1e-9)
-	if c := find(t, r.Checks(0.1), "toothedbelt.standing_tension"); c.Verdict != reading.Fails {
+	if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.standing_tension"); c.Verdict != reading.Fails {
 		t.Errorf("%+v", c)
 	}
 }
@@ -195,13 +185,13 @@ func TestLeastTeethGuidance(t *testing.T) {
 		}
 	}
 	few := build(t, func(s *Spec) { s.CrankTeeth = 26 }).Examine(rated(), part.Train{})
-	c := find(t, few.Checks(0.1), "toothedbelt.least_teeth")
+	c := anyspec.Check(t, few.Checks(0.1), "toothedbelt.least_teeth")
 	if c.Verdict != reading.Thin || !strings.Contains(c.Origin, "extrapolated") {
 		t.Errorf("%+v", c)
 	}
 	at := rated()
 	at.CrankSpeed = unit.RPM.SI(4000)
-	if c := find(t, build(t, asIs).Examine(at, part.Train{}).Checks(0.1), "toothedbelt.least_teeth"); strings.Contains(c.Origin, "extrapolated") {
+	if c := anyspec.Check(t, build(t, asIs).Examine(at, part.Train{}).Checks(0.1), "toothedbelt.least_teeth"); strings.Contains(c.Origin, "extrapolated") {
 		t.Errorf("%+v", c)
 	}
 }
@@ -209,7 +199,7 @@ func TestLeastTeethGuidance(t *testing.T) {
 func TestSpeedLimitIsHeldWhenGiven(t *testing.T) {
 	for limit, want := range map[float64]reading.Verdict{30: reading.Fails, 33: reading.Thin, 50: reading.Holds} {
 		r := build(t, func(s *Spec) { s.SpeedMax = param.Known(limit) }).Examine(rated(), part.Train{})
-		if c := find(t, r.Checks(0.1), "toothedbelt.speed"); c.Verdict != want {
+		if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.speed"); c.Verdict != want {
 			t.Errorf("%g m/s: %s", limit, c.Verdict)
 		}
 	}

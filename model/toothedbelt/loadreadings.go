@@ -26,21 +26,21 @@ func (r Result) swingReadings() []reading.Reading {
 		factor = r.Swing.Most / r.Pull
 	}
 	force := func(key, label string, n float64) reading.Reading {
-		return slot(key, label, known(n), unit.Newton, r.Swing.why())
+		return reading.OfSlot(key, label, known(n), unit.Newton, r.Swing.why())
 	}
 	return []reading.Reading{
 		force("toothedbelt.peak_pull", "Pull at peak torque", r.Swing.Most).Lower().
 			How("the crank's torque harmonics as the belt carries them, over the pitch radius").Source(twoMasses),
 		force("toothedbelt.least_pull", "Least pull in a turn", r.Swing.Least).
 			How("as the pull at peak torque; negative where the propeller drives the crank").Source(twoMasses),
-		slot("toothedbelt.peak_factor", "Peak pull over mean pull", known(factor), unit.One, r.Swing.why()).Lower().
+		reading.OfSlot("toothedbelt.peak_factor", "Peak pull over mean pull", known(factor), unit.One, r.Swing.why()).Lower().
 			How("pull at peak torque over effective pull").Source(twoMasses),
 		force("toothedbelt.least_span_tension", "Least span tension in a turn", r.leastSpan()).Higher().
 			How("standing tension less half the greatest pull either way; below m v² the span hangs slack").Source(lockedSource),
 		force("toothedbelt.tension_for_peak", "Standing tension to stay taut",
 			r.StandingTension-r.leastSpan()+r.Tensions.Centrifugal).Lower().
 			How("per strand: half the greatest pull either way, and m v²").Source(lockedSource),
-		slot("toothedbelt.torsional_frequency", "Torsional frequency over the belt", first, unit.Hertz, noFirst).
+		reading.OfSlot("toothedbelt.torsional_frequency", "Torsional frequency over the belt", first, unit.Hertz, noFirst).
 			How("two inertias on both spans; each strand stretches over its span and a quarter of the mean arc").Source(twoMasses),
 	}
 }
@@ -70,9 +70,9 @@ func (r Result) ratingReadings() []reading.Reading {
 			How("service factor times the power at the crank").Source(ruleSource),
 		reading.New("toothedbelt.mesh_factor", "Mesh factor", meshFactor(r.TeethInMesh), unit.One).Higher().
 			How("1 from six teeth in mesh, 0.2 less for each one missing").Source("ISO 5295; " + ruleSource),
-		slot("toothedbelt.power_rating", "Power rating of the belt", r.Rating, unit.Kilowatt, r.whyNoRating()).Higher().
+		reading.OfSlot("toothedbelt.power_rating", "Power rating of the belt", r.Rating, unit.Kilowatt, r.whyNoRating()).Higher().
 			How("trapezoidal: ISO 5295; curvilinear: the power table, times the factors of length, mesh and width").Source(source),
-		slot("toothedbelt.rating_reserve", "Power rating over design power", reserve, unit.One, noReserve).Higher().
+		reading.OfSlot("toothedbelt.rating_reserve", "Power rating over design power", reserve, unit.One, noReserve).Higher().
 			How("power rating over design power").Source(source),
 	}
 }

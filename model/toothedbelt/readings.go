@@ -3,7 +3,6 @@ package toothedbelt
 import (
 	"slices"
 
-	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -23,14 +22,6 @@ const (
 	stiffSource    = "mechanics, with the stiffness given"
 	noStiffness    = "the belt's stiffness is not given"
 )
-
-// slot is a reading that may have no value.
-func slot(key, label string, s param.Slot, u unit.Unit, why string) reading.Reading {
-	if !s.Known {
-		return reading.Missing(key, label, u, why)
-	}
-	return reading.New(key, label, s.Value, u)
-}
 
 func (r Result) geometryReadings() []reading.Reading {
 	length := func(key, label string, m float64) reading.Reading {
@@ -52,9 +43,9 @@ func (r Result) geometryReadings() []reading.Reading {
 			How("belt teeth times pitch").Source("geometry"),
 		length("toothedbelt.centre_distance", "Centre distance", r.Geometry.CentreDistance).
 			How("at which two spans and two arcs come to the belt's length").Source(openBeltSource),
-		slot("toothedbelt.centre_shorter", "Centre distance, one tooth less", r.CentreShorter, unit.Millimetre, "with one belt tooth less the pulleys touch").
+		reading.OfSlot("toothedbelt.centre_shorter", "Centre distance, one tooth less", r.CentreShorter, unit.Millimetre, "with one belt tooth less the pulleys touch").
 			How("as the centre distance, with the next shorter belt").Source(openBeltSource),
-		slot("toothedbelt.centre_longer", "Centre distance, one tooth more", r.CentreLonger, unit.Millimetre, "there is no belt").
+		reading.OfSlot("toothedbelt.centre_longer", "Centre distance, one tooth more", r.CentreLonger, unit.Millimetre, "there is no belt").
 			How("as the centre distance, with the next longer belt").Source(openBeltSource),
 		reading.New("toothedbelt.wrap_crank", "Wrap on the crank pulley", r.Geometry.CrankWrap(), unit.Degree).Higher().
 			How("180° less twice the spans' tilt").Source(openBeltSource),
@@ -70,9 +61,9 @@ func (r Result) geometryReadings() []reading.Reading {
 			How("rim, side walls, web and hub about the axis").Source("geometry"),
 		reading.New("toothedbelt.driven_inertia", "Driven pulley and plate inertia", r.DrivenInertia, unit.KilogramSquareMetre).
 			How("rim, side walls, web, hub and propeller plate about the axis").Source("geometry"),
-		slot("toothedbelt.take_up", "Take-up to set the tension", r.TakeUp, unit.Millimetre, r.whyNoTakeUp()).
+		reading.OfSlot("toothedbelt.take_up", "Take-up to set the tension", r.TakeUp, unit.Millimetre, r.whyNoTakeUp()).
 			How("from where the belt lies unstretched to the standing tension").Source(stiffSource),
-		slot("toothedbelt.setting_rate", "Tension per centre distance", r.SettingRate, unit.NewtonPerMillimetre, noStiffness).Lower().
+		reading.OfSlot("toothedbelt.setting_rate", "Tension per centre distance", r.SettingRate, unit.NewtonPerMillimetre, noStiffness).Lower().
 			How("2 cos(tilt) EA / pitch length, per strand").Source(stiffSource),
 	}
 }
@@ -118,9 +109,9 @@ func (r Result) tensionReadings() []reading.Reading {
 			How("belt speed over belt length").Source("geometry"),
 		reading.New("toothedbelt.span_frequency", "Span frequency, standing", r.SpanFrequency, unit.Hertz).
 			How("√(T/m) over twice the free span, for setting the tension by ear").Source("mechanics: a string"),
-		slot("toothedbelt.tight_frequency", "Tight span frequency, running", r.TightFrequency, unit.Hertz, slackSpan).
+		reading.OfSlot("toothedbelt.tight_frequency", "Tight span frequency, running", r.TightFrequency, unit.Hertz, slackSpan).
 			How("(c² − v²)/(2 c span) with c = √(T/m)").Source(travelSource),
-		slot("toothedbelt.slack_frequency", "Slack span frequency, running", r.SlackFrequency, unit.Hertz, slackSpan).
+		reading.OfSlot("toothedbelt.slack_frequency", "Slack span frequency, running", r.SlackFrequency, unit.Hertz, slackSpan).
 			How("(c² − v²)/(2 c span) with c = √(T/m)").Source(travelSource),
 	}
 }

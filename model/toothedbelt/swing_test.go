@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -43,7 +44,7 @@ func TestPeakIsUnratedWithoutItsGivens(t *testing.T) {
 		{idle, train(1, 1), noPull},
 	} {
 		r := b.Examine(tc.at, tc.train)
-		if c := find(t, r.Checks(0.1), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated || c.Why != tc.says {
+		if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated || c.Why != tc.says {
 			t.Errorf("%s: %+v", tc.says, c)
 		}
 		if x, _ := reading.Find(r.Readings(), "toothedbelt.peak_pull"); x.Why != tc.says {
@@ -63,7 +64,7 @@ func TestRigidBeltCarriesTheShareOfInertia(t *testing.T) {
 	near(t, "least pull", r.Swing.Least, r.Pull*(1-2.5*share), 1e-3*r.Pull)
 	need, _ := reading.Find(r.Readings(), "toothedbelt.tension_for_peak")
 	near(t, "tension to stay taut", need.Value, r.Swing.Most/2+r.Tensions.Centrifugal, 1e-9)
-	if c := find(t, r.Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated {
+	if c := anyspec.Check(t, r.Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated {
 		t.Errorf("a belt without a stiffness is held against the rigid one's peaks: %+v", c)
 	}
 	stiff := func(tension float64) func(*Spec) {
@@ -71,7 +72,7 @@ func TestRigidBeltCarriesTheShareOfInertia(t *testing.T) {
 	}
 	above, below := build(t, stiff(need.Value+1)), build(t, stiff(need.Value-1))
 	for b, want := range map[*Belt]reading.Verdict{&above: reading.Holds, &below: reading.Fails} {
-		if c := find(t, b.Examine(at, tr).Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != want {
+		if c := anyspec.Check(t, b.Examine(at, tr).Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != want {
 			t.Errorf("%+v", c)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"backspan/model/param"
+	"backspan/model/reading"
 )
 
 // HoldDefaults fails the test unless the parameters of a default spec take
@@ -28,4 +29,16 @@ func HoldDefaults(t testing.TB, ps []param.Param) {
 			t.Errorf("%s: the default %g is not typical", p.Key, u)
 		}
 	}
+}
+
+// Check is the check of that key, which must be there.
+func Check(t testing.TB, cs []reading.Check, key string) reading.Check {
+	t.Helper()
+	for _, c := range cs {
+		if c.Key == key {
+			return c
+		}
+	}
+	t.Fatalf("no check %s", key)
+	return reading.Check{}
 }
