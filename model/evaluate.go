@@ -90,7 +90,7 @@ func (c *chain) designDrive() (drive.Drive, error) {
 // train is what turns on either side of the drive. Without a propeller nothing
 // is known of its inertia.
 func (c *chain) train() part.Train {
-	t := part.Train{Crank: output{c.engine, c.variant.Cooling}, CrankInertia: c.variant.Engine.CrankInertia}
+	t := part.Train{Crank: output{c.engine, c.variant.Cooling}, CrankInertia: c.variant.Engine.CrankInertia, CrankTurn: c.variant.Engine.Turns}
 	if c.propellerErr == nil {
 		t.PropellerInertia = c.propeller.PolarInertia()
 	}

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"backspan/model/param"
+	"backspan/model/part"
 	"backspan/model/unit"
 )
 
@@ -93,6 +94,8 @@ func (s *Spec) body() []param.Param {
 			Within(-250, 300).Typical(0, 80).Help("Negative when the cylinder hangs down.").From(invented),
 		param.Number(&s.OutsideRadius, "outside_radius", "Outside radius", unit.Millimetre).
 			Within(40, 300).Typical(90, 160).Help("Half the engine's width across; gives its own inertia.").From(estimate),
+		param.Choice(&s.Turns, "turns", "Crank turns, seen from behind", part.Clockwise, part.Anticlockwise).
+			Help("Looking forward at the propeller. One pair of gears makes the propeller turn the other way, a belt the same way."),
 		param.Number(&s.CrankInertia, "crank_inertia", "Inertia of crank and flywheel", unit.KilogramSquareMetre).
 			Within(0.0001, 0.1).Typical(0.001, 0.005).Help("About the crank axis, without the drive.").From(estimate),
 	}

@@ -7,6 +7,7 @@ import (
 	"math"
 	"slices"
 
+	"backspan/model/part"
 	"backspan/model/unit"
 )
 
@@ -57,6 +58,7 @@ type Spec struct {
 	Cylinders int
 	Bore      float64 // m
 	Stroke    float64 // m
+	Turns     part.Turn
 
 	CurveSource CurveSource
 	Curve       []Point // measured, speeds rising
@@ -98,7 +100,7 @@ type Spec struct {
 // Default is an invented single-cylinder two-stroke with a tuned pipe.
 func Default() Spec {
 	return Spec{
-		Cycle: TwoStroke, Cylinders: 1, Bore: 0.062, Stroke: 0.054,
+		Cycle: TwoStroke, Cylinders: 1, Bore: 0.062, Stroke: 0.054, Turns: part.Clockwise,
 		CurveSource: Measured,
 		Curve: points([][]float64{
 			{3000, 3.1}, {4000, 4.6}, {5000, 6.6}, {6000, 9.1}, {7000, 12.2},

@@ -38,4 +38,5 @@ type Train struct {
 	Crank            Crank
 	CrankInertia     float64 // crank and flywheel, without the drive's own parts, kg·m²
 	PropellerInertia float64 // the propeller alone, kg·m²
+	CrankTurn        Turn
 }
