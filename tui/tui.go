@@ -19,6 +19,7 @@ import (
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
+	"backspan/tui/pages/tables"
 	"backspan/tui/theme"
 )
 
@@ -55,6 +56,7 @@ type page int
 const (
 	atBench page = iota
 	atSideBySide
+	atTables
 	atStudies
 	atKeys
 )
@@ -73,6 +75,7 @@ type root struct {
 
 	bench   *bench.Model
 	beside  *sidebyside.Model
+	tables  *tables.Model
 	studies *studies.Model
 	help    *keys.Model
 
@@ -124,6 +127,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.desk, r.questions, r.choosing = d, nil, false
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
+	r.tables = tables.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -132,8 +136,11 @@ func (r *root) lay(d *desk.Desk) {
 func (r *root) refresh() {
 	earlier, _ := r.desk.Earlier()
 	r.strip = headline.New(r.th, r.desk.Outcome(), earlier)
-	if r.page == atSideBySide {
+	switch r.page {
+	case atSideBySide:
 		r.beside.Refresh()
+	case atTables:
+		r.tables.Refresh()
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
+	"backspan/tui/pages/tables"
 )
 
 // Update takes a message of Bubble Tea.
@@ -114,6 +115,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		r.goTo(atBench)
 	case key.Matches(msg, e.SideBySide):
 		r.goTo(atSideBySide)
+	case key.Matches(msg, e.Tables):
+		r.goTo(atTables)
 	case key.Matches(msg, e.Studies):
 		r.goTo(atStudies)
 		return r.list(), true
@@ -143,7 +146,7 @@ func (r *root) goTo(p page) {
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide {
+	if r.page != atBench && r.page != atSideBySide && r.page != atTables {
 		return nil, false
 	}
 	switch {
@@ -175,6 +178,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		r.edit(func() tea.Msg { return r.bench.Update(msg) }, &out)
 	case atSideBySide:
 		r.edit(func() tea.Msg { return r.beside.Update(msg) }, &out)
+	case atTables:
+		out = r.tables.Update(msg)
 	case atStudies:
 		out = r.studies.Update(msg)
 	case atKeys:
@@ -183,7 +188,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	switch out := out.(type) {
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
 		r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
@@ -204,6 +209,8 @@ func (r *root) place() keymap.Place {
 	switch r.page {
 	case atSideBySide:
 		return r.beside.Place()
+	case atTables:
+		return r.tables.Place()
 	case atStudies:
 		return r.studies.Place()
 	case atKeys:

@@ -28,6 +28,8 @@ func (r *root) arrange() {
 		r.bench.Size(r.w, h)
 	case atSideBySide:
 		r.beside.Size(r.w, h)
+	case atTables:
+		r.tables.Size(r.w, h)
 	case atStudies:
 		r.studies.Size(r.w, h)
 	case atKeys:
@@ -73,6 +75,8 @@ func (r *root) inSight() []string {
 	switch r.page {
 	case atSideBySide:
 		return r.beside.View()
+	case atTables:
+		return r.tables.View()
 	case atStudies:
 		return r.studies.View()
 	case atKeys:
