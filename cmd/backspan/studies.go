@@ -74,7 +74,7 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words
 	fs.Var(&variants, "variant", "only this variant; may be given several times")
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
+	format := formatFlag(fs)
 	rest, status, done := p.parse(fs, args, 1)
 	if done {
 		return c, f, status, true
