@@ -1,0 +1,157 @@
+package journal
+
+import (
+	"bytes"
+	"errors"
+	"testing"
+	"time"
+
+	"pgregory.net/rapid"
+)
+
+// memory is a file in memory that may fail after so many bytes.
+type memory struct {
+	data []byte
+	room int // -1 without end
+}
+
+func (m *memory) WriteAt(b []byte, at int64) (int, error) {
+	n := len(b)
+	if m.room >= 0 {
+		n = min(n, m.room)
+		m.room -= n
+	}
+	m.data = append(m.data[:at], b[:n]...)
+	if n < len(b) {
+		return n, errors.New("no space left")
+	}
+	return n, nil
+}
+
+func (m *memory) Truncate(n int64) error { m.data = m.data[:n]; return nil }
+func (m *memory) Sync() error            { return nil }
+
+var someone = Head{Study: "a.toml", User: "mechanic", Host: "shop", PID: 7, Since: time.Unix(1000, 0).UTC()}
+
+func begun(t interface{ Fatal(...any) }, m *memory) *Writer {
+	w, err := Begin(m, someone)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return w
+}
+
+func TestReadsBackEveryState(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		m := &memory{room: -1}
+		w := begun(t, m)
+		var last []byte
+		texts := rapid.SliceOfN(rapid.SliceOfN(rapid.ByteRange('a', 'd'), 0, 40), 1, 12).Draw(t, "texts")
+		for i, text := range texts {
+			if err := w.Edit(Edit{time.Unix(int64(i), 5), "edit"}, text); err != nil {
+				t.Fatal(err)
+			}
+			last = text
+		}
+		f := Read(m.data)
+		if f.Torn || f.Head != someone || len(f.Edits) != len(texts) || !bytes.Equal(f.Text, last) {
+			t.Fatalf("torn %v, %+v, %d edits of %d, %q of %q", f.Torn, f.Head, len(f.Edits), len(texts), f.Text, last)
+		}
+		if f.Edits[0].Name != "edit" || !f.Edits[0].At.Equal(time.Unix(0, 5)) {
+			t.Fatalf("%+v", f.Edits[0])
+		}
+	})
+}
+
+// Wherever a journal is cut off or a byte of it turned, what stands before is
+// read and nothing that was never written comes back.
+func TestATornEndIsDropped(t *testing.T) {
+	m := &memory{room: -1}
+	w := begun(t, m)
+	ends := []int64{w.end}
+	states := [][]byte{nil}
+	for _, text := range []string{"ribs = 8\nname = 1\n", "ribs = 9\nname = 1\n", "ribs = 10\nname = 1\n", ""} {
+		if err := w.Edit(Edit{time.Unix(1, 0), text}, []byte(text)); err != nil {
+			t.Fatal(err)
+		}
+		ends, states = append(ends, w.end), append(states, []byte(text))
+	}
+	for cut := range m.data {
+		whole := 0
+		for i, e := range ends {
+			if int64(cut) >= e {
+				whole = i
+			}
+		}
+		if f := Read(m.data[:cut]); len(f.Edits) != whole || !bytes.Equal(f.Text, states[whole]) {
+			t.Fatalf("cut at %d: %d edits, %q; %d whole", cut, len(f.Edits), f.Text, whole)
+		}
+		turned := bytes.Clone(m.data)
+		turned[cut] ^= 0x20
+		if f := Read(turned); !f.Torn || len(f.Edits) > whole {
+			t.Fatalf("byte %d turned: torn %v, %d edits, %d whole before it", cut, f.Torn, len(f.Edits), whole)
+		}
+	}
+}
+
+func TestGoesOnAfterAFullDisk(t *testing.T) {
+	m := &memory{room: 300}
+	w := begun(t, m)
+	if err := w.Edit(Edit{Name: "one"}, []byte("one")); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Edit(Edit{Name: "two"}, bytes.Repeat([]byte("x"), 400)); err == nil {
+		t.Fatal("a full disk, and no error")
+	}
+	m.room = -1
+	if err := w.Edit(Edit{Name: "three"}, []byte("three")); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); f.Torn || len(f.Edits) != 2 || string(f.Text) != "three" {
+		t.Errorf("torn %v, %+v, %q", f.Torn, f.Edits, f.Text)
+	}
+}
+
+func TestResumeAndClear(t *testing.T) {
+	m := &memory{room: -1}
+	w := begun(t, m)
+	for _, s := range []string{"one", "two"} {
+		if err := w.Edit(Edit{Name: s}, []byte(s)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	m.data = m.data[:len(m.data)-1]
+	next := someone
+	next.PID = 8
+	w, err := Resume(m, next, Read(m.data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Edit(Edit{Name: "three"}, []byte("three")); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); f.Torn || f.Head.PID != 8 || len(f.Edits) != 2 || string(f.Text) != "three" {
+		t.Errorf("torn %v, %+v, %+v, %q", f.Torn, f.Head, f.Edits, f.Text)
+	}
+	if err := w.Clear(); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); f.Torn || len(f.Edits) != 0 || f.Text != nil || f.Head.PID != 8 {
+		t.Errorf("after clearing: %+v", f)
+	}
+}
+
+func FuzzRead(f *testing.F) {
+	m := &memory{room: -1}
+	w := begun(f, m)
+	_ = w.Edit(Edit{Name: "one"}, []byte("one"))
+	_ = w.Edit(Edit{Name: "two"}, []byte("two"))
+	f.Add(m.data)
+	f.Add([]byte(magic))
+	f.Fuzz(func(t *testing.T, src []byte) {
+		found := Read(src)
+		if found.whole > int64(max(len(src), len(magic))) || (len(found.Edits) == 0) != (found.Text == nil) {
+			t.Errorf("%+v", found)
+		}
+	})
+}
