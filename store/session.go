@@ -1,0 +1,194 @@
+package store
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"sync"
+	"time"
+
+	"backspan/model"
+	"backspan/store/journal"
+	"backspan/store/report"
+)
+
+// Session keeps what is edited on the bench, from opening a study until the
+// person leaves it, and holds the study against a second bench. Its methods
+// but End do not wait for the disk.
+type Session struct {
+	name string
+	file *os.File
+	w    *journal.Writer
+
+	mu      sync.Mutex
+	queue   []step
+	trouble error
+	ended   bool
+	wake    chan struct{} // holds one
+	done    chan struct{}
+}
+
+// step is a state to keep, or the news that all states are saved.
+type step struct {
+	edit  journal.Edit
+	study *model.Study // nil: what stands in the journal is saved
+}
+
+// Recovery is what a session that was ended from outside left.
+type Recovery struct {
+	Study *model.Study
+	Edits []journal.Edit
+	Owner journal.Head
+	Torn  bool // the newest was cut off and is lost
+}
+
+// Words says what was found.
+func (r Recovery) Words() string {
+	last := r.Edits[len(r.Edits)-1]
+	s := fmt.Sprintf("Work on this study ended without being saved, on %s, at %s. %d edits are kept; the last: %s.",
+		report.Printable(r.Owner.Host), last.At.Local().Format("2 Jan 2006 15:04"), len(r.Edits), report.Printable(last.Name))
+	if len(r.Edits) == 1 {
+		s = fmt.Sprintf("Work on this study ended without being saved, on %s, at %s. One edit is kept: %s.",
+			report.Printable(r.Owner.Host), last.At.Local().Format("2 Jan 2006 15:04"), report.Printable(last.Name))
+	}
+	if r.Torn {
+		s += " A newer one was cut off."
+	}
+	return s
+}
+
+// Held says that a study is open on another bench.
+type Held struct{ Owner journal.Head }
+
+func (h *Held) Error() string {
+	o := h.Owner
+	if o.User == "" {
+		return "it is open on another bench"
+	}
+	return fmt.Sprintf("%s has it open on %s since %s", report.Printable(o.User), report.Printable(o.Host), o.Since.Local().Format("2 Jan 2006 15:04"))
+}
+
+// Journals is where the journals of studies are kept: beside them, or in the
+// person's own folder where that cannot be written and for studies without a
+// file.
+type Journals struct {
+	State func() (string, error) // makes and names the person's own folder
+	From  string                 // folder in which the program was started
+	Owner journal.Head           // user, host and process
+	now   func() time.Time
+}
+
+// Begin opens the journal of the study at path, "" for one without a file. A
+// study that is open elsewhere gives a *Held. Recovery is nil when nothing was
+// left behind; what was left stays in the journal until it is saved or the
+// session ended by the person.
+func (j Journals) Begin(path string) (*Session, *Recovery, error) {
+	head := j.Owner
+	head.Since = j.time()
+	names, err := j.places(path, &head)
+	var session *Session
+	var left *Recovery
+	for _, name := range names {
+		session, left, err = begin(name, head)
+		if err == nil || !errors.Is(err, fs.ErrPermission) && !readOnly(err) {
+			break
+		}
+	}
+	if err != nil {
+		return nil, nil, err
+	}
+	go session.run()
+	return session, left, nil
+}
+
+func (j Journals) time() time.Time {
+	if j.now != nil {
+		return j.now()
+	}
+	return time.Now()
+}
+
+// Edited keeps a state, which must not be changed afterwards.
+func (s *Session) Edited(name string, state *model.Study) {
+	s.put(step{journal.Edit{At: time.Now(), Name: name}, state})
+}
+
+// Saved says that the file of the study holds a state. Pass the later ones
+// that it does not hold again with Edited.
+func (s *Session) Saved() { s.put(step{}) }
+
+func (s *Session) put(next step) {
+	s.mu.Lock()
+	if !s.ended {
+		s.queue = append(s.queue, next)
+	}
+	s.mu.Unlock()
+	select {
+	case s.wake <- struct{}{}:
+	default: // it is awake
+	}
+}
+
+// Trouble is why edits are not being kept, nil when they are.
+func (s *Session) Trouble() error {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.trouble
+}
+
+// End returns when all is kept. Where nothing is to be kept the journal is
+// removed.
+func (s *Session) End(keep bool) error {
+	s.mu.Lock()
+	s.ended = true
+	s.mu.Unlock()
+	select {
+	case s.wake <- struct{}{}:
+	default:
+	}
+	<-s.done
+	err := s.Trouble()
+	if !keep {
+		err = os.Remove(s.name)
+	}
+	return errors.Join(err, s.file.Close())
+}
+
+// run keeps what is put, all that has gathered at once, and makes it outlast a
+// power cut.
+func (s *Session) run() {
+	defer close(s.done)
+	for {
+		<-s.wake
+		s.mu.Lock()
+		steps, ended := s.queue, s.ended
+		s.queue = nil
+		s.mu.Unlock()
+		if len(steps) > 0 {
+			err := s.keep(steps)
+			s.mu.Lock()
+			s.trouble = err
+			s.mu.Unlock()
+		}
+		if ended {
+			return
+		}
+	}
+}
+
+func (s *Session) keep(steps []step) error {
+	for i, next := range steps {
+		var err error
+		switch {
+		case next.study != nil:
+			err = s.w.Edit(next.edit, Encode(next.study))
+		default:
+			err = s.w.Clear()
+		}
+		if err != nil && i == len(steps)-1 {
+			return err
+		}
+	}
+	return s.w.Sync()
+}
