@@ -6,7 +6,6 @@ import (
 	"encoding/hex"
 	"errors"
 	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -31,7 +30,7 @@ func (j Journals) places(path string, head *journal.Head) ([]string, error) {
 		if left, ok := leftIn(state, head.From); ok {
 			return []string{left}, nil
 		}
-		return []string{filepath.Join(state, "unsaved-"+head.Since.UTC().Format("20060102-150405.000000000")+journalEnd)}, nil
+		return []string{unsavedName(state, *head)}, nil
 	}
 	head.Study = absolute(path)
 	real := head.Study
@@ -45,6 +44,10 @@ func (j Journals) places(path string, head *journal.Head) ([]string, error) {
 		names = append(names, filepath.Join(state, base+"-"+hex.EncodeToString(sum[:4])+journalEnd))
 	}
 	return names, nil
+}
+
+func unsavedName(state string, h journal.Head) string {
+	return filepath.Join(state, "unsaved-"+h.Since.UTC().Format("20060102-150405.000000000")+journalEnd)
 }
 
 // leftIn finds the journal of a study without a file that was begun in a
@@ -119,15 +122,10 @@ func openHeld(name string) (*os.File, error) {
 			_ = f.Close()
 			return nil, &Held{found.Head}
 		}
-		mine, err := f.Stat()
-		there, lost := os.Stat(name)
-		if err == nil && lost == nil && os.SameFile(mine, there) {
+		if (&Session{name: name, file: f}).inPlace() {
 			return f, nil
 		}
 		_ = f.Close()
-		if lost != nil && !errors.Is(lost, fs.ErrNotExist) {
-			return nil, lost
-		}
 	}
 }
 

@@ -102,6 +102,21 @@ func (j Journals) Begin(path string) (*Session, *Recovery, error) {
 	return session, left, nil
 }
 
+// Alone opens a new journal for a study without a file.
+func (j Journals) Alone() (*Session, error) {
+	head := j.Owner
+	head.Since, head.From = j.time(), absolute(j.From)
+	state, err := j.State()
+	if err != nil {
+		return nil, err
+	}
+	session, _, err := begin(unsavedName(state, head), head)
+	if err == nil {
+		go session.run()
+	}
+	return session, err
+}
+
 func (j Journals) time() time.Time {
 	if j.now != nil {
 		return j.now()
@@ -149,10 +164,20 @@ func (s *Session) End(keep bool) error {
 	}
 	<-s.done
 	err := s.Trouble()
-	if !keep {
+	switch {
+	case !keep:
 		err = os.Remove(s.name)
+	case !s.inPlace():
+		err = errors.Join(err, fmt.Errorf("the journal %s was removed or renamed by another program", report.Printable(s.name)))
 	}
 	return errors.Join(err, s.file.Close())
+}
+
+// inPlace reports whether the journal is still where the next session looks.
+func (s *Session) inPlace() bool {
+	mine, err := s.file.Stat()
+	there, lost := os.Stat(s.name)
+	return err == nil && lost == nil && os.SameFile(mine, there)
 }
 
 // run keeps what is put, all that has gathered at once, and makes it outlast a

@@ -5,6 +5,7 @@ package tui
 
 import (
 	"io"
+	"sync/atomic"
 
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/lipgloss"
@@ -44,10 +45,28 @@ type Options struct {
 	ChooseFirst bool               // begin with the list of studies; Study is the sample for who chooses none
 	FPS         int                // frames a second at most, 0 for 20
 
-	// Rescue is called with the study, after the terminal is restored, when the
-	// bench ends with unsaved edits though nobody chose to drop them: a lost
-	// line, a signal, a fault. It may be nil.
-	Rescue func(path string, s *model.Study)
+	Journals Journals // nil: edits are kept nowhere until they are saved
+	// Aside keeps a study in a new file beside the one at path and names it.
+	Aside func(path string, s *model.Study) (kept string, err error)
+	// Ended is called, after the terminal is restored, when the bench ends
+	// though nobody chose to leave it: a lost line, a signal, a fault. It may be
+	// nil.
+	Ended func(Ending)
+}
+
+// Ending is how the bench ended when nobody chose to leave it.
+type Ending struct {
+	Path      string       // file of the study
+	Study     *model.Study // with what was being typed, where it was valid
+	Unsaved   bool         // it has edits that are in no study's file
+	Journaled bool         // they are kept in its journal
+	Fault     *Fault       // of the program, if it was one
+}
+
+// Fault is a fault of the program itself.
+type Fault struct {
+	What  string
+	Stack string
 }
 
 // page is where the person is.
@@ -69,6 +88,11 @@ type root struct {
 	keys  keymap.Map
 	shelf Shelf
 	desk  *desk.Desk
+
+	journals Journals
+	kept     kept
+	aside    func(path string, s *model.Study) (string, error)
+	fault    atomic.Pointer[Fault]
 
 	page, from page // from: where the keys were asked for
 	w, h       int
@@ -100,7 +124,7 @@ func New(o Options) Model {
 	if o.Renderer == nil {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
-	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf}
+	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -150,10 +174,11 @@ func (m Model) Study() (s *model.Study, path string, unsaved bool) {
 	return m.desk.Study(), m.desk.Path, m.desk.Unsaved()
 }
 
-// Init reads the folder when the bench begins with the list of studies.
+// Init reads the folder when the bench begins with the list of studies, and
+// opens the journal of the study otherwise.
 func (m Model) Init() tea.Cmd {
 	if m.page == atStudies {
 		return m.list()
 	}
-	return nil
+	return m.beginSession()
 }

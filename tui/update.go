@@ -14,7 +14,9 @@ import (
 
 // Update takes a message of Bubble Tea.
 func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	defer m.noteFault()
 	cmd := m.take(msg)
+	m.tell()
 	m.arrange()
 	return m, cmd
 }
@@ -28,7 +30,11 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 	case listedMsg:
 		r.studies.Set(msg.entries, msg.err, r.desk.Path)
 	case openedMsg:
-		r.opened(msg)
+		return r.opened(msg)
+	case sessionMsg:
+		return r.sessionBegun(msg)
+	case asideMsg:
+		r.putsAside(msg)
 	case savedMsg:
 		return r.saved(msg)
 	}
@@ -112,14 +118,13 @@ func (r *root) pressUnseen(msg tea.KeyMsg) tea.Cmd {
 func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	switch {
 	case key.Matches(msg, e.Bench):
-		r.goTo(atBench)
+		return r.goTo(atBench), true
 	case key.Matches(msg, e.SideBySide):
-		r.goTo(atSideBySide)
+		return r.goTo(atSideBySide), true
 	case key.Matches(msg, e.Tables):
-		r.goTo(atTables)
+		return r.goTo(atTables), true
 	case key.Matches(msg, e.Studies):
-		r.goTo(atStudies)
-		return r.list(), true
+		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
 		r.help.Of(r.place())
 		r.from = r.page
@@ -132,9 +137,10 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	return nil, true
 }
 
-func (r *root) goTo(p page) {
+func (r *root) goTo(p page) (cmd tea.Cmd) {
 	if r.choosing && p != atStudies {
 		r.choosing = false
+		cmd = r.beginSession()
 		r.say("this is the built-in sample, in no file yet; o leads back to your studies")
 	}
 	r.page = p
@@ -142,6 +148,7 @@ func (r *root) goTo(p page) {
 	if p == atBench {
 		r.bench.Refresh()
 	}
+	return cmd
 }
 
 // atDesk takes the keys that concern the study, where it is in sight.
@@ -189,7 +196,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
 	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
-		r.goTo(atBench)
+		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
 		r.refresh()

@@ -42,6 +42,7 @@ func (r *root) body() int { return r.h - 1 - headline.Height(r.w) - len(r.footin
 
 // View paints the window.
 func (m Model) View() string {
+	defer m.noteFault()
 	if m.w <= 0 || m.h <= 0 {
 		return ""
 	}

@@ -54,7 +54,7 @@ func (p program) open(args []string) int {
 	if p.env("SSH_CONNECTION") != "" {
 		o.FPS = 10
 	}
-	o.Rescue = p.rescue
+	o.Journals, o.Aside, o.Ended = p.journals(), p.aside, p.ended
 	if err := tui.Run(context.Background(), o, p.in, out); err != nil {
 		return p.cannot(err)
 	}
