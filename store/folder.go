@@ -57,6 +57,15 @@ func (f *Folder) Open(path string) (*model.Study, error) {
 	return s, nil
 }
 
+// Read looks at a study; a save is still judged by what was opened.
+func (f *Folder) Read(path string) (*model.Study, error) {
+	src, err := read(path)
+	if err != nil {
+		return nil, err
+	}
+	return Decode(path, src)
+}
+
 // Save writes a study over the file at path, which must hold what was last
 // read or written here. What a person wrote in it by hand is kept in a backup
 // beside it; the note says so. On error the file is as it was.

@@ -120,9 +120,12 @@ func (r *root) write(path string, create bool, then func() tea.Cmd) tea.Cmd {
 func (r *root) saved(msg savedMsg) tea.Cmd {
 	r.saving = false
 	if msg.err != nil {
-		if msg.created {
+		switch {
+		case msg.created:
 			r.saveAs(msg.path, msg.err.Error(), msg.then)
-		} else {
+		case errors.Is(msg.err, store.ErrChanged):
+			return r.readTheirs(msg.path)
+		default:
 			r.problem = msg.err.Error()
 		}
 		return nil

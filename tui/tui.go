@@ -28,6 +28,9 @@ import (
 type Shelf interface {
 	List() ([]store.Entry, error)
 	Open(path string) (*model.Study, error)
+	// Read looks at a study without taking it in hand: a save is still judged
+	// by what was opened.
+	Read(path string) (*model.Study, error)
 	// Save replaces the file. The note, if any, is for the person to read; so
 	// is the error, which says that and why the study was not saved.
 	Save(path string, s *model.Study) (note string, err error)

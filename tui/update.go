@@ -33,6 +33,10 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		return r.opened(msg)
 	case sessionMsg:
 		return r.sessionBegun(msg)
+	case theirsMsg:
+		r.clash(msg)
+	case againMsg:
+		r.takeTheirs(msg)
 	case asideMsg:
 		r.putsAside(msg)
 	case savedMsg:

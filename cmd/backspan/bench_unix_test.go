@@ -266,6 +266,48 @@ func TestSecondBenchGetsACopy(t *testing.T) {
 	}
 }
 
+// A file that somebody else changed is never written over: both are kept, or
+// theirs is taken in hand and mine is a step back.
+func TestFileChangedByAnotherProgram(t *testing.T) {
+	bin := built(t)
+	theirs := strings.Replace(sampleText(), "ribs = 12", "ribs = 14", 1)
+	for _, again := range []bool{true, false} {
+		dir := t.TempDir()
+		path := write(t, dir, "trials.toml", sampleText())
+		s := edited(t, screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color")}, "", bin, "open", path)
+		write(t, dir, "trials.toml", theirs)
+		s.Press("s")
+		s.WaitFor("was changed by another program")
+		s.WaitFor("here 12, there 14")
+		if again {
+			s.Press("r")
+			s.WaitFor("again")
+			s.WaitUntil("theirs to be in hand", func(text string) bool { return !strings.Contains(text, "NOT SAVED") })
+			s.Press("u")
+			s.WaitFor("NOT SAVED")
+			s.Press("s")
+			s.WaitFor("saved in")
+			path = filepath.Join(dir, "trials.toml")
+		} else {
+			s.Press("b")
+			s.WaitFor("le name")
+			s.Press("ctrl+u")
+			s.Type("mine")
+			s.Press("enter")
+			s.WaitFor("saved in mine.toml")
+			if b, err := os.ReadFile(path); err != nil || string(b) != theirs {
+				t.Errorf("theirs was changed, %v", err)
+			}
+			path = filepath.Join(dir, "mine.toml")
+		}
+		s.Press("q")
+		endedWith(t, s)
+		if got := margin(t, path); got != 0.33 {
+			t.Errorf("again %v: the margin saved is %g", again, got)
+		}
+	}
+}
+
 // Who leaves without saving means it.
 func TestLeavingOnPurposeKeepsNothing(t *testing.T) {
 	dir := t.TempDir()
