@@ -24,11 +24,16 @@ type Study struct {
 	Reference   string  // name of the variant the others are compared with
 	Currency    string  // of every price in the study
 	MarginAsked float64 // share of a limit below which a check reads thin
-	Site        air.Spec
-	Pilot       carry.Pilot
-	Seat        flight.Seat
-	Wing        flight.Wing
-	Variants    []Variant
+	// How many of the states saved before are kept beside the file.
+	VersionsKept int
+	Site         air.Spec
+	Pilot        carry.Pilot
+	Seat         flight.Seat
+	Wing         flight.Wing
+	Variants     []Variant
+	// What a person wrote beside the values in the file, by file key. It is
+	// carried along and never changed.
+	Comments map[string]string
 }
 
 // Variant is one complete machine.
@@ -41,11 +46,13 @@ type Variant struct {
 	Propeller propeller.Spec
 	Frame     stack.Spec
 	Tank      stack.Tank
+
+	Comments map[string]string // as those of the study
 }
 
 // NewStudy is a study without variants, every shared given at its default.
 func NewStudy(name string) *Study {
-	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1,
+	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1, VersionsKept: 5,
 		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing()}
 }
 
@@ -83,6 +90,8 @@ func (s *Study) Sections() []param.Section {
 			param.Text(&s.Currency, "currency", "Currency").Help("of every price in this study"),
 			param.Number(&s.MarginAsked, "margin_asked", "Margin asked", unit.Percent).Within(0, 100).Typical(5, 20).
 				Help("a check that holds by less than this share of its limit reads thin"),
+			param.Whole(&s.VersionsKept, "versions_kept", "Versions kept").Within(0, 99).
+				Help("how many of the states saved before are kept beside the file, as NAME.toml.1 and so on"),
 			param.Text(&s.Notes, "notes", "Notes"),
 		}},
 		{Key: "site", Label: "Site", Params: s.Site.Params()},

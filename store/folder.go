@@ -98,6 +98,8 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 		if note, err = f.backup(real, old, mode); err != nil {
 			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
 		}
+	} else if err := f.keepVersion(real, old, mode, s.VersionsKept); err != nil {
+		note = "the version before could not be kept: " + reason(err)
 	}
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
