@@ -74,6 +74,21 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
+	return f.put(path, data, s.VersionsKept, memory{sum: sha256.Sum256(data)})
+}
+
+// SaveText is Save for a study as a person wrote it: its bytes go into the
+// file as they are. The error is Problems when they are no sound study.
+func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
+	s, err := Decode(path, src)
+	if err != nil {
+		return "", err
+	}
+	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
+}
+
+// put writes over the file and keeps what was there.
+func (f *Folder) put(path string, data []byte, versions int, becomes memory) (note string, err error) {
 	was, known := f.recall(path)
 	if !known {
 		return "", refusal(path, nil, "not saved: it was not opened here; save under a new name")
@@ -98,14 +113,14 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 		if note, err = f.backup(real, old, mode); err != nil {
 			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
 		}
-	} else if err := f.keepVersion(real, old, mode, s.VersionsKept); err != nil {
+	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
 		note = "the version before could not be kept: " + reason(err)
 	}
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
 		return err
 	})
-	return note, f.wrote(path, data, err)
+	return note, f.wrote(path, becomes, err)
 }
 
 // Create writes a study to a file that does not exist yet.
@@ -117,7 +132,7 @@ func (f *Folder) Create(path string, s *model.Study) (note string, err error) {
 	if !strings.EqualFold(filepath.Ext(path), extension) {
 		note = report.Printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
 	}
-	return note, f.wrote(path, data, create(f.disk, path, data, nil))
+	return note, f.wrote(path, memory{sum: sha256.Sum256(data)}, create(f.disk, path, data, nil))
 }
 
 // encodeSound refuses what could not be read back.
@@ -154,9 +169,9 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 }
 
 // wrote notes what is on disk now and words the failure, if any.
-func (f *Folder) wrote(path string, data []byte, err error) error {
+func (f *Folder) wrote(path string, becomes memory, err error) error {
 	if err == nil || errors.Is(err, errUnconfirmed) {
-		f.remember(path, memory{sum: sha256.Sum256(data)})
+		f.remember(path, becomes)
 	}
 	if err == nil {
 		return nil

@@ -24,6 +24,7 @@ func commands() []command {
 		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},
+		{"edit", "[STUDY]", "change a study's file in your own editor ($VISUAL or $EDITOR); it is saved only when it is sound", program.edit},
 		{"diff", "[STUDY] --variant A --variant B | diff FILE FILE", "print what is set differently between two variants, or between two files; exit status 1 when something is", program.diff},
 		{"params", "[--format FORMAT]", "print every parameter with its unit, range, default, origin and help", program.params},
 		{"completion", "bash|zsh|fish", "print the completion of this command line for a shell", program.completion},
