@@ -43,15 +43,16 @@ func NewFolder(dir string) *Folder {
 }
 
 // Open reads a study. The error is Problems when the file could be read but
-// holds no sound study; the file stays as it is.
+// holds no sound study; the file stays as it is. A file of a newer format
+// gives a *Newer and what could be read of it; it cannot be saved over.
 func (f *Folder) Open(path string) (*model.Study, error) {
 	src, err := read(path)
 	if err != nil {
 		return nil, err
 	}
-	s, err := Decode(path, src)
+	s, err := Glance(path, src)
 	if err != nil {
-		return nil, err
+		return s, err
 	}
 	f.remember(path, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
 	return s, nil

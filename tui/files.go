@@ -62,11 +62,16 @@ func (r *root) open(path string) tea.Cmd {
 }
 
 func (r *root) opened(msg openedMsg) tea.Cmd {
+	var newer *store.Newer
 	switch {
-	case msg.err != nil:
+	case msg.err != nil && !errors.As(msg.err, &newer):
 		r.problem = "not opened: " + msg.err.Error()
 	case msg.desk != r.desk, msg.asked != r.desk.Revision():
 		r.problem = fmt.Sprintf("%s was not opened, because the study on the bench was edited meanwhile; open it again", msg.path)
+	case newer != nil:
+		r.lay(desk.New(msg.study, ""))
+		r.lookOnly(newer)
+		return r.beginSession()
 	default:
 		r.lay(desk.New(msg.study, msg.path))
 		r.problem = ""
@@ -74,6 +79,11 @@ func (r *root) opened(msg openedMsg) tea.Cmd {
 		return r.beginSession()
 	}
 	return nil
+}
+
+// lookOnly says why a study is in no file here.
+func (r *root) lookOnly(newer *store.Newer) {
+	r.problem = newer.Error() + " What you save goes into a new file."
 }
 
 // begin puts a new study on the desk.

@@ -42,6 +42,7 @@ type Shelf interface {
 type Options struct {
 	Study       *model.Study // nil: a new one
 	Path        string       // file of Study, "" when it has none yet
+	Newer       *store.Newer // Study is what could be read of a file that is left as it is
 	Shelf       Shelf
 	Renderer    *lipgloss.Renderer // of the person's terminal
 	ASCII       bool               // show nothing outside ASCII
@@ -135,6 +136,9 @@ func New(o Options) Model {
 		s = newStudy()
 	}
 	r.lay(desk.New(s, o.Path))
+	if o.Newer != nil {
+		r.lookOnly(o.Newer)
+	}
 	if o.ChooseFirst {
 		r.page, r.choosing = atStudies, true
 	}

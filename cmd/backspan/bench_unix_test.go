@@ -343,3 +343,24 @@ func TestBrokenStudyIsToldBeforeTheBenchOpens(t *testing.T) {
 		t.Errorf("exit status %d", code)
 	}
 }
+
+// A file of a newer Backspan is shown as far as it goes, and never changed.
+func TestNewerFormatInTheBench(t *testing.T) {
+	dir := t.TempDir()
+	text := strings.Replace(sampleText(), "format = 1", "format = 2\nmoon_phase = 3", 1)
+	path := write(t, dir, "trials.toml", text)
+	s := screentest.Start(t, screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color")}, built(t), "open", path)
+	s.WaitFor("is in format 2")
+	s.WaitFor("in no file yet")
+	s.Press("s")
+	s.WaitFor("le name")
+	s.Press("ctrl+u")
+	s.Type("mine")
+	s.Press("enter")
+	s.WaitFor("saved in mine.toml")
+	s.Press("q")
+	endedWith(t, s)
+	if b, err := os.ReadFile(path); err != nil || string(b) != text {
+		t.Errorf("the file was changed, %v", err)
+	}
+}

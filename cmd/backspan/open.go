@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"flag"
 	"fmt"
 	"os"
@@ -89,6 +90,9 @@ func (p program) options(path string) (tui.Options, error) {
 	}
 	s, err := folder.Open(path)
 	o.Study, o.Path = s, path
+	if errors.As(err, &o.Newer) {
+		o.Path, err = "", nil
+	}
 	return o, err
 }
 
