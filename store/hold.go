@@ -83,7 +83,7 @@ func begin(name string, head journal.Head) (*Session, *Recovery, error) {
 	if err != nil {
 		return nil, nil, errors.Join(err, f.Close())
 	}
-	s := &Session{name: name, file: f, wake: make(chan struct{}, 1), done: make(chan struct{})}
+	s := &Session{name: name, file: f, wake: make(chan struct{}, 1), done: make(chan struct{}), dirty: make(chan struct{}, 1)}
 	left, err := recovered(found)
 	if err != nil { // of another version, perhaps
 		aside := name + ".unread"

@@ -27,6 +27,7 @@ type Session struct {
 	ended   bool
 	wake    chan struct{} // holds one
 	done    chan struct{}
+	dirty   chan struct{} // holds one
 }
 
 // step is a state to keep, or the news that all states are saved.
@@ -139,10 +140,7 @@ func (s *Session) put(next step) {
 		s.queue = append(s.queue, next)
 	}
 	s.mu.Unlock()
-	select {
-	case s.wake <- struct{}{}:
-	default: // it is awake
-	}
+	signal(s.wake)
 }
 
 // Trouble is why edits are not being kept, nil when they are.
@@ -158,10 +156,7 @@ func (s *Session) End(keep bool) error {
 	s.mu.Lock()
 	s.ended = true
 	s.mu.Unlock()
-	select {
-	case s.wake <- struct{}{}:
-	default:
-	}
+	signal(s.wake)
 	<-s.done
 	err := s.Trouble()
 	switch {
@@ -180,40 +175,58 @@ func (s *Session) inPlace() bool {
 	return err == nil && lost == nil && os.SameFile(mine, there)
 }
 
-// run keeps what is put, all that has gathered at once, and makes it outlast a
-// power cut.
+// run keeps what is put, all that has gathered at once. It does not wait for
+// the disk to confirm, so that a kill costs nothing while the disk is slow.
 func (s *Session) run() {
-	defer close(s.done)
-	for {
+	confirmed := make(chan struct{})
+	go s.confirm(confirmed)
+	for ended := false; !ended; {
 		<-s.wake
 		s.mu.Lock()
-		steps, ended := s.queue, s.ended
-		s.queue = nil
+		steps := s.queue
+		s.queue, ended = nil, s.ended
 		s.mu.Unlock()
 		if len(steps) > 0 {
-			err := s.keep(steps)
-			s.mu.Lock()
-			s.trouble = err
-			s.mu.Unlock()
+			s.note(s.keep(steps))
+			signal(s.dirty)
 		}
-		if ended {
-			return
+	}
+	close(s.dirty)
+	<-confirmed
+	close(s.done)
+}
+
+// confirm makes what was kept outlast a power cut.
+func (s *Session) confirm(done chan<- struct{}) {
+	for range s.dirty {
+		if err := s.w.Sync(); err != nil {
+			s.note(err)
 		}
+	}
+	close(done)
+}
+
+func (s *Session) note(err error) {
+	s.mu.Lock()
+	s.trouble = err
+	s.mu.Unlock()
+}
+
+// signal wakes who waits; one signal is enough for all that has gathered.
+func signal(c chan<- struct{}) {
+	select {
+	case c <- struct{}{}:
+	default:
 	}
 }
 
-func (s *Session) keep(steps []step) error {
-	for i, next := range steps {
-		var err error
-		switch {
-		case next.study != nil:
+func (s *Session) keep(steps []step) (err error) {
+	for _, next := range steps {
+		if next.study != nil {
 			err = s.w.Edit(next.edit, Encode(next.study))
-		default:
+		} else {
 			err = s.w.Clear()
 		}
-		if err != nil && i == len(steps)-1 {
-			return err
-		}
 	}
-	return s.w.Sync()
+	return err
 }

@@ -155,3 +155,64 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// faulty fails at one step; a write is then torn.
+type faulty struct {
+	memory
+	fail, steps int
+}
+
+var errFault = errors.New("fault")
+
+func (f *faulty) step() error {
+	if f.steps++; f.steps == f.fail {
+		return errFault
+	}
+	return nil
+}
+
+func (f *faulty) WriteAt(b []byte, at int64) (int, error) {
+	if err := f.step(); err != nil {
+		n, _ := f.memory.WriteAt(b[:len(b)/2], at)
+		return n, err
+	}
+	return f.memory.WriteAt(b, at)
+}
+
+func (f *faulty) Truncate(n int64) error {
+	if err := f.step(); err != nil {
+		return err
+	}
+	return f.memory.Truncate(n)
+}
+
+func (f *faulty) Sync() error { return f.step() }
+
+// Whichever step fails, every edit that was taken comes back.
+func TestAFaultAtEveryStep(t *testing.T) {
+	texts := []string{"one\ntwo\n", "one\ntwo\nthree\n", "one\n", "one\n1\n"}
+	for fail := 1; ; fail++ {
+		f := &faulty{memory: memory{room: -1}, fail: fail}
+		w, err := Begin(f, someone)
+		if err != nil {
+			continue
+		}
+		taken := 0
+		last := ""
+		for _, text := range texts {
+			if w.Edit(Edit{Name: text}, []byte(text)) == nil {
+				taken, last = taken+1, text
+			}
+			_ = w.Sync()
+		}
+		if got := Read(f.data); len(got.Edits) != taken || string(got.Text) != last {
+			t.Errorf("step %d: %d edits of %d, %q of %q", fail, len(got.Edits), taken, got.Text, last)
+		}
+		if taken < len(texts)-1 {
+			t.Errorf("step %d: one fault cost %d edits", fail, len(texts)-taken)
+		}
+		if f.steps < fail {
+			return
+		}
+	}
+}
