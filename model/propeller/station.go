@@ -12,6 +12,7 @@ type station struct {
 	delay         float64 // share of the lift kept by rotation
 	flatPlate     float64
 	area          float64 // of the section, m²
+	thick         float64 // greatest thickness of the section, m
 	share         float64 // radius as a share of the tip radius
 	section       Section
 }
