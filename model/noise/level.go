@@ -14,14 +14,14 @@ func level(square float64) float64 {
 // square is the mean square sound pressure of a level, Pa².
 func square(decibel float64) float64 { return reference * math.Pow(10, decibel/10) }
 
-// The corner frequencies of the A-weighting, Hz, and the power ratio that
-// makes it 1 at 1000 Hz, which is 2.000 dB. Source: IEC 61672-1, annex E.
+// The corner frequencies of the A-weighting, Hz, and the factor that makes it 1
+// at 1000 Hz, 1.99966 dB. Source: IEC 61672-1, annex E.
 const (
 	corner1 = 20.598997
 	corner2 = 107.65265
 	corner3 = 737.86223
 	corner4 = 12194.217
-	atOneK  = 1.584893192461113
+	atOneK  = 1.5847674901546138
 )
 
 // weight is the A-weighting at a frequency (≥ 0, Hz) as a factor on the mean

@@ -35,7 +35,7 @@ func (s *Source) vortex() sound {
 		return sound{}
 	}
 	tip := s.Speed * s.Radius
-	lift := 6 * s.Thrust / (s.Density * area * tip * tip)
+	lift := s.lift(area)
 	speed := unit.FootPerSecond.From(vortexShare * tip)
 	feet := area / (unit.Foot.SI(1) * unit.Foot.SI(1))
 	over := unit.Foot.SI(vortexFeet)
@@ -49,6 +49,12 @@ func (s *Source) vortex() sound {
 		frequency *= 2
 	}
 	return a
+}
+
+// lift is the mean lift coefficient of blades of an area, m².
+func (s *Source) lift(area float64) float64 {
+	tip := s.Speed * s.Radius
+	return 6 * s.Thrust / (s.Density * area * tip * tip)
 }
 
 // planform is the area of all blades, m², and the chord and thickness at 0.7
