@@ -85,6 +85,11 @@ func TestEar(t *testing.T) {
 	if r := Hear(&deeper); r.AtEar >= base.AtEar || r.At150 != base.At150 {
 		t.Errorf("farther ahead of the disc: %g dB(A), before %g", r.AtEar, base.AtEar)
 	}
+	forward, near := in, in
+	forward.EarAhead += 0.1
+	within(t, "leaning forward", Hear(&forward).AtEar, Hear(&deeper).AtEar, 1e-9)
+	near.EngineLevel, near.EngineDistance, near.EngineToEar = param.Known(90), 7, 0.7
+	within(t, "engine at the ear", Hear(&near).AtEar, level(square(base.AtEar)+square(110)), 1e-9)
 	protected.Attenuation = 24
 	r := Hear(&protected)
 	within(t, "protected", base.AtEar-r.Protected, 24, 1e-9)
@@ -168,5 +173,25 @@ func TestTheTailIsNegligible(t *testing.T) {
 		cut := s.far(1.8)
 		within(t, "weighted, dB", 10*math.Log10(whole.weighted/cut.weighted), 0, 0.1)
 		within(t, "dB", 10*math.Log10(whole.square/cut.square), 0, 0.1)
+	}
+}
+
+func TestLoudestToneIsTheStrongestHarmonic(t *testing.T) {
+	for _, n := range []int{2, 3, 6} {
+		in := worked(t)
+		in.Source = blades(t, 2900, func(p *propeller.Spec) { p.Blades = n })
+		strongest, which := 0.0, 0
+		for m := 1; m <= 20; m++ {
+			f := float64(m*n) * 2900 / 60
+			if p := in.farHarmonic(m, in.Direction) * weight(f); p > strongest {
+				strongest, which = p, m
+			}
+		}
+		r := Hear(&in)
+		within(t, "passing, Hz", r.Passing, float64(n)*2900/60, 1e-9)
+		within(t, "loudest, Hz", r.Loudest, float64(which*n)*2900/60, 1e-9)
+		if n == 2 && which < 2 {
+			t.Error("with two blades a higher harmonic is louder than the first at this speed")
+		}
 	}
 }

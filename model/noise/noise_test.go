@@ -162,3 +162,24 @@ func TestWeightIsOneAtAThousandHertz(t *testing.T) {
 		t.Error("a steady pressure is heard")
 	}
 }
+
+// At low speed a Bessel function is a power of its argument, and the volume
+// gathered on the ring sounds as the blades do.
+func TestVolumeOnTheRingSoundsAsTheBladesDo(t *testing.T) {
+	for _, n := range []int{2, 3, 5} {
+		s := loaded(blades(t, 400, func(p *propeller.Spec) { p.Blades = n }), 1)
+		for i := range s.Cells {
+			c := &s.Cells[i]
+			c.Along, c.Across, c.Area = 0, 0, 0.68*c.Chord*c.Thickness
+		}
+		s.Thrust, s.Torque = 0, 0
+		within(t, "dB", 10*math.Log10(s.near(0, 2000).square*2000*2000/s.far(pi/2).square), 0, 0.1)
+	}
+}
+
+func TestAnEarInTheBladesPathGetsAFigure(t *testing.T) {
+	s := blades(t, 2550, unchanged)
+	if p := s.near(0, effectiveShare*s.Radius).weighted; !(p > 0) || math.IsInf(p, 0) {
+		t.Errorf("%g Pa²", p)
+	}
+}

@@ -77,6 +77,10 @@ func TestPublished(t *testing.T) {
 		"near": func(t testing.TB, c published.Case) map[string]float64 {
 			s := Source{Blades: int(c.Num(t, "blades")), Radius: c.Num(t, "radius"), Speed: c.Num(t, "speed"),
 				SoundSpeed: c.Num(t, "sound_speed"), Thrust: c.Num(t, "thrust"), Torque: c.Num(t, "torque")}
+			if _, given := c.Given["volume"]; given {
+				s.Density = c.Num(t, "density")
+				s.Cells = []propeller.Load{{Radius: effectiveShare * s.Radius, Width: 1, Area: c.Num(t, "volume")}}
+			}
 			heard := s.near(c.Num(t, "ahead"), c.Num(t, "beside"))
 			return map[string]float64{"plain": level(heard.square), "weighted": level(heard.weighted)}
 		},
