@@ -58,8 +58,8 @@ func (l *Listener) Params() []param.Param {
 		param.Number(&l.Direction, "direction", "Direction, from straight ahead", unit.Degree).Within(5, 175).Typical(90, 130).
 			From("from memory: NACA TN 1354, loudest somewhat behind the disc").Help("of the far listener, seen from the propeller; 90° is abeam or below"),
 		param.Choice(&l.Ground, "ground", "Added by the ground", FreeField, SoftField, HardField).
-			From("acoustics: reflected sound adds in energy, or in pressure at a meter on hard ground").
-			Help("for the far listener's propeller noise; grass in between adds less than hard ground"),
+			From("from memory: energy doubles over most ground, pressure at a meter lying on hard ground (SAE ARP 4055)").
+			Help("to the propeller as the far listener hears it; the engine's measurement holds its ground already"),
 		param.Number(&l.EarUp, "ear_up", "Ear above hip axis", unit.Millimetre).Within(300, 1000).Typical(600, 760).
 			From("estimate").Help("pilot seated upright"),
 		param.Number(&l.EarAhead, "ear_ahead", "Ear ahead of back plane", unit.Millimetre).Within(-100, 400).Typical(50, 180).

@@ -31,7 +31,7 @@ func (r Result) Readings() []reading.Reading {
 }
 
 func (r Result) farReadings() []reading.Reading {
-	standing := "; full throttle standing, the engine's share as measured, falling by 6 dB for each doubling of distance"
+	standing := "; full throttle standing, heard from Direction, from straight ahead; 6 dB less for each doubling of distance"
 	return []reading.Reading{
 		reading.New("noise.level_at_150m", "Noise at 150 m", r.At150, unit.Decibel).Lower().How(r.parts() + standing).Source(both),
 		reading.New("noise.tones", "Tones at 150 m, smooth air", r.Tones, unit.Decibel).Lower().
