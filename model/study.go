@@ -91,8 +91,8 @@ func (s *Study) Sections() []param.Section {
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
 		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
 		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
-		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
 		{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
+		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
 	}
 }
 
