@@ -5,10 +5,11 @@
 // Tones: steady loading after Gutin and the blades' thickness after Deming, as
 // compact sources, summed along the blade (far) or on one ring (near). Between
 // the tones: vortex noise by Schlegel, King and Mull's spectrum. Both are for a
-// propeller alone in smooth air; what body and cage in front of it add to the
-// tones far off is one allowance, after measurements on ultralights. The propeller stands: the Doppler effect of flight at
-// 11 m/s is less than 4 % of frequency and is left out, as is the air's own
-// absorption, less than 1 dB over 150 m below 1 kHz.
+// propeller alone in smooth air; what body and cage ahead of it add to the
+// tones far off is one allowance, after measurements on ultralights. The
+// propeller stands: the Doppler effect of flight at 11 m/s is less than 4 % of
+// frequency and is left out, as is the air's own absorption, from memory about
+// 1 dB over 150 m at 1 kHz.
 //
 // Sums are mean squares of sound pressure, Pa². A level is 10 times the
 // logarithm of their ratio to the square of 20 µPa.

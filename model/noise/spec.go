@@ -32,7 +32,7 @@ func (s *Spec) Params() []param.Param {
 		param.Number(&s.EngineToEar, "engine_to_ear", "Exhaust to the nearer ear", unit.Metre).Within(0.2, 3).Typical(0.4, 0.9).
 			From("estimate").Help("for the engine's share at the pilot's ear"),
 		param.Number(&s.PusherExcess, "pusher_excess", "Tones louder for body and cage", unit.PlainDecibel).Within(0, 25).Typical(5, 15).
-			From(ultralights + ": pushers measured 5 to 15 dB louder than tractors; the middle").
+			From(ultralights + ": pushers measured 5 to 15 dB louder than tractors; the middle, put on the tones alone").
 			Help("the blades cut through the wake of pilot and cage; added to the tones of smooth air, 0 shows the theory alone"),
 		param.Number(&s.TipMachGuide, "tip_mach_guide", "Tip Mach number for quiet flying", unit.One).Within(0.3, 0.9).Typical(0.4, 0.6).
 			From(ultralights + ": well below 0.5 for strict limits").

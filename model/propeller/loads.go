@@ -24,11 +24,9 @@ func (p *Propeller) AppendLoads(dst []Load, f Flow) []Load {
 		st := &p.stations[i]
 		s := st.settle(&f, ratio)
 		ratio = s.speed / math.Hypot(f.Speed*st.radius, f.Airspeed)
-		load := 0.5 * f.Density * s.speed * s.speed * st.chord * st.width
-		dst = append(dst, Load{
-			Radius: st.radius, Width: st.width, Chord: st.chord, Thickness: st.thick, Area: st.area,
-			Along: load * s.along(), Across: load * s.across(),
-		})
+		l := Load{Radius: st.radius, Width: st.width, Chord: st.chord, Thickness: st.thick, Area: st.area}
+		l.Along, l.Across = s.forces(st, f.Density)
+		dst = append(dst, l)
 	}
 	return dst
 }

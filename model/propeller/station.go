@@ -86,6 +86,12 @@ type settled struct {
 	stall, lowerStall float64 // angles of attack at stall, rad
 }
 
+// forces of the air on one blade's cell, along the shaft and across it, N.
+func (s *settled) forces(st *station, density float64) (along, across float64) {
+	load := 0.5 * density * s.speed * s.speed * st.chord * st.width
+	return load * s.along(), load * s.across()
+}
+
 const (
 	speedTolerance = 1e-5 // relative, of the speed behind Reynolds and Mach number
 	speedPasses    = 6
