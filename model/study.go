@@ -11,6 +11,7 @@ import (
 	"backspan/model/drive"
 	"backspan/model/engine"
 	"backspan/model/flight"
+	"backspan/model/noise"
 	"backspan/model/param"
 	"backspan/model/propeller"
 	"backspan/model/stack"
@@ -30,6 +31,7 @@ type Study struct {
 	Pilot        carry.Pilot
 	Seat         flight.Seat
 	Wing         flight.Wing
+	Listener     noise.Listener
 	Variants     []Variant
 	// What a person wrote beside the values in the file, by file key. It is
 	// carried along and never changed.
@@ -46,6 +48,7 @@ type Variant struct {
 	Propeller propeller.Spec
 	Frame     stack.Spec
 	Tank      stack.Tank
+	Noise     noise.Spec
 
 	Comments map[string]string // as those of the study
 }
@@ -53,13 +56,13 @@ type Variant struct {
 // NewStudy is a study without variants, every shared given at its default.
 func NewStudy(name string) *Study {
 	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1, VersionsKept: 5,
-		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing()}
+		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing(), Listener: noise.DefaultListener()}
 }
 
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Noise: noise.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -97,6 +100,7 @@ func (s *Study) Sections() []param.Section {
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
 		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
 		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
+		{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
 		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
 	}
 }
@@ -115,7 +119,8 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
-	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()})
+	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+		param.Section{Key: "noise", Label: "Noise", Params: v.Noise.Params()})
 }
 
 // Index finds a variant by name; −1 when there is none.

@@ -220,12 +220,19 @@ func signal(c chan<- struct{}) {
 	}
 }
 
+// keep writes what gathered: of edits that followed one another only the last
+// state, with the names of all, so that it never falls behind.
 func (s *Session) keep(steps []step) (err error) {
-	for _, next := range steps {
-		if next.study != nil {
-			err = s.w.Edit(next.edit, Encode(next.study))
-		} else {
-			err = s.w.Clear()
+	var edits []journal.Edit
+	for i, next := range steps {
+		if next.study == nil {
+			edits, err = nil, s.w.Clear()
+			continue
+		}
+		edits = append(edits, next.edit)
+		if i == len(steps)-1 || steps[i+1].study == nil {
+			err = s.w.Add(Encode(next.study), edits...)
+			edits = nil
 		}
 	}
 	return err

@@ -145,7 +145,7 @@ func TestFolderThatCannotBeWritten(t *testing.T) {
 func TestJournalThatCannotBeReadIsPutAside(t *testing.T) {
 	j, path := workshop(t)
 	s, _ := started(t, j, path)
-	if err := s.w.Edit(journal.Edit{Name: "of another version"}, []byte("format = 99\n")); err != nil {
+	if err := s.w.Add([]byte("format = 99\n"), journal.Edit{Name: "of another version"}); err != nil {
 		t.Fatal(err)
 	}
 	ended(t, s, true)

@@ -132,14 +132,20 @@ func TestColourOnlyWhereItIsWanted(t *testing.T) {
 	}
 }
 
+// walkToMargin walks the parts to the last one and back to the study's first.
+func walkToMargin(s *screentest.Screen) {
+	shared := model.NewStudy("").Sections()
+	s.Type(strings.Repeat(")", 80))
+	s.WaitFor(shared[len(shared)-1].Label + " ┣")
+	s.Type(strings.Repeat("(", len(shared)-1))
+	s.WaitFor("Margin asked")
+}
+
 func TestSignalsHandOverUnsavedEdits(t *testing.T) {
 	for _, sig := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		s := inTerminal(t, 120, 40, "xterm-256color")
 		s.WaitFor("Plateau trials")
-		s.Type(strings.Repeat(")", 30))
-		s.WaitFor("Wing ┣")
-		s.Type(strings.Repeat("(", 4))
-		s.WaitFor("Margin asked")
+		walkToMargin(s)
 		s.Type("jjj")
 		s.Type("33")
 		s.WaitFor("[33")
@@ -157,10 +163,7 @@ func TestSignalsHandOverUnsavedEdits(t *testing.T) {
 func TestAFaultHandsOverUnsavedEdits(t *testing.T) {
 	s := inTerminal(t, 120, 40, "xterm-256color", "BENCH_FAULT=1")
 	s.WaitFor("Plateau trials")
-	s.Type(strings.Repeat(")", 30))
-	s.WaitFor("Wing ┣")
-	s.Type("((((")
-	s.WaitFor("Margin asked")
+	walkToMargin(s)
 	s.Type("jjj")
 	s.Type("33")
 	s.WaitFor("[33")

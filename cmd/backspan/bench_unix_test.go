@@ -11,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	"backspan/model"
 	"backspan/store"
 	"backspan/tui/screentest"
 )
@@ -100,9 +101,10 @@ func edited(t *testing.T, w screentest.Window, typed string, argv ...string) *sc
 	t.Helper()
 	s := screentest.Start(t, w, argv...)
 	s.WaitFor("Saddle Meadow trials")
-	s.Type(strings.Repeat(")", 60))
-	s.WaitFor("Wing ┣")
-	s.Type("((((")
+	shared := model.NewStudy("").Sections()
+	s.Type(strings.Repeat(")", 80))
+	s.WaitFor(shared[len(shared)-1].Label + " ┣")
+	s.Type(strings.Repeat("(", len(shared)-1))
 	s.WaitFor("Margin asked")
 	s.Type("jjj33")
 	s.WaitFor("[33")

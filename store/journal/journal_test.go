@@ -48,7 +48,7 @@ func TestReadsBackEveryState(t *testing.T) {
 		var last []byte
 		texts := rapid.SliceOfN(rapid.SliceOfN(rapid.ByteRange('a', 'd'), 0, 40), 1, 12).Draw(t, "texts")
 		for i, text := range texts {
-			if err := w.Edit(Edit{time.Unix(int64(i), 5), "edit"}, text); err != nil {
+			if err := w.Add(text, Edit{time.Unix(int64(i), 5), "edit"}); err != nil {
 				t.Fatal(err)
 			}
 			last = text
@@ -71,7 +71,7 @@ func TestATornEndIsDropped(t *testing.T) {
 	ends := []int64{w.end}
 	states := [][]byte{nil}
 	for _, text := range []string{"ribs = 8\nname = 1\n", "ribs = 9\nname = 1\n", "ribs = 10\nname = 1\n", ""} {
-		if err := w.Edit(Edit{time.Unix(1, 0), text}, []byte(text)); err != nil {
+		if err := w.Add([]byte(text), Edit{time.Unix(1, 0), text}); err != nil {
 			t.Fatal(err)
 		}
 		ends, states = append(ends, w.end), append(states, []byte(text))
@@ -97,14 +97,14 @@ func TestATornEndIsDropped(t *testing.T) {
 func TestGoesOnAfterAFullDisk(t *testing.T) {
 	m := &memory{room: 300}
 	w := begun(t, m)
-	if err := w.Edit(Edit{Name: "one"}, []byte("one")); err != nil {
+	if err := w.Add([]byte("one"), Edit{Name: "one"}); err != nil {
 		t.Fatal(err)
 	}
-	if err := w.Edit(Edit{Name: "two"}, bytes.Repeat([]byte("x"), 400)); err == nil {
+	if err := w.Add(bytes.Repeat([]byte("x"), 400), Edit{Name: "two"}); err == nil {
 		t.Fatal("a full disk, and no error")
 	}
 	m.room = -1
-	if err := w.Edit(Edit{Name: "three"}, []byte("three")); err != nil {
+	if err := w.Add([]byte("three"), Edit{Name: "three"}); err != nil {
 		t.Fatal(err)
 	}
 	if f := Read(m.data); f.Torn || len(f.Edits) != 2 || string(f.Text) != "three" {
@@ -116,7 +116,7 @@ func TestResumeAndClear(t *testing.T) {
 	m := &memory{room: -1}
 	w := begun(t, m)
 	for _, s := range []string{"one", "two"} {
-		if err := w.Edit(Edit{Name: s}, []byte(s)); err != nil {
+		if err := w.Add([]byte(s), Edit{Name: s}); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -127,7 +127,7 @@ func TestResumeAndClear(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := w.Edit(Edit{Name: "three"}, []byte("three")); err != nil {
+	if err := w.Add([]byte("three"), Edit{Name: "three"}); err != nil {
 		t.Fatal(err)
 	}
 	if f := Read(m.data); f.Torn || f.Head.PID != 8 || len(f.Edits) != 2 || string(f.Text) != "three" {
@@ -144,8 +144,8 @@ func TestResumeAndClear(t *testing.T) {
 func FuzzRead(f *testing.F) {
 	m := &memory{room: -1}
 	w := begun(f, m)
-	_ = w.Edit(Edit{Name: "one"}, []byte("one"))
-	_ = w.Edit(Edit{Name: "two"}, []byte("two"))
+	_ = w.Add([]byte("one"), Edit{Name: "one"})
+	_ = w.Add([]byte("two"), Edit{Name: "two"})
 	f.Add(m.data)
 	f.Add([]byte(magic))
 	f.Fuzz(func(t *testing.T, src []byte) {
@@ -200,7 +200,7 @@ func TestAFaultAtEveryStep(t *testing.T) {
 		taken := 0
 		last := ""
 		for _, text := range texts {
-			if w.Edit(Edit{Name: text}, []byte(text)) == nil {
+			if w.Add([]byte(text), Edit{Name: text}) == nil {
 				taken, last = taken+1, text
 			}
 			_ = w.Sync()

@@ -57,7 +57,7 @@ func (f *Found) take(kind byte, body []byte) bool {
 	if kind == headRecord {
 		return json.Unmarshal(body, &f.Head) == nil
 	}
-	edit, body, ok := cutEdit(body)
+	edits, body, ok := cutEdits(body)
 	if !ok {
 		return false
 	}
@@ -73,14 +73,33 @@ func (f *Found) take(kind byte, body []byte) bool {
 	default:
 		return false
 	}
-	f.Edits = append(f.Edits, edit)
+	f.Edits = append(f.Edits, edits...)
 	return true
 }
 
-func editBytes(e Edit) []byte {
-	b := binary.AppendVarint(nil, e.At.UnixNano())
-	b = binary.AppendUvarint(b, uint64(len(e.Name)))
-	return append(b, e.Name...)
+func editBytes(edits []Edit) []byte {
+	b := binary.AppendUvarint(nil, uint64(len(edits)))
+	for _, e := range edits {
+		b = binary.AppendVarint(b, e.At.UnixNano())
+		b = binary.AppendUvarint(b, uint64(len(e.Name)))
+		b = append(b, e.Name...)
+	}
+	return b
+}
+
+func cutEdits(b []byte) (edits []Edit, rest []byte, ok bool) {
+	count, n := binary.Uvarint(b)
+	if n <= 0 || count == 0 {
+		return nil, nil, false
+	}
+	for b = b[n:]; count > 0; count-- {
+		var e Edit
+		if e, b, ok = cutEdit(b); !ok {
+			return nil, nil, false
+		}
+		edits = append(edits, e)
+	}
+	return edits, b, true
 }
 
 func cutEdit(b []byte) (e Edit, rest []byte, ok bool) {

@@ -48,13 +48,13 @@ func (w *Writer) Clear() error {
 	return w.add(w.head)
 }
 
-// Edit adds a state.
-func (w *Writer) Edit(e Edit, text []byte) error {
+// Add keeps a state and the edits that led to it, one at least.
+func (w *Writer) Add(text []byte, edits ...Edit) error {
 	kind, body := byte(wholeRecord), text
 	if w.text != nil {
 		kind, body = deltaRecord, delta(w.text, text)
 	}
-	if err := w.add(appendRecord(nil, kind, editBytes(e), body)); err != nil {
+	if err := w.add(appendRecord(nil, kind, editBytes(edits), body)); err != nil {
 		return err
 	}
 	w.text = append(w.text[:0], text...)
