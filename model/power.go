@@ -6,6 +6,7 @@ import (
 	"backspan/model/engine"
 	"backspan/model/flight"
 	"backspan/model/match"
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/propeller"
 )
@@ -121,7 +122,7 @@ func (c *chain) reportDrive(m match.Report) {
 	c.add(rs, r.Checks(c.study.MarginAsked))
 	c.reportSupport(m, r)
 	c.reportPlate(m, r)
-	c.torsional = r.Torsional
+	c.torsional = [2]param.Slot{r.Torsional, r.Second}
 	if worked(static) {
 		c.outcome.Speeds = r.Speeds
 	}

@@ -9,7 +9,7 @@ import (
 // chain is the order in which the chapters may use one another: each may
 // import those before it, never those after.
 var chain = []string{
-	"unit", "param", "reading", "part",
+	"unit", "param", "reading", "part", "torsion", "coupling",
 	"air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "propeller", "match", "stack", "carry", "flight", "cooling",
 	"drive",
 }
