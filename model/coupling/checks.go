@@ -9,18 +9,34 @@ import (
 // of idle; an estimate.
 const idleRoom = 0.25
 
-// Checks holds a clutch against its limits; the other kinds have none of their
-// own. marginAsked is the share of a limit below which a margin is thin.
+// Checks holds the coupling against its limits. marginAsked is the share of a
+// limit below which a margin is thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
-	if r.Kind != Clutch {
-		return nil
+	var cs []reading.Check
+	if r.Spring.Known {
+		cs = append(cs, r.torqueCheck(marginAsked))
 	}
-	return []reading.Check{
+	if r.Kind != Clutch {
+		return cs
+	}
+	return append(cs,
 		r.idleCheck(), r.meanCheck(marginAsked), r.peakCheck(),
 		reading.Unrated("coupling.creep", "Clutch lets the propeller stand",
 			"grease, a dragging shoe, a sticking spring or cold oil may creep it round, and a worn or hot clutch may take hold early: "+
-				"look at it with the engine at idle from well outside the disc, and never reach in while the engine runs"),
+				"look at it with the engine at idle from well outside the disc, and never reach in while the engine runs"))
+}
+
+func (r Result) torqueCheck(thin float64) reading.Check {
+	const key, label = "coupling.torque", "Coupling bears the torque peaks"
+	switch {
+	case !r.Allowed.Known:
+		return reading.Unrated(key, label, "Coupling torque allowed is not given")
+	case !r.Load.RunUpPeak.Known:
+		return reading.Unrated(key, label, noPeak)
 	}
+	return reading.AtMost(key, label, r.Load.RunUpPeak.Value, r.Allowed.Value, thin, unit.NewtonMetre).
+		Source("your own Coupling torque allowed").
+		Advice("Keep resonance out of the run-up: choose a centrifugal clutch as Coupling to the crank that takes hold above it, or change Coupling stiffness; or fit a stronger coupling.")
 }
 
 func (r Result) idleCheck() reading.Check {

@@ -39,13 +39,13 @@ func TestDefaults(t *testing.T) {
 // clutch carries 60 N·m at 6000 rpm and takes hold at 3000.
 func clutch() Spec {
 	s := Default()
-	s.Kind, s.Torque = Clutch, param.Known(60)
+	s.Kind, s.Torque, s.Stiffness, s.TorqueAllowed = Clutch, param.Known(60), param.Known(200), param.Known(80)
 	return s
 }
 
 // load is 20 N·m at 8000 rpm.
 func load() Load {
-	return Load{Torque: 20, Peak: param.Known(50), Speed: unit.RPM.SI(8000), IdleSpeed: param.Known(unit.RPM.SI(1900)),
+	return Load{Torque: 20, Peak: param.Known(50), RunUpPeak: param.Known(70), DampingHeat: param.Known(4), Speed: unit.RPM.SI(8000), IdleSpeed: param.Known(unit.RPM.SI(1900)),
 		EngineInertia: 2e-3, DriveInertia: 6e-3}
 }
 
@@ -124,6 +124,10 @@ func TestChecks(t *testing.T) {
 		{"peaks carried", func(*Spec, *Load) {}, "coupling.clutch_peak", reading.Holds},
 		{"peaks slip", func(_ *Spec, l *Load) { l.Peak = param.Known(130) }, "coupling.clutch_peak", reading.Thin},
 		{"peaks unknown", func(_ *Spec, l *Load) { l.Peak = param.Slot{} }, "coupling.clutch_peak", reading.NotRated},
+		{"coupling strong", func(*Spec, *Load) {}, "coupling.torque", reading.Holds},
+		{"coupling weak", func(s *Spec, _ *Load) { s.TorqueAllowed = param.Known(69) }, "coupling.torque", reading.Fails},
+		{"coupling unknown", func(s *Spec, _ *Load) { s.TorqueAllowed = param.Slot{} }, "coupling.torque", reading.NotRated},
+		{"run-up unknown", func(_ *Spec, l *Load) { l.RunUpPeak = param.Slot{} }, "coupling.torque", reading.NotRated},
 		{"always", func(*Spec, *Load) {}, "coupling.creep", reading.NotRated},
 	} {
 		s, l := clutch(), load()
@@ -146,9 +150,33 @@ func TestOnlyAClutchIsOut(t *testing.T) {
 		}
 		r := s.Examine(load())
 		x, ok := reading.Find(r.Readings(), "coupling.slip_below")
-		if !ok || !x.Absent || s.GripsFrom(20, 800) != 0 || len(r.Checks(0.1)) != 0 {
+		_, creeps := find(r.Checks(0.1), "coupling.creep")
+		if !ok || !x.Absent || s.GripsFrom(20, 800) != 0 || creeps {
 			t.Errorf("%s: %+v", k, x)
 		}
+	}
+}
+
+func find(cs []reading.Check, key string) (reading.Check, bool) {
+	for _, c := range cs {
+		if c.Key == key {
+			return c, true
+		}
+	}
+	return reading.Check{}, false
+}
+
+func TestTwistIsTorqueOverStiffness(t *testing.T) {
+	s := clutch()
+	for key, want := range map[string]float64{"coupling.twist": 50. / 200, "coupling.run_up_twist": 70. / 200} {
+		x, _ := reading.Find(s.Examine(load()).Readings(), key)
+		near(t, key, x.Value, want, 1e-12)
+	}
+	s.Kind = Rigid
+	r := s.Examine(load())
+	x, _ := reading.Find(r.Readings(), "coupling.twist")
+	if _, held := find(r.Checks(0.1), "coupling.torque"); x.Known() || held {
+		t.Errorf("a rigid coupling twists: %+v", x)
 	}
 }
 

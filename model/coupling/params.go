@@ -33,6 +33,8 @@ func (s *Spec) springParams() []param.Param {
 			When(s.Kind != Rigid).Help("Torque per radian of twist between crank and pinion; empty is rigid."),
 		param.Number(&s.Damping, "coupling_damping", "Coupling damping", unit.Percent).Within(0.5, 50).Typical(5, 10).
 			When(s.Spring().Known).From("estimate: 5 to 10 %").Help("Of the critical damping; matters near resonance only."),
+		param.Open(&s.TorqueAllowed, "coupling_torque_allowed", "Coupling torque allowed", unit.NewtonMetre).Within(1, 5000).Typical(30, 300).
+			When(s.Spring().Known).Help("Greatest torque that its rubber or springs bear, from the coupling's maker."),
 	}
 }
 

@@ -20,11 +20,43 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("coupling.engine_inertia", "Coupling inertia, engine half", r.EngineInertia, unit.KilogramSquareMetre).How(half).Source("mechanics"),
 		reading.New("coupling.drive_inertia", "Coupling inertia, drive half", r.DriveInertia, unit.KilogramSquareMetre).How(half).Source("mechanics"),
 	}
+	rs = append(rs, r.springReadings()...)
 	clutch := r.clutchReadings()
 	if r.Kind != "" && r.Kind != Clutch {
 		reading.Without(clutch, noClutch)
 	}
 	return append(rs, clutch...)
+}
+
+func (r Result) springReadings() []reading.Reading {
+	why := r.unsprung()
+	twist := func(torque param.Slot) param.Slot {
+		if why != "" {
+			return param.Slot{}
+		}
+		return param.Finite(torque.Value / r.Spring.Value)
+	}
+	return []reading.Reading{
+		reading.OfSlot("coupling.twist", "Coupling twist, greatest", twist(r.Load.Peak), unit.Degree, why).Lower().
+			How("greatest torque through the coupling at full throttle standing over its stiffness").Source("mechanics"),
+		reading.OfSlot("coupling.run_up_twist", "Coupling twist, greatest, run-up", twist(r.Load.RunUpPeak), unit.Degree, why).Lower().
+			How("the same on the way up to there, all heights of the harmonics added; a coupling whose stops come sooner hits them").Source("mechanics"),
+		reading.OfSlot("coupling.run_up_torque", "Coupling torque, greatest, run-up", r.Load.RunUpPeak, unit.NewtonMetre, noPeak).Lower().
+			How("on the way up to full throttle standing, all heights of the harmonics added; at most so much").Source("mechanics"),
+		reading.OfSlot("coupling.damping_heat", "Heat of the coupling's damping", r.Load.DampingHeat, unit.Watt, why).Lower().
+			How("work of the harmonics in its damping at full throttle standing; rubber bears few watts").Source("Den Hartog, Mechanical Vibrations, from memory"),
+	}
+}
+
+// unsprung is why the spring's figures have no value.
+func (r Result) unsprung() string {
+	switch {
+	case !r.Spring.Known:
+		return "the stiffness of the coupling is not given, or it is rigid"
+	case !r.Load.Peak.Known:
+		return noPeak
+	}
+	return ""
 }
 
 func (r Result) clutchReadings() []reading.Reading {

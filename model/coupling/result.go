@@ -6,6 +6,8 @@ import "backspan/model/param"
 type Load struct {
 	Torque        float64    // mean, N·m
 	Peak          param.Slot // greatest through the coupling, N·m
+	RunUpPeak     param.Slot // greatest on the way up to the duty, at most, N·m
+	DampingHeat   param.Slot // what the coupling's damping turns to heat, W
 	Speed         float64    // rad/s
 	IdleSpeed     param.Slot // rad/s
 	EngineInertia float64    // before the coupling, kg·m²; 0 when not known
@@ -18,6 +20,8 @@ type Result struct {
 	EngineInertia, DriveInertia float64 // of the halves, kg·m²
 
 	Load     Load
+	Spring   param.Slot // stiffness, N·m/rad; empty where both halves turn as one
+	Allowed  param.Slot // torque on the spring, N·m
 	Why      string     // why the clutch's torque is not known
 	TakeUp   float64    // rad/s
 	Capacity param.Slot // torque the clutch carries at the duty's speed, N·m
@@ -30,7 +34,7 @@ type Result struct {
 // Examine finds how the coupling fares.
 func (s *Spec) Examine(l Load) Result {
 	g := s.grip()
-	r := Result{Kind: s.Kind, Load: l, Why: g.why, TakeUp: s.TakeUp}
+	r := Result{Kind: s.Kind, Load: l, Spring: s.Spring(), Allowed: s.TorqueAllowed, Why: g.why, TakeUp: s.TakeUp}
 	r.EngineInertia, r.DriveInertia = s.Inertias()
 	if s.Kind != Clutch || !(l.Torque > 0) || !(l.Speed > 0) {
 		return r

@@ -24,6 +24,7 @@ type Spec struct {
 	DriveInertia  param.Slot // of what turns with the pinion
 	Stiffness     param.Slot // rigid when empty
 	Damping       float64    // of the critical
+	TorqueAllowed param.Slot // on an elastic coupling, N·m
 
 	// A clutch.
 	TakeUp      float64 // speed at which it takes hold

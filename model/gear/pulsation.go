@@ -21,6 +21,8 @@ type MeshPulsation struct {
 	Factor float64 // greatest torque over the mean
 
 	CouplingPeak param.Slot // greatest torque through the coupling, N·m
+	CouplingHeat param.Slot // what its damping turns to heat, W
+	CouplingRise float64    // torque through the coupling over that through the teeth, about
 
 	Torsional param.Slot // frequency of crank against propeller over the coupling, Hz
 	Second    param.Slot // frequency of pinion against wheel over the teeth, Hz
@@ -119,6 +121,10 @@ func (g *Gear) meshPulsation(at part.Duty, train part.Train) MeshPulsation {
 	p.Swing, p.Most, p.Least = wave.Heights(), p.Mean+most, p.Mean+least
 	p.Factor = p.Most / p.Mean
 	p.CouplingPeak = param.Known(p.Mean + t.couplingRise(&torque, at.CrankSpeed))
+	p.CouplingRise = 1 + t.pinion/t.propeller
+	if t.chain.Count > 2 {
+		p.CouplingHeat = param.Finite(t.chain.Heat(0, &torque, at.CrankSpeed))
+	}
 	t.frequencies(&p)
 	p.Idle = g.idleMesh(at, train.Crank, &t)
 	g.runUp(&p, at, train.Crank, &t)
@@ -151,9 +157,13 @@ func (t *twist) couplingRise(torque *part.Pulsation, speed float64) float64 {
 	return most
 }
 
-// examineCoupling is the coupling at a duty, with what turns on either side.
-func (g *Gear) examineCoupling(at part.Duty, train part.Train, peak param.Slot) coupling.Result {
-	l := coupling.Load{Peak: peak, Speed: at.CrankSpeed}
+// examineCoupling is the coupling at a duty, with what turns on either side. On
+// the run-up its torque is taken from that in the teeth, which are far stiffer.
+func (g *Gear) examineCoupling(at part.Duty, train part.Train, p *MeshPulsation) coupling.Result {
+	l := coupling.Load{Peak: p.CouplingPeak, DampingHeat: p.CouplingHeat, Speed: at.CrankSpeed}
+	if p.Why == "" {
+		l.RunUpPeak = param.Finite(p.Peak * p.CouplingRise)
+	}
 	if at.CrankSpeed > standstill && at.Power/at.CrankSpeed > leastTorque {
 		l.Torque = at.Power / at.CrankSpeed
 	}

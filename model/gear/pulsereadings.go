@@ -84,6 +84,19 @@ func (r Result) idleCheck() reading.Check {
 		Advice(r.rattle())
 }
 
+func (r Result) runUpCheck() reading.Check {
+	const key, label = "gear.run_up_contact", "Teeth stay in contact, run-up"
+	p := &r.Pulsation
+	if p.Why != "" {
+		return reading.Unrated(key, label, p.Why)
+	}
+	return reading.Condition(key, label, !p.RunUp.Parts).Warn().
+		Source("mechanics: where the torque falls further than its mean the teeth part and hammer").
+		Advice(fmt.Sprintf("From %s to %s the teeth part: pass through quickly and do not dwell there. "+
+			"A softer Coupling stiffness, or a clutch that takes hold later, moves it down out of use.",
+			unit.RPM.Text(p.RunUp.PartsFrom), unit.RPM.Text(p.RunUp.PartsTo)))
+}
+
 func (r Result) rattle() string {
 	play := "their play"
 	if r.Backlash.Known {

@@ -59,7 +59,7 @@ func (g Gear) Examine(at part.Duty, train part.Train) Result {
 	if at.CrankSpeed > standstill && at.Power/at.CrankSpeed > leastTorque {
 		r.Pulsation = g.meshPulsation(at, train)
 	}
-	r.Coupling = g.examineCoupling(at, train, r.Pulsation.CouplingPeak)
+	r.Coupling = g.examineCoupling(at, train, &r.Pulsation)
 	r.Strength = g.strength(at, r.Pulsation)
 	if at.CrankSpeed > standstill && at.Power > 0 {
 		torque := at.Power / at.CrankSpeed

@@ -67,14 +67,16 @@ func (c *Chain) Natural() (frequencies [Most - 1]float64) {
 }
 
 // Shape is how far each inertia swings at a natural frequency, rad/s, when the
-// first swings by 1. Source: Holzer's method, Thomson, from memory.
+// first swings by 1. The last follows from the momentum, which is none. Source:
+// Holzer's method, Thomson, from memory.
 func (c *Chain) Shape(natural float64) (angle [Most]float64) {
 	angle[0] = 1
-	square, moved := natural*natural, 0.0
-	for i := range c.Count - 1 {
+	moved, last := c.Inertia[0], c.Count-1
+	for i := 1; i < last; i++ {
+		angle[i] = angle[i-1] - natural*natural*moved/c.Spring[i-1].Stiffness
 		moved += c.Inertia[i] * angle[i]
-		angle[i+1] = angle[i] - square*moved/c.Spring[i].Stiffness
 	}
+	angle[last] = -moved / c.Inertia[last]
 	return angle
 }
 

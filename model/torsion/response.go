@@ -1,5 +1,7 @@
 package torsion
 
+import "backspan/model/part"
+
 // Response is the torque in each spring over a torque on the first inertia
 // that swings at a frequency, rad/s, at least 0; both as complex numbers, the
 // mean torque set aside. At frequency 0 it is the share of the inertia behind.
@@ -25,6 +27,20 @@ func (c *Chain) Response(frequency float64) (through [Most - 1]complex128) {
 		through[i] *= over
 	}
 	return through
+}
+
+// Heat is what the damping of a spring makes of the harmonics of a torque on
+// the first inertia, W, at a speed of it in rad/s. Source: Den Hartog, from
+// memory: work of a viscous damper, c ω² θ²/2.
+func (c *Chain) Heat(spring int, torque *part.Pulsation, speed float64) float64 {
+	s, heat := c.Spring[spring], 0.0
+	for i := range torque.Harmonics[:min(max(torque.Count, 0), part.Orders)] {
+		h := &torque.Harmonics[i]
+		w := h.Order * speed
+		twist := complex(h.Cos, -h.Sin) * c.Response(w)[spring] * s.gives(w)
+		heat += s.Damping * w * w * (real(twist)*real(twist) + imag(twist)*imag(twist)) / 2
+	}
+	return heat
 }
 
 // gives is the twist per torque at a frequency, rad/(N·m).

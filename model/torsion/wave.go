@@ -18,6 +18,7 @@ type Wave struct {
 type phasor struct {
 	multiple int        // of the base order
 	height   complex128 // its real part turns with the crank
+	halfway  float64    // +1 or −1: what half a cycle makes of it
 }
 
 // Through carries the harmonics of a torque on the first inertia through a
@@ -28,9 +29,11 @@ func (c *Chain) Through(spring int, torque *part.Pulsation, speed float64) Wave 
 	w := Wave{base: base(torque.Harmonics[:count]), count: count}
 	for i := range count {
 		h := &torque.Harmonics[i]
+		multiple := int(math.Round(h.Order / w.base))
 		w.harmonics[i] = phasor{
-			multiple: int(math.Round(h.Order / w.base)),
+			multiple: multiple,
 			height:   complex(h.Cos, -h.Sin) * c.Response(h.Order * speed)[spring],
+			halfway:  float64(1 - 2*(multiple&1)),
 		}
 	}
 	return w
@@ -62,25 +65,23 @@ func (w *Wave) Heights() float64 {
 }
 
 // samples is how many points of a cycle are looked at; a power of two.
-const samples = 64
+const samples = 128
 
-// cosine is one turn of a cosine.
-var cosine = func() (c [samples]float64) {
+// turn is one turn of a cosine and a sine.
+var turn = func() (c [samples]struct{ cos, sin float64 }) {
 	for i := range c {
-		c[i] = math.Cos(2 * math.Pi * float64(i) / samples)
+		c[i].sin, c[i].cos = math.Sincos(2 * math.Pi * float64(i) / samples)
 	}
 	return c
 }()
 
 // Extremes are the greatest and the least value over a cycle, N·m about the
-// mean, each with its phase as it arrives. Between the 64 points looked at a
+// mean, each with its phase as it arrives. Between the 128 points looked at a
 // parabola is laid through three; of eight harmonics it misses less than a
 // hundredth of the heights' sum.
 func (w *Wave) Extremes() (most, least float64) {
 	var wave [samples]float64
-	for i := range w.harmonics[:w.count] {
-		w.harmonics[i].add(&wave)
-	}
+	w.draw(&wave)
 	top, bottom := 0, 0
 	for i, y := range wave {
 		if y > wave[top] {
@@ -93,18 +94,24 @@ func (w *Wave) Extremes() (most, least float64) {
 	return vertex(&wave, top), vertex(&wave, bottom)
 }
 
-// add lays the harmonic over a cycle. Points as far before its start as others
-// are after it share the cosine and differ in the sign of the sine.
-func (h *phasor) add(wave *[samples]float64) {
-	re, im := real(h.height), imag(h.height)
-	wave[0] += re
-	wave[samples/2] += re * cosine[(samples/2*h.multiple)&(samples-1)]
-	at := 0
-	for i := 1; i < samples/2; i++ {
-		at += h.multiple
-		even, odd := re*cosine[at&(samples-1)], im*cosine[(at-samples/4)&(samples-1)]
-		wave[i] += even - odd
-		wave[samples-i] += even + odd
+// draw lays the harmonics over a cycle. Four points share their figures: what
+// lies as far before the start as after it has the sine turned round, half a
+// cycle on the odd multiples are.
+func (w *Wave) draw(wave *[samples]float64) {
+	const half = samples / 2
+	for i := range half/2 + 1 {
+		near, nearSin, far, farSin := 0.0, 0.0, 0.0, 0.0
+		for k := range w.harmonics[:w.count] {
+			h := &w.harmonics[k]
+			t := &turn[(i*h.multiple)&(samples-1)]
+			cos, sin := real(h.height)*t.cos, imag(h.height)*t.sin
+			near += cos
+			nearSin += sin
+			far += h.halfway * cos
+			farSin += h.halfway * sin
+		}
+		wave[i], wave[(samples-i)&(samples-1)] = near-nearSin, near+nearSin
+		wave[half+i], wave[half-i] = far-farSin, far+farSin
 	}
 }
 
