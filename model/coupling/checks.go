@@ -22,7 +22,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	return append(cs,
 		r.idleCheck(), r.meanCheck(marginAsked), r.peakCheck(),
 		reading.Unrated("coupling.creep", "Clutch lets the propeller stand",
-			"grease, a dragging shoe, a sticking spring or cold oil may creep it round, and a worn or hot clutch may take hold early: "+
+			"grease, a dragging shoe, a sticking spring or cold oil may creep it round, a worn or hot clutch may take hold early, and a start with the throttle open does so at once: "+
 				"look at it with the engine at idle from well outside the disc, and never reach in while the engine runs"))
 }
 

@@ -152,6 +152,17 @@ func TestRunUpFindsTheResonance(t *testing.T) {
 	}
 }
 
+// A resonance narrower than the even steps is met all the same.
+func TestRunUpMeetsANarrowResonance(t *testing.T) {
+	s := Default()
+	s.Coupling.Stiffness, s.Coupling.Damping = param.Known(500), 0.005
+	p := newGear(t, s).Examine(rated(), trainOf(1)).Pulsation
+	natural := p.Torsional.Value * 2 * math.Pi
+	if math.Abs(p.PeakSpeed/natural-1) > 1e-3 {
+		t.Errorf("peak at %g of the resonance", p.PeakSpeed/natural)
+	}
+}
+
 // flat is a crank whose pulsation does not fall with the load.
 type flat struct{ height, second float64 }
 
@@ -255,6 +266,31 @@ func TestCouplingBearsThePinionsShareToo(t *testing.T) {
 	p = newGear(t, s).Examine(at, train).Pulsation
 	if want := p.Mean + (p.Most-p.Mean)*(jp+jr)/jr; math.Abs(p.CouplingPeak.Value/want-1) > 0.01 {
 		t.Errorf("soft: %g, about %g", p.CouplingPeak.Value, want)
+	}
+}
+
+// Where the greatest torque is that at the working point, the run-up says so
+// of the coupling too, give or take the mean's share.
+func TestCouplingOverTheRunUp(t *testing.T) {
+	p := newGear(t, Default()).Examine(rated(), trainOf(2))
+	if over := p.Coupling.Load.RunUpPeak.Value / p.Pulsation.CouplingPeak.Value; p.Pulsation.PeakSpeed < rated().CrankSpeed || over < 1 || over > 1.1 {
+		t.Errorf("run-up %+v over %+v", p.Coupling.Load.RunUpPeak, p.Pulsation.CouplingPeak)
+	}
+}
+
+// Work of a damper: half of c ω² θ².
+func TestHeatOfTheCoupling(t *testing.T) {
+	at, train := rated(), trainOf(1)
+	s := Default()
+	s.Coupling.Stiffness = param.Known(100)
+	g := newGear(t, s)
+	p := g.Examine(at, train)
+	je, jp, jr := inertias(&g, train)
+	twist := (p.Pulsation.CouplingPeak.Value - p.Pulsation.Mean) / 100
+	damping := 2 * s.Coupling.Damping * 100 / math.Sqrt(100*(1/je+1/(jp+jr)))
+	want := damping * at.CrankSpeed * at.CrankSpeed * twist * twist / 2
+	if got := p.Coupling.Load.DampingHeat.Value; got < 0.7*want || got > want {
+		t.Errorf("%g W, at most %g and not far from it", got, want)
 	}
 }
 

@@ -210,6 +210,27 @@ func TestExtremesOfAWave(t *testing.T) {
 	})
 }
 
+// Each harmonic arrives as high and as late as its own response makes it.
+func TestWaveKeepsItsPhases(t *testing.T) {
+	c := Row(2e-3, Damped(500, 0.1, 600), 4e-4, Spring{1e5, 1}, 6e-3)
+	p := part.Pulsation{Count: 3}
+	p.Harmonics[0], p.Harmonics[1], p.Harmonics[2] = part.Harmonic{Order: 1, Cos: 1, Sin: 2}, part.Harmonic{Order: 2, Cos: -1, Sin: 1}, part.Harmonic{Order: 3, Sin: 3}
+	for _, speed := range []float64{150, 250, 300, 600} {
+		q := p
+		for i, h := range p.Harmonics[:p.Count] {
+			z := c.Response(h.Order * speed)[0]
+			sin, cos := math.Sincos(cmplx.Phase(z))
+			q.Harmonics[i].Cos = cmplx.Abs(z) * (h.Cos*cos + h.Sin*sin)
+			q.Harmonics[i].Sin = cmplx.Abs(z) * (h.Sin*cos - h.Cos*sin)
+		}
+		w := c.Through(0, &p, speed)
+		most, least := w.Extremes()
+		if a, b := brute(&q); math.Abs(most-a) > 1e-3*a || math.Abs(least-b) > -1e-3*b {
+			t.Errorf("%g rad/s: %g to %g, want %g to %g", speed, least, most, b, a)
+		}
+	}
+}
+
 // Orders that are not multiples of the first are taken over two turns.
 func TestExtremesOverTwoTurns(t *testing.T) {
 	p := part.Pulsation{Count: 2}
