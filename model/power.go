@@ -120,6 +120,7 @@ func (c *chain) reportDrive(m match.Report) {
 		drive.BlankStanding(rs, c.unmatched(m).Error())
 	}
 	c.add(rs, r.Checks(c.study.MarginAsked))
+	c.add(nil, c.clutchInFlight(m))
 	c.reportSupport(m, r)
 	c.reportPlate(m, r)
 	c.torsional = [2]param.Slot{r.Torsional, r.Second}
