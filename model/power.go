@@ -6,6 +6,7 @@ import (
 	"backspan/model/engine"
 	"backspan/model/flight"
 	"backspan/model/match"
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/propeller"
 )
@@ -119,9 +120,10 @@ func (c *chain) reportDrive(m match.Report) {
 		drive.BlankStanding(rs, c.unmatched(m).Error())
 	}
 	c.add(rs, r.Checks(c.study.MarginAsked))
+	c.add(nil, c.clutchInFlight(m))
 	c.reportSupport(m, r)
 	c.reportPlate(m, r)
-	c.torsional = r.Torsional
+	c.torsional = [2]param.Slot{r.Torsional, r.Second}
 	if worked(static) {
 		c.outcome.Speeds = r.Speeds
 	}

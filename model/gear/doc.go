@@ -8,6 +8,10 @@
 // metres, angles in radians, temperatures in kelvin; the propeller's axis
 // stands above the crank's by the centre distance and turns the other way.
 //
+// What the engine's pulses make of the torque in the teeth follows from crank,
+// pinion and propeller as inertias on the springs of coupling and mesh; once the
+// teeth part it says that they do, not how hard they hammer.
+//
 // The teeth are rated against pitting and breakage by ISO 6336 and once more by
 // AGMA 2001; their constants are from memory and await comparison with a
 // printed copy. Forms are those of the 2006 editions with the helix factor as

@@ -15,6 +15,8 @@ func (r Result) Readings() []reading.Reading {
 	rs = append(rs, r.geometryReadings()...)
 	rs = append(rs, r.forceReadings()...)
 	rs = append(rs, r.strengthReadings()...)
+	rs = append(rs, r.torsionReadings()...)
+	rs = append(rs, r.Coupling.Readings()...)
 	return append(rs, r.lossReadings()...)
 }
 
