@@ -16,6 +16,7 @@ func (c *chain) ceiling(m match.Report) flight.Ceiling {
 	if !ok {
 		return flight.Ceiling{Why: "the thrust at this site is too great for a steady climb at trim"}
 	}
+	near := m.Trim
 	return flight.FindCeiling(c.air.Altitude, rate, c.ceilingGuess(m), func(altitude float64) (float64, bool) {
 		site := c.study.Site
 		site.Altitude = altitude
@@ -24,7 +25,11 @@ func (c *chain) ceiling(m match.Report) flight.Ceiling {
 		flow := c.flow(there)
 		flow.Airspeed = airspeed
 		e := output{c.engine.In(there), c.variant.Cooling}
-		return c.climbs(match.FullThrottleNear(e, c.drive, &c.propeller, flow, m.Trim), there.Density)
+		p := match.FullThrottleNear(e, c.drive, &c.propeller, flow, near)
+		if flies(p) {
+			near = p
+		}
+		return c.climbs(p, there.Density)
 	})
 }
 
@@ -38,17 +43,18 @@ func (c *chain) climbs(p match.Point, density float64) (rate float64, ok bool) {
 }
 
 // ceilingGuess is where the thrust at trim has fallen to that of level flight
-// if the engine's power follows Gagg and Ferrar's lapse (1934, from memory) and
+// if the engine's power follows Gagg and Ferrar's lapse (1934, from memory),
+// thrust falls with the faster airspeed of thin air as it does at the site, and
 // the propeller keeps its figure of merit, in the troposphere's density law
 // reckoned from the site.
 func (c *chain) ceilingGuess(m match.Report) float64 {
 	const lapseRate, exponent = 0.0065, 4.2559
 	_, level := flight.Level(c.study.Wing, c.allUp(), c.air.Density)
-	thin, thick := 0.2, 1.0
+	thin, thick, line := 0.2, 1.0, thrustLine(m)
 	for range 12 {
 		middle := (thin + thick) / 2
 		power := math.Max(0, 1.132*middle-0.132)
-		if m.Trim.InstalledThrust*math.Cbrt(power*power*middle) > level {
+		if line.At(m.Trim.Airspeed/math.Sqrt(middle))*math.Cbrt(power*power*middle) > level {
 			thick = middle
 		} else {
 			thin = middle

@@ -11,7 +11,7 @@ const ServiceClimb = 0.5
 
 const (
 	airEnds      = 11000 // the standard atmosphere's troposphere, m
-	closeEnough  = 0.02  // climb rate taken for none, m/s
+	closeEnough  = 0.05  // climb rate taken for none, m/s
 	unsettled    = 0.15
 	mostCeilings = 3 // climbs worked out
 	mostRetreats = 4

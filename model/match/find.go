@@ -13,7 +13,7 @@ type Ask struct {
 // Find works a machine standing and at trim speed at full throttle, and in
 // level flight at trim speed, in a flow whose Airspeed and Speed are not used.
 // The points at the highest airspeed and with an empty tank, which serve curves
-// only, are found to about a part in a thousand of the thrust. Each point is
+// only, are found to a few parts in a thousand of the thrust. Each point is
 // sought from the one before, which is quicker than separate searches. It does
 // not allocate.
 func Find(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, ask Ask) Report {

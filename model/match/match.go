@@ -86,7 +86,7 @@ type machine struct {
 
 const (
 	fine  = 1e-6
-	rough = 2e-3 // where a thrust to a part in a thousand will do
+	rough = 2e-2 // at the last working of the propeller, before polish
 )
 
 // at works the propeller at a speed of rotation.

@@ -20,9 +20,9 @@ func FullThrottle(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow
 	return m.fullThrottle(propeller.Point{})
 }
 
-// FullThrottleNear is the same to about a part in a thousand of the thrust,
-// sought from a settled point in other air or at another airspeed: two or three
-// workings of the propeller.
+// FullThrottleNear is the same to a few parts in a thousand of the thrust, sought from a
+// settled point in other air or at another airspeed: one to three workings of
+// the propeller.
 func FullThrottleNear(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, near Point) Point {
 	m := machine{e, d, p, flow, rough}
 	start := near.Propeller
@@ -60,6 +60,9 @@ func (m *machine) fullThrottle(near propeller.Point) Point {
 		case where.end == below && short > 0:
 			return Point{Status: Lugging, Airspeed: m.flow.Airspeed}
 		case where.end == inside && math.Abs(short) <= m.tolerance*tr.PowerOut:
+			if m.tolerance > fine {
+				tr, pp = s.polish(&l, tr, pp)
+			}
 			pt := m.point(Matched, tr, pp)
 			pt.Deficit = s.deficit(&l, tr.SpeedIn)
 			return pt
@@ -70,6 +73,19 @@ func (m *machine) fullThrottle(near propeller.Point) Point {
 		}
 	}
 	return s.halve(low, high, &l)
+}
+
+// polish takes the last small step to balance by prediction, without working
+// the propeller again.
+func (s *survey) polish(l *load, tr part.Transmission, pp propeller.Point) (part.Transmission, propeller.Point) {
+	where := s.fastest(l)
+	if where.end != inside {
+		return tr, pp
+	}
+	tr = s.full(where.crankSpeed)
+	pp.Flow.Speed, pp.Power, pp.Thrust = tr.SpeedOut, tr.PowerOut, l.thrust(tr.SpeedOut)
+	pp.Torque = pp.Power / tr.SpeedOut
+	return tr, pp
 }
 
 // halve closes in on a working point between two crank speeds when the load
