@@ -285,6 +285,7 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 			t.Fatalf("gives %g N for %g N", level.InstalledThrust, thrust)
 		}
 		for _, pt := range []Point{full, level} {
+			withinEnergy(t, &p, pt)
 			for _, x := range []float64{pt.CrankSpeed, pt.PropellerSpeed, pt.EnginePower, pt.Throttle, pt.FuelFlow, pt.InstalledThrust, pt.Transmission.PowerOut} {
 				if math.IsNaN(x) || math.IsInf(x, 0) {
 					t.Fatalf("%+v", pt)
@@ -301,6 +302,47 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 		r.Readings()
 		r.Checks(0.1)
 	})
+}
+
+// withinEnergy holds a point against Rankine and Froude: no propeller needs less
+// power than the ideal disc at its thrust.
+func withinEnergy(t *rapid.T, p *propeller.Propeller, pt Point) {
+	if pt.Propeller.Status != propeller.Valid || pt.Propeller.Thrust <= 0 {
+		return
+	}
+	least := pt.Propeller.Thrust * (pt.Airspeed + propeller.DiscSpeed(pt.Propeller.Thrust, pt.Airspeed, 1.225, p.DiscArea()))
+	if pt.Propeller.Power < least*(1-1e-9) || pt.Transmission.PowerOut > pt.EnginePower*(1+1e-9) {
+		t.Fatalf("%g W ideal, %g W absorbed, %g W arriving of %g W", least, pt.Propeller.Power, pt.Transmission.PowerOut, pt.EnginePower)
+	}
+}
+
+// The quick search for curves against the fine one.
+func TestRoughPointsAreClose(t *testing.T) {
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
+	static, trim := FullThrottle(e, d, p, air(0)), FullThrottle(e, d, p, air(11))
+	r := Find(e, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
+	for _, tc := range []struct {
+		name        string
+		rough, fine Point
+	}{
+		{"fast", r.Fast, FullThrottle(e, d, p, air(14))},
+		{"light", r.Light, Level(e, d, p, air(10.7), 160)},
+		{"fast from standing", FullThrottleNear(e, d, p, air(14), static), FullThrottle(e, d, p, air(14))},
+		{"thin air", FullThrottleNear(e, d, p, thin(13), trim), FullThrottle(e, d, p, thin(13))},
+	} {
+		if tc.rough.Status != Matched || tc.fine.Status != Matched {
+			t.Errorf("%s: %v, %v", tc.name, tc.rough.Status, tc.fine.Status)
+		}
+		near(t, tc.name+", thrust", tc.rough.InstalledThrust, tc.fine.InstalledThrust, 0.002)
+		near(t, tc.name+", speed", tc.rough.CrankSpeed, tc.fine.CrankSpeed, 0.001)
+		near(t, tc.name+", fuel", tc.rough.FuelFlow, tc.fine.FuelFlow, 0.002)
+	}
+}
+
+func thin(airspeed float64) propeller.Flow {
+	f := air(airspeed)
+	f.Density = 0.9
+	return f
 }
 
 func TestReadingsAreNamedOnceAndShort(t *testing.T) {
