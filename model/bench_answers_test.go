@@ -101,6 +101,20 @@ func TestTorqueTurnsAgainstThePropeller(t *testing.T) {
 	}
 }
 
+// The craft grows lighter as it burns: it flies longer than its tank at the
+// first hour's fuel, and less far than that time at the first hour's speed.
+func TestBurningFuelIsCounted(t *testing.T) {
+	o := evaluated(t, nil)
+	hours, litres := value(t, o, "flight.endurance"), value(t, o, "flight.level_fuel")
+	const tank = 8 // litres: 80 % of 10
+	if hours <= 1.01*tank/litres || hours >= 1.06*tank/litres {
+		t.Errorf("%.3f h with %d L at %.3f L/h", hours, tank, litres)
+	}
+	if speed := value(t, o, "flight.trim_speed"); value(t, o, "flight.range") >= hours*speed {
+		t.Error("the range is flown at ready mass all the way")
+	}
+}
+
 // The thrust line's three points against the match between them.
 func TestThrustLineFollowsTheMatch(t *testing.T) {
 	s := Sample()

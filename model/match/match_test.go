@@ -316,6 +316,33 @@ func withinEnergy(t *rapid.T, p *propeller.Propeller, pt Point) {
 	}
 }
 
+// past is an engine whose highest allowed speed lies inside its curve.
+type past struct {
+	curve
+	limit float64
+}
+
+func (p past) SpeedLimit() float64 { return p.limit }
+
+func TestSpeedAtTheWingsTopWarns(t *testing.T) {
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
+	fast := FullThrottle(e, d, p, air(14)).CrankSpeed
+	for limit, want := range map[float64]reading.Verdict{fast * 1.3: reading.Holds, fast * 1.05: reading.Thin, fast * 0.95: reading.Thin} {
+		r := Find(past{e, limit}, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
+		for _, c := range r.Checks(0.1) {
+			if c.Key == "match.fast" && (c.Verdict != want || c.Past != (limit < fast)) {
+				t.Errorf("limit %.2f of the speed: %s (%s)", limit/fast, c.Verdict, c.Text())
+			}
+		}
+	}
+	r := Find(e, d, p, air(0), Ask{Trim: 11, Level: 170})
+	for _, c := range r.Checks(0.1) {
+		if c.Key == "match.fast" && c.Verdict != reading.NotRated {
+			t.Errorf("nothing was asked, yet %s", c.Text())
+		}
+	}
+}
+
 // The quick search for curves against the fine one.
 func TestRoughPointsAreClose(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
