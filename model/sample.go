@@ -19,6 +19,7 @@ func Sample() *Study {
 		{"site.altitude", "640 m"}, {"site.temperature_offset", "8"}, {"site.relative_humidity", "55"},
 		{"pilot.mass", "82 kg"}, {"pilot.stature", "1.79 m"},
 		{"wing.glide_ratio", "7.6"}, {"wing.trim_speed", "38.5 km/h"}, {"wing.reference_mass", "125 kg"},
+		{"listener.protector_attenuation", "25"},
 	})
 	for _, e := range []struct {
 		size       string
@@ -54,7 +55,8 @@ var common = [][2]string{
 // A gear case stands between the cylinder and the propeller's inflow, so a gear
 // machine usually takes a fan, and a clutch in the case: common practice, no
 // source.
-var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}, {"drive.gear.coupling_stiffness", "100"}}
+var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}, {"drive.gear.coupling_stiffness", "100"},
+	{"drive.gear.coupling_kind", "centrifugal clutch"}}
 
 // About 190 cm³: the engine that most pilots would be given.
 var (
@@ -80,6 +82,7 @@ var (
 	}
 	middleGear = [][2]string{
 		{"drive.gear.pinion_teeth", "19"}, {"drive.gear.wheel_teeth", "54"}, {"drive.gear.price", "690"},
+		{"drive.gear.clutch_take_up_speed", "3000 rpm"}, {"drive.gear.clutch_torque", "60"}, {"drive.gear.clutch_torque_speed", "6000 rpm"},
 	}
 )
 
@@ -103,6 +106,7 @@ var (
 	smallGear = [][2]string{
 		{"drive.gear.module", "1.75 mm"}, {"drive.gear.pinion_teeth", "17"}, {"drive.gear.wheel_teeth", "61"}, {"drive.gear.face_width", "16 mm"},
 		{"drive.gear.pinion_bearings", "6203"}, {"drive.gear.wheel_engine_bearing", "6204"}, {"drive.gear.wheel_propeller_bearing", "6205"},
+		{"drive.gear.clutch_take_up_speed", "3800 rpm"}, {"drive.gear.clutch_torque", "32"}, {"drive.gear.clutch_torque_speed", "8000 rpm"},
 		{"drive.gear.price", "620"}, {"drive.gear.coupling_depth", "26 mm"}, {"drive.gear.coupling_mass", "0.5 kg"},
 		{"cooling.fan_depth", "36 mm"}, {"cooling.fan_mass", "0.8 kg"},
 	}
@@ -129,6 +133,7 @@ var (
 	largeGear = [][2]string{
 		{"drive.gear.module", "2.25 mm"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "51"}, {"drive.gear.face_width", "25 mm"},
 		{"drive.gear.pinion_bearings", "6205"}, {"drive.gear.wheel_engine_bearing", "6206"}, {"drive.gear.wheel_propeller_bearing", "6207"},
+		{"drive.gear.clutch_take_up_speed", "2600 rpm"}, {"drive.gear.clutch_torque", "100"}, {"drive.gear.clutch_torque_speed", "5500 rpm"},
 		{"drive.gear.price", "840"}, {"drive.gear.coupling_mass", "0.9 kg"}, {"cooling.fan_depth", "50 mm"}, {"cooling.fan_mass", "1.4 kg"},
 	}
 )
