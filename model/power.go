@@ -86,14 +86,13 @@ func (c *chain) reportEngine(m match.Report) {
 	}
 	s := output{c.engine, c.variant.Cooling}
 	r := c.engine.At(s.crank(m.Static.EnginePower), m.Static.CrankSpeed)
-	cost := cooling.Cost(c.variant.Cooling, r.Power)
 	if !worked(m.Static) {
 		c.withheld(r.Readings(), c.unmatched(m))
-		c.withheld(cost.Readings(), c.unmatched(m))
+		c.withheld(cooling.Result{}.Readings(), c.unmatched(m))
 		return
 	}
 	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
-	c.add(cost.Readings(), cost.Checks())
+	c.reportCooling(m, r)
 }
 
 func (c *chain) reportDrive(m match.Report) {
