@@ -69,6 +69,7 @@ func (c *chain) run() {
 	c.reportPropeller(m)
 	c.reportWeight()
 	c.reportFlight(m)
+	c.reportUpkeep(m)
 	c.add(c.air.Readings(), nil)
 	c.add([]reading.Reading{c.torsionalReading()}, nil)
 	c.add(later(), nil)

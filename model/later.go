@@ -9,6 +9,5 @@ import (
 func later() []reading.Reading {
 	return []reading.Reading{
 		reading.Missing("noise.level_at_150m", "Noise at 150 m", unit.Decibel, "noise is not computed in this version").Lower(),
-		reading.Missing("upkeep.cost_per_hour", "Cost per hour", unit.CurrencyPerHour, "the cost per hour of the whole machine is not computed in this version").Lower(),
 	}
 }

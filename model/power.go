@@ -78,6 +78,11 @@ func worked(p match.Point) bool { return p.Status.Settled() }
 // outside stand for nothing.
 func flies(p match.Point) bool { return worked(p) && p.Propeller.Status == propeller.Valid }
 
+// levels reports whether a point stands for level flight whose fuel is known.
+func levels(p match.Point) bool {
+	return (p.Status == match.Matched || p.Status == match.BelowRange) && p.Propeller.Status == propeller.Valid
+}
+
 func (c *chain) reportEngine(m match.Report) {
 	if c.engineErr != nil {
 		c.missing("engine", "Engine can be built", engine.Running{}.Readings(), c.engineErr)

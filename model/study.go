@@ -15,6 +15,7 @@ import (
 	"backspan/model/propeller"
 	"backspan/model/stack"
 	"backspan/model/unit"
+	"backspan/model/upkeep"
 )
 
 // Study is one file: what all variants share, and the variants.
@@ -28,6 +29,7 @@ type Study struct {
 	Pilot       carry.Pilot
 	Seat        flight.Seat
 	Wing        flight.Wing
+	Use         upkeep.Use
 	Variants    []Variant
 }
 
@@ -41,18 +43,19 @@ type Variant struct {
 	Propeller propeller.Spec
 	Frame     stack.Spec
 	Tank      stack.Tank
+	Upkeep    upkeep.Spec
 }
 
 // NewStudy is a study without variants, every shared given at its default.
 func NewStudy(name string) *Study {
 	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1,
-		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing()}
+		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing(), Use: upkeep.DefaultUse()}
 }
 
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Upkeep: upkeep.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -71,6 +74,7 @@ func (v *Variant) Clone() Variant {
 	c.Engine = v.Engine.Clone()
 	c.Drive = v.Drive.Clone()
 	c.Propeller = v.Propeller.Clone()
+	c.Upkeep = v.Upkeep.Clone()
 	return c
 }
 
@@ -89,6 +93,7 @@ func (s *Study) Sections() []param.Section {
 		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
 		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
 		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
+		{Key: "use", Label: "Use", Help: "how the machine is used, and what fuel and work cost", Params: s.Use.Params()},
 	}
 }
 
@@ -106,7 +111,9 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
-	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()})
+	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+		param.Section{Key: "upkeep", Label: "Upkeep", Params: v.Upkeep.Params(),
+			Help: "parts that are changed on schedule; what the drive needs is set with the drive"})
 }
 
 // Index finds a variant by name; −1 when there is none.

@@ -7,7 +7,6 @@ import (
 	"backspan/model/match"
 	"backspan/model/param"
 	"backspan/model/part"
-	"backspan/model/propeller"
 	"backspan/model/stack"
 )
 
@@ -83,7 +82,7 @@ func (c *chain) flightInput(m match.Report) flight.Input {
 		DrivenInertia: c.drive.SpinningInertia(), CrankInertia: c.variant.Engine.CrankInertia + c.drive.CrankInertia(), CrankSpeed: m.Static.CrankSpeed,
 		Turn: c.drive.Turn(),
 	}
-	if (m.Level.Status == match.Matched || m.Level.Status == match.BelowRange) && m.Level.Propeller.Status == propeller.Valid {
+	if levels(m.Level) {
 		in.LevelFuelFlow = param.Known(m.Level.FuelFlow)
 	}
 	return in
