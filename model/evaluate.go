@@ -70,6 +70,7 @@ func (c *chain) run() {
 	c.reportWeight()
 	c.reportFlight(m)
 	c.reportUpkeep(m)
+	c.reportShaking(m)
 	c.add(c.air.Readings(), nil)
 	c.add([]reading.Reading{c.torsionalReading()}, nil)
 	c.add(later(), nil)

@@ -16,6 +16,7 @@ import (
 	"backspan/model/stack"
 	"backspan/model/unit"
 	"backspan/model/upkeep"
+	"backspan/model/vibration"
 )
 
 // Study is one file: what all variants share, and the variants.
@@ -44,6 +45,7 @@ type Variant struct {
 	Frame     stack.Spec
 	Tank      stack.Tank
 	Upkeep    upkeep.Spec
+	Mounts    vibration.Spec
 }
 
 // NewStudy is a study without variants, every shared given at its default.
@@ -55,7 +57,7 @@ func NewStudy(name string) *Study {
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Upkeep: upkeep.Default()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Upkeep: upkeep.Default(), Mounts: vibration.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -75,6 +77,7 @@ func (v *Variant) Clone() Variant {
 	c.Drive = v.Drive.Clone()
 	c.Propeller = v.Propeller.Clone()
 	c.Upkeep = v.Upkeep.Clone()
+	c.Mounts = v.Mounts.Clone()
 	return c
 }
 
@@ -112,6 +115,8 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
 	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+		param.Section{Key: "mounts", Label: "Rubber mounts", Params: v.Mounts.Params(),
+			Help: "on which engine, drive and propeller swing; their depth and mass are the frame's"},
 		param.Section{Key: "upkeep", Label: "Upkeep", Params: v.Upkeep.Params(),
 			Help: "parts that are changed on schedule; what the drive needs is set with the drive"})
 }

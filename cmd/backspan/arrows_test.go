@@ -11,7 +11,7 @@ import (
 var chain = []string{
 	"unit", "param", "reading", "part",
 	"air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "propeller", "match", "stack", "carry", "flight", "cooling",
-	"drive", "upkeep",
+	"drive", "upkeep", "vibration",
 }
 
 func imports(t *testing.T) map[string][]string {
