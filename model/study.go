@@ -110,6 +110,8 @@ func (v *Variant) Sections() []param.Section {
 		}},
 		{Key: "engine", Label: "Engine", Params: v.Engine.Params()},
 		{Key: "cooling", Label: "Cooling", Params: v.Cooling.Params()},
+		{Key: "cooling.head", Label: "Cylinder and head", Params: v.Cooling.HeadParams(),
+			Help: "where they stand in the propeller's inflow, their fins and their heat; one measured head temperature is worth all estimates"},
 	}
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})

@@ -13,7 +13,7 @@ import (
 
 func draw(t *rapid.T) Spec {
 	s := Default()
-	anyspec.Set(t, s.Params(), nil)
+	anyspec.Set(t, append(s.Params(), s.HeadParams()...), nil)
 	return s
 }
 
@@ -81,7 +81,7 @@ func TestTemperatureIsMissingWithAReason(t *testing.T) {
 
 func TestDeclarations(t *testing.T) {
 	s := Default()
-	for _, p := range s.Params() {
+	for _, p := range append(s.Params(), s.HeadParams()...) {
 		if err := p.Set(p.Editable()); err != nil {
 			t.Error(err)
 		}

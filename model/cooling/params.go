@@ -11,7 +11,8 @@ const (
 	metals   = "from memory: handbook values of cast and wrought aluminium"
 )
 
-// Params lists what a user may set, in the order a form shows it.
+// Params lists what a user may set about the kind of cooling, in the order a
+// form shows it.
 func (s *Spec) Params() []param.Param {
 	ps := []param.Param{
 		param.Choice(&s.Kind, "kind", "Cooling", FreeAir, Baffled, Fan, Liquid).
@@ -21,11 +22,15 @@ func (s *Spec) Params() []param.Param {
 			Help("share of the propeller's inflow speed; pilot, frame and the calm near the hub take the rest"),
 	}
 	ps = append(ps, s.fan()...)
-	ps = append(ps, s.liquid()...)
-	ps = append(ps, s.place()...)
+	return append(ps, s.liquid()...)
+}
+
+// HeadParams lists what a user may set about cylinder and head: what was
+// measured, where they stand, their fins and the heat they take.
+func (s *Spec) HeadParams() []param.Param {
+	ps := append(s.measured(), s.place()...)
 	ps = append(ps, s.finned()...)
-	ps = append(ps, s.heat()...)
-	return append(ps, s.measured()...)
+	return append(ps, s.heat()...)
 }
 
 func (s *Spec) fan() []param.Param {
