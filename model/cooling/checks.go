@@ -21,7 +21,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	if !r.Solved {
 		return []reading.Check{reading.Unrated("cooling.head_temperature", "Head temperature on a hot day", unsolved)}
 	}
-	cs := []reading.Check{r.headCheck(marginAsked)}
+	cs := []reading.Check{r.headCheck(marginAsked), r.bandCheck()}
 	if r.Asked {
 		cs = append(cs, reading.Condition("cooling.calibration", "Measured head temperature fits", r.Correction.Known).Source("heat balance").
 			Advice("give both Measured head temperature and Air temperature at that reading, the head between the air and Effective gas temperature"))
@@ -39,6 +39,16 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 				Source("Radiator mass over face area and the circuit, as set").Advice("raise Liquid cooling mass to what the circuit weighs"))
 	}
 	return cs
+}
+
+// bandCheck is thin where the limit lies inside the band.
+func (r Result) bandCheck() reading.Check {
+	c := reading.AtMost("cooling.head_band", "Head on a hot day, high end", r.HotHead.High, r.Limit, 0, unit.Celsius).Warn().
+		Source("Head temperature allowed, as set; from memory")
+	if r.Correction.Known {
+		return c.Advice(cooler)
+	}
+	return c.Advice(measure + ": the band narrows. Else " + cooler)
 }
 
 // headCheck fails only for a machine whose head was measured: an unmeasured

@@ -149,3 +149,23 @@ func TestHotDayCheckWarnsUntilMeasured(t *testing.T) {
 		t.Errorf("measured: %+v", c)
 	}
 }
+
+// A limit inside the band is neither safe nor proof of the opposite.
+func TestLimitInsideTheBandIsThin(t *testing.T) {
+	s, d := Default(), standing()
+	s.Kind = Fan
+	hot := Work(s, d).HotHead
+	for _, tc := range []struct {
+		limit float64
+		mid   reading.Verdict
+		high  reading.Verdict
+	}{
+		{(hot.Low + hot.Mid) / 2, reading.Thin, reading.Thin}, {(hot.Mid + hot.High) / 2, reading.Holds, reading.Thin}, {hot.High + 1, reading.Holds, reading.Holds},
+	} {
+		s.HeadLimit = tc.limit
+		cs := Work(s, d).Checks(0)
+		if cs[0].Verdict != tc.mid || cs[1].Key != "cooling.head_band" || cs[1].Verdict != tc.high {
+			t.Errorf("limit %g K: %s and %s", tc.limit, cs[0].Verdict, cs[1].Verdict)
+		}
+	}
+}

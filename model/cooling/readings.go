@@ -18,15 +18,15 @@ func (r Result) Readings() []reading.Reading {
 	rs := []reading.Reading{
 		r.solved("cooling.head_temperature", "Cylinder head temperature", r.Head.Mid, unit.Celsius).Lower().
 			How("standing at full throttle in today's air; " + r.trust()).Source(balance),
-		r.solved("cooling.head_low", "The same, low end of the band", r.Head.Low, unit.Celsius).Lower().
+		r.solved("cooling.head_low", "Head temperature, low end", r.Head.Low, unit.Celsius).Lower().
 			How("gas side over air side less its scatter").Source(balance),
-		r.solved("cooling.head_high", "The same, high end of the band", r.Head.High, unit.Celsius).Lower().
+		r.solved("cooling.head_high", "Head temperature, high end", r.Head.High, unit.Celsius).Lower().
 			How("gas side over air side and its scatter").Source(balance),
 		r.solved("cooling.head_hot_day", "Head temperature on a hot day", r.HotHead.Mid, unit.Celsius).Lower().
 			How("standing at full throttle in the air of Hot day; " + r.trust()).Source(balance),
-		r.solved("cooling.head_hot_day_low", "The same, low end of the band", r.HotHead.Low, unit.Celsius).Lower().
+		r.solved("cooling.head_hot_day_low", "Head on a hot day, low end", r.HotHead.Low, unit.Celsius).Lower().
 			How("gas side over air side less its scatter").Source(balance),
-		r.solved("cooling.head_hot_day_high", "The same, high end of the band", r.HotHead.High, unit.Celsius).Lower().
+		r.solved("cooling.head_hot_day_high", "Head on a hot day, high end", r.HotHead.High, unit.Celsius).Lower().
 			How("gas side over air side and its scatter").Source(balance),
 		r.solved("cooling.air_speed", "Air speed at the cooling", r.Speed, unit.MetrePerSecond).Higher().
 			How("at the cylinder, between its fins with a fan, or at the radiator").Source(momentum),

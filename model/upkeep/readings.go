@@ -24,7 +24,7 @@ func (r *Result) Readings() []reading.Reading {
 			How("fuel, oil, parts and labour until the horizon over its running time; changes counted whole").Source(source),
 		r.solved("upkeep.horizon_cost", "Cost until the horizon", r.Total(), unit.Currency).
 			How("fuel, oil, parts and labour, changes counted whole").Source(source),
-		r.solved("upkeep.horizon_with_drive", "The same with the drive's price", r.Total()+r.DrivePrice, unit.Currency).
+		r.solved("upkeep.horizon_with_drive", "Horizon's cost with drive bought", r.Total()+r.DrivePrice, unit.Currency).
 			How("what one drive or another costs to buy and to keep").Source(source),
 		r.solved("upkeep.fuel_cost", "Fuel and oil until the horizon", r.FuelCost, unit.Currency).
 			How("mean fuel flow over the profile of use, with the oil of a mixture").Source("the study"),
