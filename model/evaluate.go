@@ -53,8 +53,8 @@ type chain struct {
 }
 
 func (c *chain) run() {
-	c.outcome.Readings = make([]reading.Reading, 0, 288)
-	c.outcome.Checks = make([]reading.Check, 0, 72)
+	c.outcome.Readings = make([]reading.Reading, 0, 352)
+	c.outcome.Checks = make([]reading.Check, 0, 88)
 	c.air = c.study.Site.State()
 	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
@@ -70,9 +70,10 @@ func (c *chain) run() {
 	c.reportWeight()
 	c.reportFlight(m)
 	c.reportNoise(m)
+	c.reportUpkeep(m)
+	c.reportShaking(m)
 	c.add(c.air.Readings(), nil)
 	c.add(c.torsionalReadings(), nil)
-	c.add(later(), nil)
 }
 
 // designDrive lays the drive out for the engine's greatest power in the

@@ -5,6 +5,7 @@ import (
 	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/stack"
+	"backspan/model/upkeep"
 )
 
 // Outcome is all that is known of one variant.
@@ -15,6 +16,7 @@ type Outcome struct {
 	Stack    stack.Result // the pieces in place, for drawings
 	Load     carry.Load   // the ready machine on the pilot's back
 	Speeds   part.SpeedMap
+	Changes  []upkeep.Change // of parts, in order of running time until the horizon
 }
 
 // Reading finds a reading by key.

@@ -7,7 +7,6 @@ import (
 	"backspan/model/match"
 	"backspan/model/param"
 	"backspan/model/part"
-	"backspan/model/propeller"
 	"backspan/model/stack"
 )
 
@@ -90,7 +89,7 @@ func (c *chain) flightInput(m match.Report) flight.Input {
 
 // levelFuel is the fuel flow of a point in level flight, where it stands for one.
 func levelFuel(p match.Point) param.Slot {
-	if (p.Status == match.Matched || p.Status == match.BelowRange) && p.Propeller.Status == propeller.Valid {
+	if levels(p) {
 		return param.Known(p.FuelFlow)
 	}
 	return param.Slot{}

@@ -75,7 +75,22 @@ func (p program) check(args []string) int {
 	return statusFine
 }
 
-// evaluated reads the command line of compare and check and computes.
+func (p program) tables(args []string) int {
+	c, f, status, done := p.evaluated("tables", args)
+	if done {
+		return status
+	}
+	err := fmt.Errorf("tables: these are written as table, csv or markdown; the figures in json are those of check")
+	if f != report.JSON {
+		err = report.VariantTables(p.out, c, f)
+	}
+	if err != nil {
+		return p.cannot(err)
+	}
+	return statusFine
+}
+
+// evaluated reads the command line of compare, check and tables and computes.
 func (p program) evaluated(name string, args []string) (c model.Comparison, f report.Format, status int, done bool) {
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words

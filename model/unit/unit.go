@@ -45,6 +45,8 @@ const (
 	MassPerDepth          Dimension = "a mass per depth"
 	BendingStiffness      Dimension = "a bending stiffness"
 	TwistStiffness        Dimension = "a stiffness against twist"
+	Conductivity          Dimension = "a thermal conductivity"
+	MassPerArea           Dimension = "a mass per area"
 )
 
 // Unit is one unit of one dimension. The SI value of x units is
@@ -186,6 +188,9 @@ var (
 
 	WattPerKelvin = unitOf(Conductance, "W/K", "w_k", 1, 1)
 
+	WattPerMetreKelvin     = unitOf(Conductivity, "W/mK", "w_mk", 1, 1)
+	KilogramPerSquareMetre = unitOf(MassPerArea, "kg/m²", "kg_m2", 1, 1)
+
 	NewtonMetreSecond      = unitOf(AngularMomentum, "N·m·s", "nms", 1, 1)
 	RadianPerSecondSquared = unitOf(AngularAcceleration, "rad/s²", "rad_s2", 1, 1)
 
@@ -232,7 +237,8 @@ var all = []Unit{
 	NewtonMetrePerRadian,
 	GramPerKilowattHour, PoundPerHorsepowerHr,
 	LitrePerHour,
-	WattPerSquareMetreKelvin, WattPerKelvin,
+	WattPerSquareMetreKelvin, WattPerKelvin, WattPerMetreKelvin,
+	KilogramPerSquareMetre,
 	NewtonMetreSecond, RadianPerSecondSquared,
 	JoulePerKilogram, MegajoulePerKilogram,
 	SquareMillimetrePerSecond, PascalSecond,
