@@ -76,6 +76,8 @@ func (s *Spec) shaftParams() []param.Param {
 			From("common practice, no source").Help("From the engine's drive face to the case: a centrifugal clutch and its bell, or a damper."),
 		param.Number(&s.CouplingMass, "coupling_mass", "Coupling mass", unit.Kilogram).Within(0, 5).Typical(0.4, 1).
 			From("estimate").Help("Clutch or damper with its bell and housing."),
+		param.Choice(&s.PinionHand, "pinion_hand", "Hand of the pinion's helix", RightHand, LeftHand).When(s.HelixAngle > 0).
+			Help("The wheel has the other hand. With the crank's turn it settles which way the teeth push the propeller shaft; let them push against the thrust."),
 		param.Choice(&s.PinionBearings, "pinion_bearings", "Pinion bearings", sizes...).
 			Help("Deep-groove ball bearing on both sides of the pinion."),
 		param.Choice(&s.WheelEngineBearing, "wheel_engine_bearing", "Wheel bearing, engine side", sizes...).

@@ -66,6 +66,7 @@ type Spec struct {
 	// The parts along the shafts.
 	CouplingDepth         float64
 	CouplingMass          float64
+	PinionHand            Hand
 	PinionBearings        bearing.Size
 	WheelEngineBearing    bearing.Size
 	WheelPropellerBearing bearing.Size
@@ -116,7 +117,7 @@ func Default() Spec {
 		OilTemperatureLimit: 120 + celsiusZero,
 
 		CouplingDamping: 0.08, CouplingDepth: 30e-3, CouplingMass: 0.7,
-		PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
+		PinionHand: RightHand, PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
 		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,
 		WebFactor: 0.6, FlangeDiameter: 100e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,

@@ -38,7 +38,7 @@ func TestPublished(t *testing.T) {
 
 func statical(p Places, l Load) map[string]float64 {
 	r := p.Reactions(l)
-	held := r.loads(p)
+	held := r.Loads(p)
 	largest := 0.0
 	for _, at := range []float64{l.At, p.PropSide, p.EngineSide} {
 		largest = math.Max(largest, BendingMoment(at, l, held[0], held[1]))

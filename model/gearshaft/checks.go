@@ -1,0 +1,173 @@
+package gearshaft
+
+import (
+	"math"
+	"slices"
+
+	"backspan/model/param"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// Limits of slope and shift. Source: Shigley's Mechanical Engineering Design,
+// table 7-2: uncrowned spur gears below 0.0005 rad; deep-groove ball bearings
+// 0.001 to 0.003 rad; shift of spur gears 0.010, 0.005 and 0.003 in by pitch.
+const (
+	gearSlope    = 0.0005
+	bearingSlope = 0.001
+	slopeSource  = "Shigley's Mechanical Engineering Design, table 7-2"
+	inch         = 0.0254
+	// quietStatic is the share above 1 below which a bearing may dent enough to
+	// be heard.
+	quietStatic = 1.0
+)
+
+// parts are the parameters by which the bearings are chosen.
+var parts = [bearingCount]string{"Wheel bearing, propeller side", "Wheel bearing, engine side", "Pinion bearings", "Pinion bearings"}
+
+// Checks holds the result against its limits. marginAsked is the share of a
+// limit below which a margin counts as thin.
+func (r Result) Checks(marginAsked float64) []reading.Check {
+	return slices.Concat(r.lifeChecks(marginAsked), r.bearingChecks(marginAsked), r.axialChecks(marginAsked), r.shaftChecks(marginAsked),
+		r.bendChecks(marginAsked), r.seatChecks(marginAsked))
+}
+
+// rated is a check of a slot against a least value.
+func rated(key, label string, s param.Slot, limit, thin float64, u unit.Unit, why string) reading.Check {
+	if !s.Known {
+		return reading.Unrated(key, label, why)
+	}
+	return reading.AtLeast(key, label, s.Value, limit, thin, u)
+}
+
+func (r *Result) lifeChecks(thin float64) []reading.Check {
+	var cs []reading.Check
+	for i := range r.Bearings {
+		cs = append(cs, rated("bearing.life_"+keys[i], "Bearing life, "+sides[i], r.Bearings[i].Life, r.spec.LifeAsked, thin, unit.Hour, noLoad).
+			Source("your own Bearing life asked; "+lifeSource).Advice("choose a larger bearing as "+parts[i]+", or lower the mesh forces with a larger Module or more teeth"))
+	}
+	return cs
+}
+
+func (r *Result) bearingChecks(thin float64) []reading.Check {
+	static, worst := r.least(staticSafety)
+	cs := []reading.Check{
+		rated("bearing.static_safety", "Static safety, worse bearing", static, 1, math.Max(thin, quietStatic), unit.One, noLoad).
+			Source("from memory: at least 1, 2 and more to stay quiet").Advice("choose a larger bearing as " + parts[worst]),
+		r.leastLoadCheck(),
+	}
+	for _, x := range []struct {
+		at         int
+		key, label string
+	}{{wheelProp, "prop_side", "Bearing speed, propeller side"}, {wheelEngine, "engine_side", "Bearing speed, engine side"}, {pinionProp, "pinion", "Bearing speed, pinion"}} {
+		cs = append(cs, reading.AtMost("bearing.speed_"+x.key, x.label, r.Bearings[x.at].SpeedParameter, r.limit, thin, millimetrePerMinute).
+			Source("from memory: mean diameter times speed, 500 000 mm/min with grease, 600 000 with oil").
+			Advice("choose a smaller bearing as "+parts[x.at]+", or oil as Lubricant of the bearings"))
+	}
+	return append(cs, reading.AtLeast("gearshaft.pinion_room", "Pinion clear of its bearings", r.Room, 0, 0, unit.Millimetre).
+		Source("geometry").Advice("raise Pinion bearing span, or lower Face width; overhung, raise Pinion offset"))
+}
+
+// leastLoadCheck warns of the bearing that is loaded least for its size.
+func (r *Result) leastLoadCheck() reading.Check {
+	worst := 0
+	for i := range r.Bearings {
+		if b, w := &r.Bearings[i], &r.Bearings[worst]; b.Running*w.LeastLoad < w.Running*b.LeastLoad {
+			worst = i
+		}
+	}
+	return reading.AtLeast("bearing.least_load", "Load that keeps the balls rolling", r.Bearings[worst].Running, r.Bearings[worst].LeastLoad, 0, unit.Newton).Warn().
+		Source("from memory: a hundredth of the dynamic rating").
+		Advice("choose a smaller bearing as " + parts[worst] + ", or preload it with a spring washer")
+}
+
+func (r *Result) axialChecks(thin float64) []reading.Check {
+	check := func(key, label string, first int) reading.Check {
+		at := first
+		if r.Bearings[first+1].Axial > r.Bearings[first].Axial {
+			at++
+		}
+		return reading.AtMost(key, label, r.Bearings[at].Axial, r.Bearings[at].GreatestThrust, thin, unit.Newton).Warn().
+			Source("from memory: half the static rating, a quarter in the series 60").
+			Advice("choose a larger bearing as " + parts[at] + ", or lower Helix angle")
+	}
+	return []reading.Check{
+		check("bearing.axial_load", "Axial load on the locating bearing", wheelProp),
+		check("bearing.axial_load_pinion", "Axial load, pinion's locating one", pinionProp),
+		reading.Condition("gearshaft.helix_hand", "Helix pushes against the thrust", r.WheelAxial*r.Thrust <= 0).Warn().
+			Source("statics").Advice("choose the other Hand of the pinion's helix: the teeth now push the propeller shaft the same way as the propeller does"),
+	}
+}
+
+func (r *Result) shaftChecks(thin float64) []reading.Check {
+	var cs []reading.Check
+	for _, x := range [...]struct {
+		s                *Shaft
+		key, label, make string
+	}{{&r.Pinion, "pinion", "pinion shaft", "Pinion bearings"}, {&r.Wheel, "wheel", "propeller shaft", "Wheel bearing, propeller side"}} {
+		where := ""
+		if x.s.Weakest != "" {
+			where = "at the " + x.s.Weakest + ": "
+		}
+		advice := where + "choose a larger bore as " + x.make + ", raise Tensile or Yield strength, " + x.label + ", lower the concentrations, or lower the peaks of torque with another Coupling stiffness"
+		cs = append(cs,
+			rated("gearshaft.fatigue_safety_"+x.key, "Fatigue safety, "+x.label, x.s.Fatigue, r.spec.SafetyAsked, thin, unit.One, noStress).
+				Source("your own Shaft safety asked; "+shaftSource).Advice(advice),
+			rated("gearshaft.yield_safety_"+x.key, "Yield safety, "+x.label, x.s.Yield, r.spec.SafetyAsked, thin, unit.One, noStress).
+				Source("your own Shaft safety asked; "+shaftSource).Advice(advice))
+	}
+	return cs
+}
+
+func (r *Result) bendChecks(thin float64) []reading.Check {
+	b := &r.Bend
+	slope := func(key, label string, x float64, where string) reading.Check {
+		return reading.AtMost(key, label, x, bearingSlope, thin, unit.Milliradian).Warn().
+			Source(slopeSource + ": 0.001 to 0.003 rad for deep-groove ball bearings, the lower one").
+			Advice("choose a larger bore as " + where + ", or lower Face width or Gap beside the gears")
+	}
+	return []reading.Check{
+		reading.AtMost("gearshaft.mesh_slope", "Slope between the gears", b.MeshSlope, gearSlope, thin, unit.Milliradian).Warn().
+			Source(slopeSource + ": 0.0005 rad for uncrowned spur gears").
+			Advice("choose larger bores as Pinion bearings and Wheel bearing, or choose Crowned teeth, which stand more than this limit"),
+		reading.AtMost("gearshaft.shift", "Shift of the gears", b.Shift, r.shiftLimit(), thin, unit.Micrometre).Warn().
+			Source(slopeSource + ", by the pitch of the teeth").Advice("choose larger bores as Pinion bearings and Wheel bearing"),
+		slope("gearshaft.bearing_slope_wheel", "Bearing slope, propeller shaft", max(b.Bearings[wheelProp], b.Bearings[wheelEngine]), "Wheel bearing, propeller side"),
+		slope("gearshaft.bearing_slope_pinion", "Bearing slope, pinion shaft", max(b.Bearings[pinionProp], b.Bearings[pinionEngine]), "Pinion bearings"),
+	}
+}
+
+// shiftLimit is how far a gear of this module may shift, m; between the groups
+// of the source the stricter one holds.
+func (r *Result) shiftLimit() float64 {
+	switch {
+	case r.module > inch/10:
+		return 0.010 * inch
+	case r.module > inch/20:
+		return 0.005 * inch
+	}
+	return 0.003 * inch
+}
+
+func (r *Result) seatChecks(thin float64) []reading.Check {
+	var cs []reading.Check
+	for _, x := range r.seats() {
+		key, label := "gearshaft."+x.key+"_seat", x.name+" seat under peak torque"
+		if x.s.Fit == Integral {
+			continue
+		}
+		cs = append(cs, rated(key, label, x.s.Safety, r.spec.SeatSafetyAsked, thin, unit.One, x.s.Why).
+			Source("your own Seat safety asked; "+seatSource).Advice(seatAdvice(x.s.Fit, x.name)))
+	}
+	return cs
+}
+
+func seatAdvice(f Fit, name string) string {
+	switch f {
+	case Keyed:
+		return "lengthen the " + name + " seat, choose a stronger key or hub, or choose splines as " + name + " held by"
+	case Tapered:
+		return "raise Taper nut's force for the " + name + " seat, or choose a steeper contact: raise Taper, length per diameter"
+	}
+	return "lengthen the " + name + " seat, raise Spline module or choose a stronger hub"
+}
