@@ -1,6 +1,7 @@
 package model
 
 import (
+	"backspan/model/bearing"
 	"backspan/model/carry"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -15,6 +16,7 @@ type Outcome struct {
 	Stack    stack.Result // the pieces in place, for drawings
 	Load     carry.Load   // the ready machine on the pilot's back
 	Speeds   part.SpeedMap
+	Bearings []bearing.Row // with the forces on them; of the crank's, where they are known
 }
 
 // Reading finds a reading by key.

@@ -76,7 +76,7 @@ func (s *Spec) Sections(key string) []param.Section {
 		{Key: key + ".toothed_belt", Label: "Toothed belt", Params: s.ToothedBelt.Params(), Hidden: s.Kind != ToothedBelt},
 		{Key: key + ".support", Label: "Bearings and axle", Params: s.Support.Params(), Hidden: !s.Kind.Belt()},
 		{Key: key + ".gear", Label: "Gear", Params: s.Gear.Params(), Hidden: s.Kind != Gear},
-		{Key: key + ".gear_shafts", Label: "Gear shafts", Params: s.GearShafts.Params(), Hidden: s.Kind != Gear},
+		{Key: key + ".gear_shafts", Label: "Gear shafts", Params: s.GearShafts.Params(s.Gear.PinionPlace == gear.Overhung), Hidden: s.Kind != Gear},
 		{Key: key + ".direct", Label: "Direct", Params: s.Direct.Params(), Hidden: s.Kind != Direct},
 		{Key: key + ".propeller_bolts", Label: "Propeller bolts", Params: s.Plate.Params()},
 	}

@@ -28,8 +28,24 @@ var parts = [bearingCount]string{"Wheel bearing, propeller side", "Wheel bearing
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
-	return slices.Concat(r.lifeChecks(marginAsked), r.bearingChecks(marginAsked), r.axialChecks(marginAsked), r.shaftChecks(marginAsked),
+	cs := slices.Concat(r.lifeChecks(marginAsked), r.bearingChecks(marginAsked), r.axialChecks(marginAsked), r.shaftChecks(marginAsked),
 		r.bendChecks(marginAsked), r.seatChecks(marginAsked))
+	if r.onCrank {
+		for i := range cs {
+			if ofPinion[cs[i].Key] {
+				cs[i] = reading.Unrated(cs[i].Key, cs[i].Label, onCrank)
+			}
+		}
+	}
+	return cs
+}
+
+// ofPinion are the checks that fall away with a shaft of the pinion's own.
+var ofPinion = map[string]bool{
+	"bearing.life_pinion_prop_side": true, "bearing.life_pinion_engine_side": true, "bearing.speed_pinion": true,
+	"bearing.axial_load_pinion": true, "gearshaft.pinion_room": true, "gearshaft.fatigue_safety_pinion": true,
+	"gearshaft.yield_safety_pinion": true, "gearshaft.mesh_slope": true, "gearshaft.shift": true,
+	"gearshaft.bearing_slope_pinion": true, "gearshaft.coupling_seat": true,
 }
 
 // rated is a check of a slot against a least value.

@@ -9,9 +9,12 @@ import (
 	"backspan/model/unit"
 )
 
-// Params lists what a builder may set, in the order a form shows it.
-func (s *Spec) Params() []param.Param {
-	return slices.Concat(s.bearingParams(), s.seatParams(), s.seatFigures(), s.steelParams(), s.notchParams())
+// Params lists what a builder may set, in the order a form shows it; overhung
+// says that the gear's pinion stands outside its bearings.
+func (s *Spec) Params(overhung bool) []param.Param {
+	carrier := param.Choice(&s.PinionOn, "pinion_on", "Overhung pinion sits on", OwnShaft, EngineCrank).When(overhung).
+		Help("On the crank its bearings are the engine's own: give the engine's Crank main bearings, spacing, to see the forces on them.")
+	return slices.Concat([]param.Param{carrier}, s.bearingParams(), s.seatParams(), s.seatFigures(), s.steelParams(), s.notchParams())
 }
 
 const (

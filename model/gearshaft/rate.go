@@ -36,11 +36,13 @@ type Result struct {
 	Thrust     float64 // positive forward
 	Room       float64 // least between a bearing of the pinion and its teeth, m
 
-	spec   Spec
-	held   [bearingCount]shaft.Vector // steady, of bearings on shafts
-	axial  [bearingCount]float64      // positive forward
-	limit  float64                    // of the speed parameter
-	module float64
+	pull    shaft.CrankPull
+	onCrank bool // the pinion sits on the engine's crank: nothing of it is rated here
+	spec    Spec
+	held    [bearingCount]shaft.Vector // steady, of bearings on shafts
+	axial   [bearingCount]float64      // positive forward
+	limit   float64                    // of the speed parameter
+	module  float64
 }
 
 // Rate finds what the shafts and bearings of a reduction bear at one duty. l
@@ -52,18 +54,23 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	wheel, pinion := wheelLine(&s, &g, wheelMesh, turn, &l), pinionLine(&g, pinionMesh, turn)
 	t := newTwist(&g, l.Speed*g.Ratio)
 	r := Result{spec: s, TorqueMean: t.mean, Swing: t.swing, WheelAxial: wheel.meshAxial, Thrust: l.Thrust,
-		Room: room(&g), limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
+		onCrank: s.PinionOn == EngineCrank && g.Overhung,
+		Room:    room(&g), limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
 	peak := math.Max(0, t.over(t.greatest())-1)
 	duty := s.duty(g.Viscosity)
 	r.rateBearings(&duty, &wheel, s.WheelLocating, peak, l.Speed, wheelProp, g.WheelProp, g.WheelEngine)
-	r.rateBearings(&duty, &pinion, s.PinionLocating, peak, l.Speed*g.Ratio, pinionProp, g.Pinion, g.Pinion)
-
 	d := s.diameters(&g)
-	pinionPlaces, wheelPlaces := s.pinionPlaces(&g, &d), s.wheelPlaces(&g, &d)
-	r.Pinion = s.examine(&pinion, pinionPlaces[:], steel{s.PinionTensile, s.PinionYield}, &t, 1)
-	r.Wheel = s.examine(&wheel, wheelPlaces[:], steel{s.WheelTensile, s.WheelYield}, &t, g.Ratio)
 	greatest := t.greatest()
-	r.Coupling = s.rateSeat(&s.Coupling, d.coupling, s.CouplingSeatLength, greatest)
+	if r.onCrank {
+		r.Coupling.Why, r.pull = onCrank, crankPull(&g, &pinion, t.over(greatest))
+	} else {
+		r.rateBearings(&duty, &pinion, s.PinionLocating, peak, l.Speed*g.Ratio, pinionProp, g.Pinion, g.Pinion)
+		places := s.pinionPlaces(&g, &d)
+		r.Pinion = s.examine(&pinion, places[:], steel{s.PinionTensile, s.PinionYield}, &t, 1)
+		r.Coupling = s.rateSeat(&s.Coupling, d.coupling, s.CouplingSeatLength, greatest)
+	}
+	wheelPlaces := s.wheelPlaces(&g, &d)
+	r.Wheel = s.examine(&wheel, wheelPlaces[:], steel{s.WheelTensile, s.WheelYield}, &t, g.Ratio)
 	r.WheelSeat = s.rateSeat(&s.Wheel, d.wheel, g.FaceWidth, greatest*g.Ratio)
 	r.Flange = s.rateSeat(&s.Flange, d.flange, s.FlangeSeatLength, greatest*g.Ratio)
 	r.Bend = s.bend(&g, &d, &wheel, &pinion)
@@ -98,6 +105,9 @@ func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, pea
 // Rows lists the bearings with the steady forces on them.
 func (r *Result) Rows() []bearing.Row {
 	rows := make([]bearing.Row, bearingCount)
+	if r.onCrank {
+		rows = rows[:pinionProp]
+	}
 	for i := range rows {
 		rows[i] = r.Bearings[i].Row(names[i], -r.held[i].Along, -r.held[i].Across, r.axial[i], r.limit)
 	}

@@ -1,6 +1,7 @@
 package gearshaft
 
 import (
+	"cmp"
 	"slices"
 
 	"backspan/model/bearing"
@@ -16,6 +17,7 @@ const (
 	noLoad       = "nothing loads the bearing, or nothing turns"
 	noStress     = "nothing loads the shaft"
 	shaftSource  = "Shigley's Mechanical Engineering Design, chapter 7, from memory"
+	onCrank      = "the pinion sits on the engine's crank"
 	beamSource   = "beam theory on stepped shafts, without the give of bearings and case"
 	seatSource   = "Shigley's Mechanical Engineering Design, section 7-7, from memory; DIN 6885, DIN 5480"
 )
@@ -38,14 +40,30 @@ func (r *Result) lifeReadings() []reading.Reading {
 	const modified, basic = "a1 aISO (C/P)³ over speed, at this duty throughout", "(C/P)³ million revolutions over speed"
 	rs := make([]reading.Reading, 0, 2*bearingCount)
 	for i := range r.Bearings {
-		rs = append(rs, reading.OfSlot("bearing.life_"+keys[i], "Bearing life, "+sides[i], r.Bearings[i].Life, unit.Hour, noLoad).
+		rs = append(rs, reading.OfSlot("bearing.life_"+keys[i], "Bearing life, "+sides[i], r.Bearings[i].Life, unit.Hour, r.unloaded(i)).
 			Higher().How(modified).Source(lifeSource))
 	}
 	for i := range r.Bearings {
-		rs = append(rs, reading.OfSlot("bearing.basic_life_"+keys[i], "Basic life, "+sides[i], r.Bearings[i].BasicLife, unit.Hour, noLoad).
+		rs = append(rs, reading.OfSlot("bearing.basic_life_"+keys[i], "Basic life, "+sides[i], r.Bearings[i].BasicLife, unit.Hour, r.unloaded(i)).
 			Higher().How(basic).Source(lifeSource))
 	}
 	return rs
+}
+
+// unloaded is why a bearing has no life.
+func (r *Result) unloaded(i int) string {
+	if r.onCrank && i >= pinionProp {
+		return onCrank
+	}
+	return noLoad
+}
+
+// pinionWhy is why nothing of the pinion's shaft is rated, empty when it is.
+func (r *Result) pinionWhy() string {
+	if r.onCrank {
+		return onCrank
+	}
+	return ""
 }
 
 // least is the smallest of one slot over the bearings.
@@ -89,26 +107,30 @@ func (r *Result) fastest() float64 {
 }
 
 func (r *Result) loadReadings() []reading.Reading {
-	load := func(key, label string, n float64) reading.Reading {
-		return reading.New(key, label, n, unit.Newton).Lower().Source(statics)
+	load := func(i int, key, label string, n float64) reading.Reading {
+		why := ""
+		if i >= pinionProp {
+			why = r.pinionWhy()
+		}
+		return reading.Unless(why, key, label, n, unit.Newton).Lower().Source(statics)
 	}
 	rs := make([]reading.Reading, 0, 16)
 	for i := range r.Bearings {
 		b := &r.Bearings[i]
-		rs = append(rs, load("bearing.load_"+keys[i], "Bearing load, "+sides[i], b.Running).How("mesh and weight in two planes, plus imbalance"))
+		rs = append(rs, load(i, "bearing.load_"+keys[i], "Bearing load, "+sides[i], b.Running).How("mesh and weight in two planes, plus imbalance"))
 	}
 	for i := range r.Bearings[:pinionProp] {
 		b := &r.Bearings[i]
-		rs = append(rs, load("bearing.load_turning_"+keys[i], "Load in a turn, "+sides[i], b.Turning).How("straight flight plus the gyroscopic couple over the spacing"),
-			load("bearing.load_standing_"+keys[i], "Load standing, "+sides[i], b.Standing).How("the propeller's weight, engine stopped"))
+		rs = append(rs, load(i, "bearing.load_turning_"+keys[i], "Load in a turn, "+sides[i], b.Turning).How("straight flight plus the gyroscopic couple over the spacing"),
+			load(i, "bearing.load_standing_"+keys[i], "Load standing, "+sides[i], b.Standing).How("the propeller's weight, engine stopped"))
 	}
 	for i := range r.Bearings {
-		rs = append(rs, load("bearing.equivalent_load_"+keys[i], "Equivalent load, "+sides[i], r.Bearings[i].Equivalent).
+		rs = append(rs, load(i, "bearing.equivalent_load_"+keys[i], "Equivalent load, "+sides[i], r.Bearings[i].Equivalent).
 			How("X Fr + Y Fa, cubic mean over turns and straight flight, times the load factor").Source(lifeSource))
 	}
 	return append(rs,
-		load("bearing.axial_load", "Axial load on the locating bearing", max(r.Bearings[wheelProp].Axial, r.Bearings[wheelEngine].Axial)).How("thrust and axial tooth force together"),
-		load("bearing.axial_load_pinion", "Axial load, pinion's locating one", max(r.Bearings[pinionProp].Axial, r.Bearings[pinionEngine].Axial)).How("axial tooth force"))
+		load(wheelProp, "bearing.axial_load", "Axial load on the locating bearing", max(r.Bearings[wheelProp].Axial, r.Bearings[wheelEngine].Axial)).How("thrust and axial tooth force together"),
+		load(pinionProp, "bearing.axial_load_pinion", "Axial load, pinion's locating one", max(r.Bearings[pinionProp].Axial, r.Bearings[pinionEngine].Axial)).How("axial tooth force"))
 }
 
 func (r *Result) forceReadings() []reading.Reading {
@@ -134,15 +156,17 @@ func (r *Result) shaftReadings() []reading.Reading {
 	for _, x := range [...]struct {
 		s          *Shaft
 		key, label string
-	}{{&r.Pinion, "pinion", "pinion shaft"}, {&r.Wheel, "wheel", "propeller shaft"}} {
+		why        string
+	}{{&r.Pinion, "pinion", "pinion shaft", r.pinionWhy()}, {&r.Wheel, "wheel", "propeller shaft", ""}} {
+		none := cmp.Or(x.why, noStress)
 		rs = append(rs,
-			reading.OfSlot("gearshaft.fatigue_safety_"+x.key, "Fatigue safety, "+x.label, x.s.Fatigue, unit.One, noStress).Higher().
+			reading.OfSlot("gearshaft.fatigue_safety_"+x.key, "Fatigue safety, "+x.label, x.s.Fatigue, unit.One, none).Higher().
 				How("least over the sections, here at the "+x.s.Weakest+"; distortion energy with the criterion chosen").Source(shaftSource),
-			reading.OfSlot("gearshaft.yield_safety_"+x.key, "Yield safety, "+x.label, x.s.Yield, unit.One, noStress).Higher().
+			reading.OfSlot("gearshaft.yield_safety_"+x.key, "Yield safety, "+x.label, x.s.Yield, unit.One, none).Higher().
 				How("least over the sections, peak with the notch factors").Source(shaftSource),
-			reading.New("gearshaft.bending_moment_"+x.key, "Largest bending, "+x.label, x.s.Bending, unit.NewtonMetre).Lower().
+			reading.Unless(x.why, "gearshaft.bending_moment_"+x.key, "Largest bending, "+x.label, x.s.Bending, unit.NewtonMetre).Lower().
 				How("mesh force at its peak, weight, imbalance and gyroscopic couple").Source(statics),
-			reading.New("gearshaft.peak_torque_"+x.key, "Greatest torque, "+x.label, x.s.Torque, unit.NewtonMetre).Lower().
+			reading.Unless(x.why, "gearshaft.peak_torque_"+x.key, "Greatest torque, "+x.label, x.s.Torque, unit.NewtonMetre).Lower().
 				How("at the working point or where the torque peaks from idle up").Source("the gear's own pulsation"))
 	}
 	return rs
@@ -150,15 +174,15 @@ func (r *Result) shaftReadings() []reading.Reading {
 
 func (r *Result) bendReadings() []reading.Reading {
 	b := &r.Bend
-	slope := func(key, label string, x float64) reading.Reading {
-		return reading.New(key, label, x, unit.Milliradian).Lower().Source(beamSource)
+	slope := func(why, key, label string, x float64) reading.Reading {
+		return reading.Unless(why, key, label, x, unit.Milliradian).Lower().Source(beamSource)
 	}
 	return []reading.Reading{
-		slope("gearshaft.mesh_slope", "Slope between the gears", b.MeshSlope).How("of one shaft to the other at the teeth, in the worst plane, in a turn"),
-		reading.New("gearshaft.separation", "Gears pushed apart", b.Separation, unit.Micrometre).
+		slope(r.pinionWhy(), "gearshaft.mesh_slope", "Slope between the gears", b.MeshSlope).How("of one shaft to the other at the teeth, in the worst plane, in a turn"),
+		reading.Unless(r.pinionWhy(), "gearshaft.separation", "Gears pushed apart", b.Separation, unit.Micrometre).
 			How("deflections along the line of centres, in a turn").Source(beamSource).Lower(),
-		slope("gearshaft.bearing_slope_wheel", "Bearing slope, propeller shaft", max(b.Bearings[wheelProp], b.Bearings[wheelEngine])).How("at the bearing that tilts more, in a turn"),
-		slope("gearshaft.bearing_slope_pinion", "Bearing slope, pinion shaft", max(b.Bearings[pinionProp], b.Bearings[pinionEngine])).How("at the bearing that tilts more"),
+		slope("", "gearshaft.bearing_slope_wheel", "Bearing slope, propeller shaft", max(b.Bearings[wheelProp], b.Bearings[wheelEngine])).How("at the bearing that tilts more, in a turn"),
+		slope(r.pinionWhy(), "gearshaft.bearing_slope_pinion", "Bearing slope, pinion shaft", max(b.Bearings[pinionProp], b.Bearings[pinionEngine])).How("at the bearing that tilts more"),
 	}
 }
 

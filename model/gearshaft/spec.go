@@ -16,8 +16,18 @@ const (
 	Integral Fit = "one piece"
 )
 
+// Carrier is what an overhung pinion sits on.
+type Carrier string
+
+// The carriers.
+const (
+	OwnShaft    Carrier = "a shaft of its own"
+	EngineCrank Carrier = "the engine's crank"
+)
+
 // Spec is what a builder sets. SI throughout.
 type Spec struct {
+	PinionOn          Carrier    // of an overhung pinion
 	WheelLocating     shaft.Side // the bearing that takes the thrust
 	PinionLocating    shaft.Side
 	GeometryFactor    float64 // f0 of the bearings
@@ -67,12 +77,12 @@ type Notch struct{ Bending, Torsion float64 }
 // Default suits the default gear, an engine of about 190 cm³.
 func Default() Spec {
 	return Spec{
-		WheelLocating: shaft.PropSide, PinionLocating: shaft.EngineSide, GeometryFactor: 14, Lubricant: bearing.Oil,
+		PinionOn: OwnShaft, WheelLocating: shaft.PropSide, PinionLocating: shaft.EngineSide, GeometryFactor: 14, Lubricant: bearing.Oil,
 		Contamination: 0.2, LargestLifeFactor: 3, Reliability: bearing.Reliability90, LifeAsked: 300 * 3600,
 		ApplicationFactor: 1.2, TurningShare: 0.2, CentreOffset: 25e-6,
 
 		Coupling: Seat{Tapered, 200e6, 30e3}, Wheel: Seat{Splined, 200e6, 40e3}, Flange: Seat{Splined, 100e6, 40e3},
-		CouplingSeatLength: 20e-3, FlangeSeatLength: 20e-3, CouplingStep: 2e-3, WheelStep: 4e-3, FlangeStep: 2e-3,
+		CouplingSeatLength: 20e-3, FlangeSeatLength: 25e-3, CouplingStep: 2e-3, WheelStep: 4e-3,
 		KeyYield: 350e6, SplineModule: 1.25e-3, SplineShare: 0.5, TaperRatio: 10, TaperFriction: 0.12,
 
 		PinionTensile: 1000e6, PinionYield: 750e6, WheelTensile: 1000e6, WheelYield: 800e6,
