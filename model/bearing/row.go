@@ -1,6 +1,10 @@
 package bearing
 
-import "backspan/model/param"
+import (
+	"math"
+
+	"backspan/model/param"
+)
 
 // Row is one bearing of a machine with the forces on it, for a table. Forces
 // in N: Along the line from the propeller's axis to the crank's, Across it,
@@ -16,6 +20,9 @@ type Row struct {
 	StaticSafety param.Slot
 	SpeedShare   param.Slot // of the speed limit
 }
+
+// Radial is the size of the force across the shaft, N.
+func (r Row) Radial() float64 { return math.Hypot(r.Along, r.Across) }
 
 // Row is the rated bearing as a row, under steady forces.
 func (r *Rated) Row(name string, along, across, axial, speedLimit float64) Row {

@@ -145,6 +145,9 @@ func checkGrids(c model.Comparison) []grid {
 			}
 		}
 		grids = append(grids, g)
+		if bearings, ok := bearingGrid(o); ok {
+			grids = append(grids, bearings)
+		}
 		if speeds, ok := speedGrid(o); ok {
 			grids = append(grids, speeds)
 		}
