@@ -134,7 +134,7 @@ func (s *Spec) notchParams() []param.Param {
 	pair := func(n *Notch, key, name, from, help string) []param.Param {
 		return []param.Param{
 			param.Number(&n.Bending, key+"_bending_concentration", "Concentration in bending, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help),
-			param.Number(&n.Torsion, key+"_torsion_concentration", "Same in torsion, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help),
+			param.Number(&n.Torsion, key+"_torsion_concentration", "Concentration in torsion, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help),
 		}
 	}
 	return slices.Concat(

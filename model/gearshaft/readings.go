@@ -29,7 +29,7 @@ var millimetrePerMinute = unit.Unit{Dimension: unit.Speed, Symbol: "mm/min", Key
 // are those of any drive with an axle of its own.
 var keys = [bearingCount]string{"prop_side", "engine_side", "pinion_prop_side", "pinion_engine_side"}
 
-var sides = [bearingCount]string{"propeller side", "engine side", "pinion, prop side", "pinion, engine side"}
+var sides = [bearingCount]string{"propeller side", "engine side", "pinion, prop side", "pinion, eng. side"}
 
 // Readings are the result's figures for people.
 func (r Result) Readings() []reading.Reading {
