@@ -18,11 +18,30 @@ type Duty struct {
 
 // Loads is what one bearing bears, N; none is negative.
 type Loads struct {
-	Running  float64 // radial, straight flight
-	Turn     float64 // what a turn adds to it
-	Peak     float64 // what pulsation and the greatest of a turn add to it
-	Standing float64 // radial, nothing turns
-	Axial    float64
+	Running   float64 // radial, straight flight
+	Turn      float64 // what a turn adds to it
+	Peak      float64 // what pulsation and the greatest of a turn add to it
+	Wear      float64 // what pulsation adds to the mean that wears
+	Standing  float64 // radial, nothing turns
+	Axial     float64
+	AxialWear float64 // what pulsation adds to the mean that wears
+	AxialPeak float64 // greatest, where that is more than Axial
+}
+
+// PulseFactor is the cubic mean of a load that swings as a sine, over its mean;
+// swing is the amplitude over the mean, 0 or more. Up to a swing of 1 it is the
+// cube root of 1 + 3/2 swing². Source: Palmgren's cubic mean.
+func PulseFactor(swing float64) float64 {
+	if swing <= 1 {
+		return math.Cbrt(1 + 1.5*swing*swing)
+	}
+	const steps = 64
+	sum := 0.0
+	for i := range steps {
+		x := math.Abs(1 + swing*math.Sin(2*math.Pi*(float64(i)+0.5)/steps))
+		sum += x * x * x
+	}
+	return math.Cbrt(sum / steps)
 }
 
 // Rated is one bearing of a shaft. Loads in N, lives in s. An empty slot has
@@ -56,10 +75,11 @@ func (b DeepGroove) Examine(d *Duty, x Loads, speed float64) Rated {
 		Survival: 1,
 	}
 	af := d.ApplicationFactor
-	loads := [2]float64{b.EquivalentLoad(af*r.Running, af*x.Axial, d.GeometryFactor), b.EquivalentLoad(af*r.Turning, af*x.Axial, d.GeometryFactor)}
+	axial := af * (x.Axial + x.AxialWear)
+	loads := [2]float64{b.EquivalentLoad(af*(r.Running+x.Wear), axial, d.GeometryFactor), b.EquivalentLoad(af*(r.Turning+x.Wear), axial, d.GeometryFactor)}
 	shares := [2]float64{1 - d.TurningShare, d.TurningShare}
 	r.Equivalent = MeanLoad(loads[:], shares[:])
-	r.StaticEquivalent = math.Max(StaticLoad(af*(r.Running+x.Peak), af*x.Axial), r.Standing)
+	r.StaticEquivalent = math.Max(StaticLoad(af*(r.Running+x.Peak), af*math.Max(x.Axial, x.AxialPeak)), r.Standing)
 	r.StaticSafety = param.Finite(b.StaticRating / r.StaticEquivalent)
 	if !(r.Equivalent > 0) || !(speed > 0) {
 		return r

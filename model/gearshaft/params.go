@@ -45,7 +45,7 @@ func (s *Spec) bearingParams() []param.Param {
 		param.Number(&s.LifeAsked, "bearing_life_asked", "Bearing life asked", unit.Hour).
 			Within(1, 20000).Typical(200, 1000).From(estimate).Help("Your own requirement, at full throttle throughout."),
 		param.Number(&s.ApplicationFactor, "bearing_load_factor", "Bearing load factor", unit.One).
-			Within(1, 3).Typical(1.1, 1.5).From(estimate).Help("Times the steady bearing loads, for what shakes them."),
+			Within(1, 3).Typical(1.1, 1.5).From(estimate).Help("Times the bearing loads, for what shakes them besides the engine's pulses, which are counted apart."),
 		param.Number(&s.TurningShare, "turning_share", "Time spent in turns", unit.Percent).
 			Within(0, 100).Typical(10, 40).From(estimate).Help("Share of the running time under the gyroscopic couple."),
 		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off its axis", unit.Micrometre).

@@ -56,15 +56,15 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	r := Result{spec: s, TorqueMean: t.mean, Swing: t.swing, WheelAxial: wheel.meshAxial, Thrust: l.Thrust,
 		onCrank: s.PinionOn == EngineCrank && g.Overhung,
 		Room:    room(&g), limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
-	peak := math.Max(0, t.over(t.greatest())-1)
+	shake := shaking{wear: bearing.PulseFactor(t.over(t.swing)) - 1, peak: math.Max(0, t.over(t.greatest())-1)}
 	duty := s.duty(g.Viscosity)
-	r.rateBearings(&duty, &wheel, s.WheelLocating, peak, l.Speed, wheelProp, g.WheelProp, g.WheelEngine)
+	r.rateBearings(&duty, &wheel, s.WheelLocating, shake, l.Speed, wheelProp, g.WheelProp, g.WheelEngine)
 	d := s.diameters(&g)
 	greatest := t.greatest()
 	if r.onCrank {
 		r.Coupling.Why, r.pull = onCrank, crankPull(&g, &pinion, t.over(greatest))
 	} else {
-		r.rateBearings(&duty, &pinion, s.PinionLocating, peak, l.Speed*g.Ratio, pinionProp, g.Pinion, g.Pinion)
+		r.rateBearings(&duty, &pinion, s.PinionLocating, shake, l.Speed*g.Ratio, pinionProp, g.Pinion, g.Pinion)
 		places := s.pinionPlaces(&g, &d)
 		r.Pinion = s.examine(&pinion, places[:], steel{s.PinionTensile, s.PinionYield}, &t, 1)
 		r.Coupling = s.rateSeat(&s.Coupling, d.coupling, s.CouplingSeatLength, greatest)
@@ -77,9 +77,12 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	return r
 }
 
-// rateBearings rates the two bearings of one shaft; peak is by how much of its
-// mean the mesh force rises at most.
-func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, peak, speed float64, first int, prop, engine bearing.DeepGroove) {
+// shaking is what the swing of the torque adds to the mesh force, over its
+// mean: to the mean that wears bearings, and at most.
+type shaking struct{ wear, peak float64 }
+
+// rateBearings rates the two bearings of one shaft.
+func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, shake shaking, speed float64, first int, prop, engine bearing.DeepGroove) {
 	for i, side := range [...]struct {
 		b    bearing.DeepGroove
 		side shaft.Side
@@ -90,14 +93,17 @@ func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, pea
 	} {
 		at := first + i
 		r.held[at] = side.of(x.steady)
+		mesh := side.of(x.mesh.held).Size()
+		loads := bearing.Loads{
+			Running: r.held[at].Size() + side.of(x.imbalance.held).Size(), Turn: side.of(x.gyro.held).Size(),
+			Wear: shake.wear * mesh, Peak: shake.peak*mesh + side.of(x.gyroPeak.held).Size(), Standing: side.of(x.weight.held).Size(),
+		}
 		if side.side == locating {
 			r.axial[at] = x.axial
+			loads.Axial, loads.AxialWear = math.Abs(x.axial), shake.wear*math.Abs(x.meshAxial)
+			loads.AxialPeak = math.Abs(x.axial + shake.peak*x.meshAxial)
 		}
-		r.Bearings[at] = side.b.Examine(d, bearing.Loads{
-			Running: r.held[at].Size() + side.of(x.imbalance.held).Size(), Turn: side.of(x.gyro.held).Size(),
-			Peak: peak*side.of(x.mesh.held).Size() + side.of(x.gyroPeak.held).Size(), Standing: side.of(x.weight.held).Size(),
-			Axial: math.Abs(r.axial[at]),
-		}, speed)
+		r.Bearings[at] = side.b.Examine(d, loads, speed)
 		r.Survival *= r.Bearings[at].Survival
 	}
 }

@@ -126,7 +126,7 @@ func (r *Result) loadReadings() []reading.Reading {
 	}
 	for i := range r.Bearings {
 		rs = append(rs, load(i, "bearing.equivalent_load_"+keys[i], "Equivalent load, "+sides[i], r.Bearings[i].Equivalent).
-			How("X Fr + Y Fa, cubic mean over turns and straight flight, times the load factor").Source(lifeSource))
+			How("X Fr + Y Fa, cubic mean over pulses, turns and straight flight, times the load factor").Source(lifeSource))
 	}
 	return append(rs,
 		load(wheelProp, "bearing.axial_load", "Axial load on the locating bearing", max(r.Bearings[wheelProp].Axial, r.Bearings[wheelEngine].Axial)).How("thrust and axial tooth force together"),
