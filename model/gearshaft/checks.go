@@ -9,18 +9,9 @@ import (
 	"backspan/model/unit"
 )
 
-// Limits of slope and shift. Source: Shigley's Mechanical Engineering Design,
-// table 7-2: uncrowned spur gears below 0.0005 rad; deep-groove ball bearings
-// 0.001 to 0.003 rad; shift of spur gears 0.010, 0.005 and 0.003 in by pitch.
-const (
-	gearSlope    = 0.0005
-	bearingSlope = 0.001
-	slopeSource  = "Shigley's Mechanical Engineering Design, table 7-2"
-	inch         = 0.0254
-	// quietStatic is the share above 1 below which a bearing may dent enough to
-	// be heard.
-	quietStatic = 1.0
-)
+// quietStatic is the share above 1 below which a bearing may dent enough to be
+// heard.
+const quietStatic = 1.0
 
 // parts are the parameters by which the bearings are chosen.
 var parts = [bearingCount]string{"Wheel bearing, propeller side", "Wheel bearing, engine side", "Pinion bearings", "Pinion bearings"}
@@ -113,77 +104,4 @@ func (r *Result) axialChecks(thin float64) []reading.Check {
 		reading.Condition("gearshaft.helix_hand", "Helix pushes against the thrust", r.WheelAxial*r.Thrust <= 0).Warn().
 			Source("statics").Advice("choose the other Hand of the pinion's helix: the teeth now push the propeller shaft the same way as the propeller does"),
 	}
-}
-
-func (r *Result) shaftChecks(thin float64) []reading.Check {
-	var cs []reading.Check
-	for _, x := range [...]struct {
-		s                *Shaft
-		key, label, make string
-	}{{&r.Pinion, "pinion", "pinion shaft", "Pinion bearings"}, {&r.Wheel, "wheel", "propeller shaft", "Wheel bearing, propeller side"}} {
-		where := ""
-		if x.s.Weakest != "" {
-			where = "at the " + x.s.Weakest + ": "
-		}
-		advice := where + "choose a larger bore as " + x.make + ", raise Tensile or Yield strength, " + x.label + ", lower the concentrations, or lower the peaks of torque with another Coupling stiffness"
-		cs = append(cs,
-			rated("gearshaft.fatigue_safety_"+x.key, "Fatigue safety, "+x.label, x.s.Fatigue, r.spec.SafetyAsked, thin, unit.One, noStress).
-				Source("your own Shaft safety asked; "+shaftSource).Advice(advice),
-			rated("gearshaft.yield_safety_"+x.key, "Yield safety, "+x.label, x.s.Yield, r.spec.SafetyAsked, thin, unit.One, noStress).
-				Source("your own Shaft safety asked; "+shaftSource).Advice(advice))
-	}
-	return cs
-}
-
-func (r *Result) bendChecks(thin float64) []reading.Check {
-	b := &r.Bend
-	slope := func(key, label string, x float64, where string) reading.Check {
-		return reading.AtMost(key, label, x, bearingSlope, thin, unit.Milliradian).Warn().
-			Source(slopeSource + ": 0.001 to 0.003 rad for deep-groove ball bearings, the lower one").
-			Advice("choose a larger bore as " + where + ", or lower Face width or Gap beside the gears")
-	}
-	return []reading.Check{
-		reading.AtMost("gearshaft.mesh_slope", "Slope between the gears", b.MeshSlope, gearSlope, thin, unit.Milliradian).Warn().
-			Source(slopeSource + ": 0.0005 rad for uncrowned spur gears").
-			Advice("choose larger bores as Pinion bearings and Wheel bearing, or choose Crowned teeth, which stand more than this limit"),
-		reading.AtMost("gearshaft.shift", "Shift of the gears", b.Shift, r.shiftLimit(), thin, unit.Micrometre).Warn().
-			Source(slopeSource + ", by the pitch of the teeth").Advice("choose larger bores as Pinion bearings and Wheel bearing"),
-		slope("gearshaft.bearing_slope_wheel", "Bearing slope, propeller shaft", max(b.Bearings[wheelProp], b.Bearings[wheelEngine]), "Wheel bearing, propeller side"),
-		slope("gearshaft.bearing_slope_pinion", "Bearing slope, pinion shaft", max(b.Bearings[pinionProp], b.Bearings[pinionEngine]), "Pinion bearings"),
-	}
-}
-
-// shiftLimit is how far a gear of this module may shift, m; between the groups
-// of the source the stricter one holds.
-func (r *Result) shiftLimit() float64 {
-	switch {
-	case r.module > inch/10:
-		return 0.010 * inch
-	case r.module > inch/20:
-		return 0.005 * inch
-	}
-	return 0.003 * inch
-}
-
-func (r *Result) seatChecks(thin float64) []reading.Check {
-	var cs []reading.Check
-	for _, x := range r.seats() {
-		key, label := "gearshaft."+x.key+"_seat", x.name+" seat under peak torque"
-		if x.s.Fit == Integral {
-			continue
-		}
-		cs = append(cs, rated(key, label, x.s.Safety, r.spec.SeatSafetyAsked, thin, unit.One, x.s.Why).
-			Source("your own Seat safety asked; "+seatSource).Advice(seatAdvice(x.s.Fit, x.name)))
-	}
-	return cs
-}
-
-func seatAdvice(f Fit, name string) string {
-	switch f {
-	case Keyed:
-		return "lengthen the " + name + " seat, choose a stronger key or hub, or choose splines as " + name + " held by"
-	case Tapered:
-		return "raise Taper nut's force for the " + name + " seat, or choose a steeper contact: raise Taper, length per diameter"
-	}
-	return "lengthen the " + name + " seat, raise Spline module or choose a stronger hub"
 }

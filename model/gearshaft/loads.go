@@ -26,7 +26,7 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 	}
 	t.peakMean, t.peakSwing = t.mean, t.swing
 	if p.Why == "" && p.Peak > t.greatest() && crankSpeed > 0 {
-		t.peakSpeed = p.PeakSpeed / crankSpeed
+		t.peakSpeed = math.Min(1, p.PeakSpeed/crankSpeed)
 		t.peakMean = math.Min(t.mean*t.peakSpeed*t.peakSpeed, p.Peak)
 		t.peakSwing = p.Peak - t.peakMean
 	}
@@ -36,9 +36,12 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 // greatest is the greatest torque on the pinion, N·m.
 func (t *twist) greatest() float64 { return math.Max(t.mean+t.swing, t.peakMean+t.peakSwing) }
 
+// leastTorque is the mean, N·m, below which nothing is worth comparing with it.
+const leastTorque = 1e-3
+
 // over is a torque over the mean of the working point, 0 where none passes.
 func (t *twist) over(torque float64) float64 {
-	if !(t.mean > 0) {
+	if !(t.mean > leastTorque) {
 		return 0
 	}
 	return torque / t.mean

@@ -45,7 +45,10 @@ func (s *Spec) rateSeat(seat *Seat, diameter, length, torque float64) SeatRating
 	default:
 		t := shaft.Taper{Diameter: diameter, Ratio: s.TaperRatio, NutForce: seat.NutForce, Friction: s.TaperFriction}
 		r.Capacity = param.Known(t.Torque())
-		r.Safety = param.Known(t.Torque() / torque)
+		r.Safety = param.Finite(t.Torque() / torque)
+	}
+	if r.Why == "" && !r.Safety.Known {
+		r.Why = noTwist
 	}
 	return r
 }
@@ -59,7 +62,7 @@ func (s *Spec) rateKey(r *SeatRating, seat *Seat, diameter, length float64) {
 	shear, pressure := k.Shear(r.Torque, diameter), k.Pressure(r.Torque, diameter)
 	r.Shear, r.Pressure = param.Known(shear), param.Known(pressure)
 	allowed := math.Min(seat.Pressure, s.KeyYield)
-	r.Safety = param.Known(math.Min(shearShare*s.KeyYield/shear, allowed/pressure))
+	r.Safety = param.Finite(math.Min(shearShare*s.KeyYield/shear, allowed/pressure))
 }
 
 func (s *Spec) rateSpline(r *SeatRating, seat *Seat, diameter, length float64) {
@@ -68,5 +71,5 @@ func (s *Spec) rateSpline(r *SeatRating, seat *Seat, diameter, length float64) {
 		r.Why = noSpline
 		return
 	}
-	r.Pressure, r.Safety = param.Known(pressure), param.Known(seat.Pressure/pressure)
+	r.Pressure, r.Safety = param.Known(pressure), param.Finite(seat.Pressure/pressure)
 }
