@@ -54,7 +54,7 @@ type chain struct {
 
 func (c *chain) run() {
 	c.outcome.Readings = make([]reading.Reading, 0, 288)
-	c.outcome.Checks = make([]reading.Check, 0, 72)
+	c.outcome.Checks = make([]reading.Check, 0, 96)
 	c.air = c.study.Site.State()
 	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)

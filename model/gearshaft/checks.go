@@ -48,9 +48,9 @@ func rated(key, label string, s param.Slot, limit, thin float64, u unit.Unit, wh
 }
 
 func (r *Result) lifeChecks(thin float64) []reading.Check {
-	var cs []reading.Check
+	cs := make([]reading.Check, 0, bearingCount)
 	for i := range r.Bearings {
-		cs = append(cs, rated("bearing.life_"+keys[i], "Bearing life, "+sides[i], r.Bearings[i].Life, r.spec.LifeAsked, thin, unit.Hour, noLoad).
+		cs = append(cs, rated(lifeNames.keys[i], lifeNames.labels[i], r.Bearings[i].Life, r.spec.LifeAsked, thin, unit.Hour, noLoad).
 			Source("your own Bearing life asked; "+lifeSource).Advice("choose a larger bearing as "+parts[i]+", or lower the mesh forces with a larger Module or more teeth"))
 	}
 	return cs

@@ -16,7 +16,7 @@ const (
 )
 
 func (r *Result) shaftChecks(thin float64) []reading.Check {
-	var cs []reading.Check
+	cs := make([]reading.Check, 0, 4)
 	for _, x := range [...]struct {
 		s                *Shaft
 		key, label, make string
@@ -66,7 +66,7 @@ func (r *Result) shiftLimit() float64 {
 }
 
 func (r *Result) seatChecks(thin float64) []reading.Check {
-	var cs []reading.Check
+	cs := make([]reading.Check, 0, 3)
 	for _, x := range r.seats() {
 		key, label := "gearshaft."+x.key+"_seat", x.name+" seat under peak torque"
 		if x.s.Fit == Integral {

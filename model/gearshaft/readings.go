@@ -30,6 +30,25 @@ var keys = [bearingCount]string{"prop_side", "engine_side", "pinion_prop_side", 
 
 var sides = [bearingCount]string{"propeller side", "engine side", "pinion, prop side", "pinion, eng. side"}
 
+// named is a key and a label for each of the four bearings.
+type named struct{ keys, labels [bearingCount]string }
+
+func nameFour(key, label string) (n named) {
+	for i := range bearingCount {
+		n.keys[i], n.labels[i] = key+keys[i], label+sides[i]
+	}
+	return n
+}
+
+var (
+	lifeNames       = nameFour("bearing.life_", "Bearing life, ")
+	basicNames      = nameFour("bearing.basic_life_", "Basic life, ")
+	loadNames       = nameFour("bearing.load_", "Bearing load, ")
+	turningNames    = nameFour("bearing.load_turning_", "Load in a turn, ")
+	standingNames   = nameFour("bearing.load_standing_", "Load standing, ")
+	equivalentNames = nameFour("bearing.equivalent_load_", "Equivalent load, ")
+)
+
 // Readings are the result's figures for people.
 func (r Result) Readings() []reading.Reading {
 	return slices.Concat(r.lifeReadings(), r.worstReadings(), r.loadReadings(), r.forceReadings(), r.shaftReadings(), r.bendReadings(), r.seatReadings())
@@ -39,11 +58,11 @@ func (r *Result) lifeReadings() []reading.Reading {
 	const modified, basic = "a1 aISO (C/P)³ over speed, at this duty throughout", "(C/P)³ million revolutions over speed"
 	rs := make([]reading.Reading, 0, 2*bearingCount)
 	for i := range r.Bearings {
-		rs = append(rs, reading.OfSlot("bearing.life_"+keys[i], "Bearing life, "+sides[i], r.Bearings[i].Life, unit.Hour, r.unloaded(i)).
+		rs = append(rs, reading.OfSlot(lifeNames.keys[i], lifeNames.labels[i], r.Bearings[i].Life, unit.Hour, r.unloaded(i)).
 			Higher().How(modified).Source(lifeSource))
 	}
 	for i := range r.Bearings {
-		rs = append(rs, reading.OfSlot("bearing.basic_life_"+keys[i], "Basic life, "+sides[i], r.Bearings[i].BasicLife, unit.Hour, r.unloaded(i)).
+		rs = append(rs, reading.OfSlot(basicNames.keys[i], basicNames.labels[i], r.Bearings[i].BasicLife, unit.Hour, r.unloaded(i)).
 			Higher().How(basic).Source(lifeSource))
 	}
 	return rs
@@ -116,15 +135,15 @@ func (r *Result) loadReadings() []reading.Reading {
 	rs := make([]reading.Reading, 0, 16)
 	for i := range r.Bearings {
 		b := &r.Bearings[i]
-		rs = append(rs, load(i, "bearing.load_"+keys[i], "Bearing load, "+sides[i], b.Running).How("mesh and weight in two planes, plus imbalance"))
+		rs = append(rs, load(i, loadNames.keys[i], loadNames.labels[i], b.Running).How("mesh and weight in two planes, plus imbalance"))
 	}
 	for i := range r.Bearings[:pinionProp] {
 		b := &r.Bearings[i]
-		rs = append(rs, load(i, "bearing.load_turning_"+keys[i], "Load in a turn, "+sides[i], b.Turning).How("straight flight plus the gyroscopic couple over the spacing"),
-			load(i, "bearing.load_standing_"+keys[i], "Load standing, "+sides[i], b.Standing).How("the propeller's weight, engine stopped"))
+		rs = append(rs, load(i, turningNames.keys[i], turningNames.labels[i], b.Turning).How("straight flight plus the gyroscopic couple over the spacing"),
+			load(i, standingNames.keys[i], standingNames.labels[i], b.Standing).How("the propeller's weight, engine stopped"))
 	}
 	for i := range r.Bearings {
-		rs = append(rs, load(i, "bearing.equivalent_load_"+keys[i], "Equivalent load, "+sides[i], r.Bearings[i].Equivalent).
+		rs = append(rs, load(i, equivalentNames.keys[i], equivalentNames.labels[i], r.Bearings[i].Equivalent).
 			How("X Fr + Y Fa, cubic mean over pulses, turns and straight flight, times the load factor").Source(lifeSource))
 	}
 	return append(rs,

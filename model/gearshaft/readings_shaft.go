@@ -26,7 +26,7 @@ func (r *Result) forceReadings() []reading.Reading {
 }
 
 func (r *Result) shaftReadings() []reading.Reading {
-	var rs []reading.Reading
+	rs := make([]reading.Reading, 0, 8)
 	for _, x := range [...]struct {
 		s          *Shaft
 		key, label string
@@ -61,7 +61,7 @@ func (r *Result) bendReadings() []reading.Reading {
 }
 
 func (r *Result) seatReadings() []reading.Reading {
-	var rs []reading.Reading
+	rs := make([]reading.Reading, 0, 12)
 	for _, x := range r.seats() {
 		why := x.s.Why
 		if why == "" {
