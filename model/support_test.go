@@ -172,6 +172,10 @@ func TestPinionOnTheCrank(t *testing.T) {
 	if off := value(t, o, "crank.load_near") - value(t, o, "crank.load_far"); math.Abs(off/mesh-1) > 0.02 {
 		t.Errorf("the two differ by %g N, the mesh presses with %g", off, mesh)
 	}
+	far := changed(t, "Gear 190", append(overhung, [2]string{"engine.drive_face_to_main_bearing", "40 mm"})...)
+	if more := value(t, far, "crank.load_far") - value(t, o, "crank.load_far"); math.Abs(more/(mesh*30/60)-1) > 0.02 {
+		t.Errorf("30 mm farther puts %g N more on the farther bearing, the mesh presses with %g", more, mesh)
+	}
 	if len(o.Bearings) != 4 || o.Bearings[2].Size != "" {
 		t.Errorf("%+v", o.Bearings)
 	}

@@ -73,17 +73,22 @@ func (r *Result) seatChecks(thin float64) []reading.Check {
 			continue
 		}
 		cs = append(cs, rated(key, label, x.s.Safety, r.spec.SeatSafetyAsked, thin, unit.One, x.s.Why).
-			Source("your own Seat safety asked; "+seatSource).Advice(seatAdvice(x.s.Fit, x.name)))
+			Source("your own Seat safety asked; "+seatSource).Advice(x.advice()))
 	}
 	return cs
 }
 
-func seatAdvice(f Fit, name string) string {
-	switch f {
-	case Keyed:
-		return "lengthen the " + name + " seat, choose a stronger key or hub, or choose splines as " + name + " held by"
-	case Tapered:
-		return "raise Taper nut's force for the " + name + " seat, or choose a steeper contact: raise Taper, length per diameter"
+// advice names the parameters that make a seat hold.
+func (x namedSeat) advice() string {
+	longer := "raise " + x.name + " seat, length"
+	if x.key == "wheel" {
+		longer = "raise Face width"
 	}
-	return "lengthen the " + name + " seat, raise Spline module or choose a stronger hub"
+	switch x.s.Fit {
+	case Keyed:
+		return longer + ", choose a stronger hub or raise Yield strength of the keys, or choose splines as " + x.name + " held by"
+	case Tapered:
+		return "raise Taper nut's force, " + x.key + ", or Taper, length per diameter"
+	}
+	return longer + ", raise Spline module or choose a stronger hub"
 }

@@ -13,6 +13,10 @@
 // lie in the plane across the shafts: Along the line from the propeller's axis
 // to the crank's, Across it so that Along, Across and forward are right-handed.
 //
+// Left out are the weights of gears, shafts and coupling, which are a hundredth
+// of the mesh forces, the coupling's side forces, and the give of bearings and
+// case.
+//
 // The pinion is of one piece with its shaft. Both shafts are solid. What turns
 // with a shaft bends it steadily, what keeps its direction in space bends it to
 // and fro once a turn, and the swing of the torque swings the mesh force as

@@ -59,7 +59,7 @@ func (s *Spec) seatParams() []param.Param {
 	return []param.Param{
 		param.Choice(&s.Coupling.Fit, "coupling_fit", "Coupling held by", fits...).Help("How the coupling sits on the pinion shaft."),
 		param.Choice(&s.Wheel.Fit, "wheel_fit", "Wheel held by", fits...).Help("How the wheel sits on the propeller shaft; the seat is as long as the face is wide."),
-		param.Choice(&s.Flange.Fit, "flange_fit", "Propeller flange held by", fits...).Help("How the propeller flange sits on its shaft."),
+		param.Choice(&s.Flange.Fit, "flange_fit", "Flange held by", fits...).Help("How the propeller flange sits on its shaft."),
 		param.Number(&s.CouplingSeatLength, "coupling_seat_length", "Coupling seat, length", unit.Millimetre).
 			Within(3, 100).Typical(12, 30).From(estimate).Help("Along the pinion shaft, ahead of the case."),
 		param.Number(&s.FlangeSeatLength, "flange_seat_length", "Flange seat, length", unit.Millimetre).

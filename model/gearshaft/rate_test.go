@@ -180,9 +180,9 @@ func TestChecksFailWhenTheyShould(t *testing.T) {
 		{"gearshaft.shift", func(_ *Spec, g *gear.Shafting, _ *shaft.Loads) { g.Tangential = 3e6 }, reading.Thin, "bores"},
 		{"gearshaft.bearing_slope_wheel", func(_ *Spec, _ *gear.Shafting, l *shaft.Loads) { l.GyroPeak = 2000 }, reading.Thin, "Wheel bearing"},
 		{"gearshaft.bearing_slope_pinion", func(_ *Spec, g *gear.Shafting, _ *shaft.Loads) { g.Tangential = 9e4 }, reading.Thin, "Pinion bearings"},
-		{"gearshaft.coupling_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.Coupling.NutForce = 3000 }, reading.Fails, "nut"},
+		{"gearshaft.coupling_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.Coupling.NutForce = 3000 }, reading.Fails, "Taper nut's force, coupling"},
 		{"gearshaft.wheel_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.Wheel.Fit, s.Wheel.Pressure = Keyed, 50e6 }, reading.Fails, "Wheel held by"},
-		{"gearshaft.flange_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.FlangeSeatLength = 0.003 }, reading.Fails, "Flange seat"},
+		{"gearshaft.flange_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.FlangeSeatLength = 0.003 }, reading.Fails, "Flange seat, length"},
 		{"gearshaft.flange_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.SplineModule = 0.005 }, reading.NotRated, ""},
 		{"gearshaft.flange_seat", func(s *Spec, _ *gear.Shafting, _ *shaft.Loads) { s.Flange.Fit, s.FlangeSeatLength = Keyed, 0.005 }, reading.NotRated, ""},
 	} {
