@@ -23,6 +23,7 @@ func TestPublished(t *testing.T) {
 			return map[string]float64{"wheel": g.WheelAxial(part.Turn(c.Word(t, "turn")).Sign())}
 		},
 		"reduction": reduction,
+		"spur":      spur,
 	})
 }
 
@@ -52,6 +53,21 @@ func threeToOne(t testing.TB) gear.Shafting {
 
 func threeToOneLoads() shaft.Loads {
 	return shaft.Loads{PropellerWeight: 11, PropellerOverhang: 0.015, Thrust: 650, GyroCouple: 30, GyroPeak: 60, Speed: 2800 * rpm}
+}
+
+// spur is a pair without helix, each gear midway between its bearings, in any
+// units.
+func spur(t testing.TB, c published.Case) map[string]float64 {
+	g := threeToOne(t)
+	p := &g.Places
+	p.WheelPropBearing, p.WheelEngineBearing = p.Gears-0.03, p.Gears+0.03
+	g.Torque, g.PinionWorking, g.WheelWorking, g.Axial = c.Num(t, "torque"), c.Num(t, "pinion"), c.Num(t, "wheel"), 0
+	g.Tangential = 2 * g.Torque / g.PinionWorking
+	g.Radial = g.Tangential * math.Tan(c.Num(t, "pressure_angle")*math.Pi/180)
+	r := Rate(Default(), g, part.Clockwise, shaft.Loads{Speed: 100})
+	rows := r.Rows()
+	return map[string]float64{"tangential": rows[pinionProp].Across + rows[pinionEngine].Across, "radial": rows[pinionProp].Along + rows[pinionEngine].Along,
+		"wheel_prop": rows[wheelProp].Radial(), "wheel_engine": rows[wheelEngine].Radial(), "pinion_prop": rows[pinionProp].Radial(), "pinion_engine": rows[pinionEngine].Radial()}
 }
 
 func reduction(t testing.TB, _ published.Case) map[string]float64 {

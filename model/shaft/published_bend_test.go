@@ -10,6 +10,10 @@ import (
 func seatRunners() map[string]published.Runner {
 	return map[string]published.Runner{
 		"diameter": diameterCase, "bend": bendCase, "key_length": keyLength, "key_section": keySection, "key_stress": keyStress,
+		"key_torque": func(t testing.TB, c published.Case) map[string]float64 {
+			k := Key{Width: c.Num(t, "width") / 1000, Length: c.Num(t, "length") / 1000}
+			return map[string]float64{"torque_knm": c.Num(t, "shear") * megapascal / k.Shear(1, c.Num(t, "diameter")/1000) / 1000}
+		},
 		"spline": func(t testing.TB, c published.Case) map[string]float64 {
 			s := Spline{Diameter: c.Num(t, "diameter") / 1000, Module: c.Num(t, "module") / 1000, Length: c.Num(t, "length") / 1000, Share: c.Num(t, "share")}
 			p, ok := s.Pressure(c.Num(t, "torque"))

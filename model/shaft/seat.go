@@ -50,9 +50,18 @@ type Spline struct {
 	Share                    float64 // of the flanks that carry
 }
 
-// Teeth is the number that the diameter holds. Source: DIN 5480, from memory:
-// diameter = module (teeth + 1.1) + twice the shift.
-func (s Spline) Teeth() int { return int(math.Floor(s.Diameter/s.Module - 1.1)) }
+// Teeth is the number that the diameter holds: diameter = module (teeth + 1.1 +
+// 2 shift) with a shift from -0.05 to 0.45, and the even number where two will
+// do. Source: DIN 5480, from memory.
+func (s Spline) Teeth() int {
+	const rounding = 1e-9
+	most := s.Diameter/s.Module - 1 + rounding
+	z := math.Floor(most)
+	if math.Mod(z, 2) == 1 && z-1 >= most-1-2*rounding {
+		z--
+	}
+	return int(z)
+}
 
 // Pressure is the mean pressure on the flanks that carry under a torque, N·m,
 // Pa; ok is false for fewer than six teeth. The flanks touch over a depth of
