@@ -36,7 +36,7 @@ var ofPinion = map[string]bool{
 	"bearing.life_pinion_prop_side": true, "bearing.life_pinion_engine_side": true, "bearing.speed_pinion": true,
 	"bearing.axial_load_pinion": true, "gearshaft.pinion_room": true, "gearshaft.fatigue_safety_pinion": true,
 	"gearshaft.yield_safety_pinion": true, "gearshaft.mesh_slope": true, "gearshaft.shift": true,
-	"gearshaft.bearing_slope_pinion": true, "gearshaft.coupling_seat": true,
+	"gearshaft.bearing_slope_pinion": true, "gearshaft.coupling_seat": true, "gearshaft.coupling_seat_room": true,
 }
 
 // rated is a check of a slot against a least value.

@@ -66,7 +66,15 @@ func (r *Result) shiftLimit() float64 {
 }
 
 func (r *Result) seatChecks(thin float64) []reading.Check {
-	cs := make([]reading.Check, 0, 3)
+	cs := make([]reading.Check, 0, 5)
+	if r.Coupling.Fit != Integral {
+		cs = append(cs, reading.AtMost("gearshaft.coupling_seat_room", "Coupling seat within the coupling", r.spec.CouplingSeatLength, r.SeatRoom[0], 0, unit.Millimetre).
+			Source("geometry").Advice("lower Coupling seat, length, or raise Coupling depth"))
+	}
+	if r.Flange.Fit != Integral {
+		cs = append(cs, reading.AtMost("gearshaft.flange_seat_room", "Flange seat clear of the bearing", r.spec.FlangeSeatLength, r.SeatRoom[1], 0, unit.Millimetre).
+			Source("geometry").Advice("lower Flange seat, length, or raise Propeller flange thickness or Seal cover depth"))
+	}
 	for _, x := range r.seats() {
 		key, label := "gearshaft."+x.key+"_seat", x.name+" seat under peak torque"
 		if x.s.Fit == Integral {

@@ -32,9 +32,10 @@ type Result struct {
 	Bend       Bend
 	TorqueMean float64 // on the pinion, N·m
 	Swing      float64
-	WheelAxial float64 // of the mesh on the wheel, positive forward, with the thrust
-	Thrust     float64 // positive forward
-	Room       float64 // least between a bearing of the pinion and its teeth, m
+	WheelAxial float64    // of the mesh on the wheel, positive forward, with the thrust
+	Thrust     float64    // positive forward
+	Room       float64    // least between a bearing of the pinion and its teeth, m
+	SeatRoom   [2]float64 // what coupling and flange seat have, m
 
 	pull    shaft.CrankPull
 	onCrank bool // the pinion sits on the engine's crank: nothing of it is rated here
@@ -55,7 +56,8 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	t := newTwist(&g, l.Speed*g.Ratio)
 	r := Result{spec: s, TorqueMean: t.mean, Swing: t.swing, WheelAxial: wheel.meshAxial, Thrust: l.Thrust,
 		onCrank: s.PinionOn == EngineCrank && g.Overhung,
-		Room:    room(&g), limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
+		Room:    room(&g), SeatRoom: [2]float64{g.Places.DriveFace - g.Places.CouplingRear, g.Places.FlangeFront + g.SealAndCover},
+		limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
 	shake := shaking{wear: bearing.PulseFactor(t.over(t.swing)) - 1, peak: math.Max(0, t.over(t.greatest())-1)}
 	duty := s.duty(g.Viscosity)
 	r.rateBearings(&duty, &wheel, s.WheelLocating, shake, l.Speed, wheelProp, g.WheelProp, g.WheelEngine)

@@ -82,7 +82,7 @@ func Default() Spec {
 		ApplicationFactor: 1.2, TurningShare: 0.2, CentreOffset: 25e-6,
 
 		Coupling: Seat{Tapered, 200e6, 30e3}, Wheel: Seat{Splined, 200e6, 40e3}, Flange: Seat{Splined, 100e6, 40e3},
-		CouplingSeatLength: 20e-3, FlangeSeatLength: 25e-3, CouplingStep: 2e-3, WheelStep: 4e-3,
+		CouplingSeatLength: 20e-3, FlangeSeatLength: 20e-3, CouplingStep: 2e-3, WheelStep: 4e-3,
 		KeyYield: 350e6, SplineModule: 1.25e-3, SplineShare: 0.5, TaperRatio: 10, TaperFriction: 0.12,
 
 		PinionTensile: 1000e6, PinionYield: 750e6, WheelTensile: 1000e6, WheelYield: 800e6,
