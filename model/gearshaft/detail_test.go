@@ -2,6 +2,7 @@ package gearshaft
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/part"
@@ -25,16 +26,16 @@ func TestStaticLoadCountsTheAxialPeak(t *testing.T) {
 func TestWhereTheTorqueRuns(t *testing.T) {
 	s, g := Default(), threeToOne(t)
 	d := s.diameters(&g)
-	for overhung, want := range map[bool][4]bool{false: {true, true, false, true}, true: {true, true, true, true}} {
+	for _, overhung := range []bool{false, true} {
 		g.Overhung = overhung
-		for i, p := range s.pinionPlaces(&g, &d) {
-			if p.twisted != want[i] {
+		for _, p := range s.pinionPlaces(&g, &d) {
+			if want := overhung || !strings.HasPrefix(p.name, "propeller-side"); p.twisted != want {
 				t.Errorf("overhung %t: torque at the %s is %t", overhung, p.name, p.twisted)
 			}
 		}
 	}
-	for i, p := range s.wheelPlaces(&g, &d) {
-		if want := [4]bool{true, false, true, true}[i]; p.twisted != want {
+	for _, p := range s.wheelPlaces(&g, &d) {
+		if want := !strings.HasPrefix(p.name, "engine-side"); p.twisted != want {
 			t.Errorf("torque at the %s is %t", p.name, p.twisted)
 		}
 	}
@@ -79,4 +80,22 @@ func TestMeshPushesTheGearsApart(t *testing.T) {
 	near(t, "separation, µm", r.Bend.Separation*1e6, g.Radial*give*1e6)
 	near(t, "shift, µm", r.Bend.Shift*1e6, math.Hypot(g.Radial, g.Tangential)*1e6*sag(g.Places.PinionEngineBearing-g.Places.PinionPropBearing, 0.020))
 	near(t, "slope in the middle, mrad", r.Bend.MeshSlope*1e3, 0)
+}
+
+// Beside its bearings a pinion's shaft bends by the bearing's force over half
+// the bearing's width.
+func TestShouldersLieBesideTheBearings(t *testing.T) {
+	s, g := Default(), threeToOne(t)
+	d := s.diameters(&g)
+	_, mesh := meshes(&g, 1)
+	x := pinionLine(&g, mesh, 1)
+	for _, p := range s.pinionPlaces(&g, &d) {
+		held := x.steady.EngineSide
+		if strings.HasPrefix(p.name, "propeller-side") {
+			held = x.steady.PropSide
+		}
+		if strings.HasSuffix(p.name, "shoulder") {
+			near(t, p.name, x.fixed(p.at, 1), held.Size()*g.Pinion.Width/2)
+		}
+	}
 }

@@ -20,5 +20,6 @@
 // The pinion is of one piece with its shaft. Both shafts are solid. What turns
 // with a shaft bends it steadily, what keeps its direction in space bends it to
 // and fro once a turn, and the swing of the torque swings the mesh force as
-// well; it is counted at its peak.
+// well; it is counted at its peak. A peak of the torque below the working point
+// counts as if it were held without end, because idling is.
 package gearshaft

@@ -20,26 +20,35 @@ func (s *Spec) diameters(g *gear.Shafting) diameters {
 	}
 }
 
+// toward is the face of a bearing that looks at the gear, m.
+func toward(bearing, gear, width float64) float64 {
+	return bearing + math.Copysign(width/2, gear-bearing)
+}
+
 // pinionPlaces are the sections of the pinion shaft. The torque enters at the
 // coupling; between the bearings it ends at the teeth.
-func (s *Spec) pinionPlaces(g *gear.Shafting, d *diameters) [4]place {
+func (s *Spec) pinionPlaces(g *gear.Shafting, d *diameters) [6]place {
 	p := &g.Places
-	return [4]place{
+	return [6]place{
 		{"coupling seat", p.CouplingRear + s.CouplingSeatLength/2, d.coupling, s.notch(s.Coupling.Fit), true},
 		{"engine-side bearing seat", p.PinionEngineBearing, g.Pinion.Bore, s.Shoulder, true},
+		{"engine-side bearing shoulder", toward(p.PinionEngineBearing, p.Gears, g.Pinion.Width), g.Pinion.Bore, s.Shoulder, true},
 		{"propeller-side bearing seat", p.PinionPropBearing, g.Pinion.Bore, s.Shoulder, g.Overhung},
+		{"propeller-side bearing shoulder", toward(p.PinionPropBearing, p.Gears, g.Pinion.Width), g.Pinion.Bore, s.Shoulder, g.Overhung},
 		{"roots of the pinion's teeth", p.Gears, g.PinionRoot, s.Toothed, true},
 	}
 }
 
 // wheelPlaces are the sections of the propeller shaft. The torque runs from
 // the wheel to the flange.
-func (s *Spec) wheelPlaces(g *gear.Shafting, d *diameters) [4]place {
+func (s *Spec) wheelPlaces(g *gear.Shafting, d *diameters) [6]place {
 	p := &g.Places
-	return [4]place{
+	return [6]place{
 		{"wheel seat", p.Gears, d.wheel, s.notch(s.Wheel.Fit), true},
 		{"engine-side bearing seat", p.WheelEngineBearing, g.WheelEngine.Bore, s.Shoulder, false},
+		{"engine-side bearing shoulder", toward(p.WheelEngineBearing, p.Gears, g.WheelEngine.Width), g.WheelEngine.Bore, s.Shoulder, false},
 		{"propeller-side bearing seat", p.WheelPropBearing, g.WheelProp.Bore, s.Shoulder, true},
+		{"propeller-side bearing shoulder", toward(p.WheelPropBearing, p.Gears, g.WheelProp.Width), g.WheelProp.Bore, s.Shoulder, true},
 		{"flange seat", math.Min(s.FlangeSeatLength, p.WheelPropBearing-g.WheelProp.Width/2), d.flange, s.notch(s.Flange.Fit), true},
 	}
 }
