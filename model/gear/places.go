@@ -43,7 +43,6 @@ type Shafting struct {
 
 	Ratio         float64
 	Module        float64 // normal, m
-	Crowned       bool
 	PinionRoot    float64 // diameter, m
 	PinionWorking float64 // diameter, m
 	WheelWorking  float64
@@ -72,7 +71,7 @@ func (r Result) Shafting() Shafting {
 		Places: r.places(), Overhung: r.spec.PinionPlace == Overhung,
 		FaceWidth: m.FaceWidth, SealAndCover: r.spec.SealWidth + r.spec.CoverDepth,
 		Pinion: r.bearings.pinion, WheelEngine: r.bearings.wheelEngine, WheelProp: r.bearings.wheelPropeller,
-		Ratio: m.Ratio(), Module: m.Module, Crowned: r.spec.Crowned, PinionRoot: m.Pinion.RootDiameter,
+		Ratio: m.Ratio(), Module: m.Module, PinionRoot: m.Pinion.RootDiameter,
 		PinionWorking: m.Pinion.WorkingDiameter, WheelWorking: m.Driven.WorkingDiameter, Hand: r.spec.PinionHand,
 		Torque: torque, Tangential: 2 * torque / m.Pinion.WorkingDiameter, Radial: f.Radial, Axial: f.Axial,
 		Viscosity: r.Sump.Viscosity, Application: r.spec.ApplicationFactor, Pulsation: r.Pulsation,

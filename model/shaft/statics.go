@@ -55,9 +55,6 @@ func (l Load) Times(x float64) Load {
 	return Load{At: l.At, Force: Vector{}.plus(l.Force, x), Couple: Vector{}.plus(l.Couple, x)}
 }
 
-// Plus adds two vectors.
-func (v Vector) Plus(w Vector) Vector { return v.plus(w, 1) }
-
 // Minus is the vector from w to v.
 func (v Vector) Minus(w Vector) Vector { return v.plus(w, -1) }
 
