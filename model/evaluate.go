@@ -53,8 +53,8 @@ type chain struct {
 }
 
 func (c *chain) run() {
-	c.outcome.Readings = make([]reading.Reading, 0, 352)
-	c.outcome.Checks = make([]reading.Check, 0, 88)
+	c.outcome.Readings = make([]reading.Reading, 0, 448)
+	c.outcome.Checks = make([]reading.Check, 0, 128)
 	c.air = c.study.Site.State()
 	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)

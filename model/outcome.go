@@ -1,6 +1,7 @@
 package model
 
 import (
+	"backspan/model/bearing"
 	"backspan/model/carry"
 	"backspan/model/part"
 	"backspan/model/reading"
@@ -17,6 +18,7 @@ type Outcome struct {
 	Load     carry.Load   // the ready machine on the pilot's back
 	Speeds   part.SpeedMap
 	Changes  []upkeep.Change // of parts, in order of running time until the horizon
+	Bearings []bearing.Row   // with the forces on them; of the crank's, where they are known
 }
 
 // Reading finds a reading by key.

@@ -73,12 +73,14 @@ func (s *Spec) oilParams() []param.Param {
 func (s *Spec) shaftParams() []param.Param {
 	sizes := bearing.Sizes()
 	return []param.Param{
+		param.Choice(&s.PinionHand, "pinion_hand", "Hand of the pinion's helix", RightHand, LeftHand).When(s.HelixAngle > 0).
+			Help("The wheel has the other hand. With the crank's turn it settles which way the teeth push the propeller shaft; let them push against the thrust."),
 		param.Choice(&s.PinionBearings, "pinion_bearings", "Pinion bearings", sizes...).
 			Help("Deep-groove ball bearing on both sides of the pinion."),
 		param.Choice(&s.WheelEngineBearing, "wheel_engine_bearing", "Wheel bearing, engine side", sizes...).
-			Help("The wheel's floating bearing."),
+			Help("Ahead of the wheel; which bearing takes the thrust is said with the gear shafts."),
 		param.Choice(&s.WheelPropellerBearing, "wheel_propeller_bearing", "Wheel bearing, propeller side", sizes...).
-			Help("The wheel's locating bearing; it takes the thrust."),
+			Help("Behind the wheel, nearer to the propeller."),
 		param.Number(&s.BearingOilFactor, "bearing_oil_factor", "Bearing oil drag factor", unit.One).Within(0.5, 6).Typical(1.5, 2).
 			From("from memory: f0 1.5 to 2 with splash oil").Help("Palmgren's f0 for ball bearings."),
 		param.Toggle(&s.PinionSeal, "pinion_seal", "Seal on the pinion shaft").

@@ -65,6 +65,7 @@ type Spec struct {
 
 	// The parts along the shafts.
 	Coupling              coupling.Spec
+	PinionHand            Hand
 	PinionBearings        bearing.Size
 	WheelEngineBearing    bearing.Size
 	WheelPropellerBearing bearing.Size
@@ -115,7 +116,7 @@ func Default() Spec {
 		OilTemperatureLimit: 120 + celsiusZero,
 
 		MeshDamping: 0.07, Coupling: coupling.Default(),
-		PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
+		PinionHand: RightHand, PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
 		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,
 		WebFactor: 0.6, FlangeDiameter: 100e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,

@@ -122,8 +122,9 @@ var (
 	Knot             = unitOf(Speed, "kn", "kn", 1852, 3600)
 	FootPerSecond    = unitOf(Speed, "ft/s", "ft_s", 12*inch, 1)
 
-	Radian = unitOf(Angle, "rad", "rad", 1, 1)
-	Degree = unitOf(Angle, "°", "deg", math.Pi, 180)
+	Radian      = unitOf(Angle, "rad", "rad", 1, 1)
+	Milliradian = unitOf(Angle, "mrad", "mrad", 1, 1000)
+	Degree      = unitOf(Angle, "°", "deg", math.Pi, 180)
 
 	RadianPerSecond = unitOf(AngularSpeed, "rad/s", "rad_s", 1, 1)
 	RPM             = unitOf(AngularSpeed, "rpm", "rpm", math.Pi, 30)
@@ -219,7 +220,7 @@ var all = []Unit{
 	Kilogram, Gram, PoundMass,
 	Second, Minute, Hour,
 	MetrePerSecond, KilometrePerHour, Knot, FootPerSecond,
-	Radian, Degree,
+	Radian, Milliradian, Degree,
 	RadianPerSecond, RPM,
 	Hertz,
 	Newton, Kilonewton, KilogramForce, PoundForce,

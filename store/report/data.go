@@ -24,6 +24,7 @@ type jsonVariant struct {
 	Name     string        `json:"name"`
 	Readings []jsonReading `json:"readings"`
 	Checks   []jsonCheck   `json:"checks"`
+	Bearings []jsonBearing `json:"bearings"`
 	Feel     *jsonFeel     `json:"hip_moment_from_reference"` // null when it cannot be told
 }
 
@@ -63,7 +64,7 @@ func writeJSON(w io.Writer, c model.Comparison) error {
 		out.Reference = c.Outcomes[c.Reference].Variant
 	}
 	for i, o := range c.Outcomes {
-		v := jsonVariant{Name: o.Variant, Readings: []jsonReading{}, Checks: []jsonCheck{},
+		v := jsonVariant{Name: o.Variant, Readings: []jsonReading{}, Checks: []jsonCheck{}, Bearings: bearingsJSON(o.Bearings),
 			Feel: feelJSON(c.Feel[i])}
 		for _, r := range o.Readings {
 			v.Readings = append(v.Readings, readingJSON(r, c.Currency))

@@ -64,6 +64,9 @@ func variantGrids(o model.Outcome, currency string) []grid {
 // proofGrids are the tables that belong with the checks.
 func proofGrids(o model.Outcome) []grid {
 	var grids []grid
+	if g, ok := bearingGrid(o); ok {
+		grids = append(grids, g)
+	}
 	if g, ok := speedGrid(o); ok {
 		grids = append(grids, g)
 	}
