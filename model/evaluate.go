@@ -30,7 +30,9 @@ func EvaluateAll(s *Study) []Outcome {
 // be computed fails a check that says why; the readings that depend on it are
 // missing, with the same reason.
 func Evaluate(s *Study, v *Variant) Outcome {
-	c := chain{study: s, variant: v, outcome: Outcome{Variant: v.Name}}
+	measured := *s
+	measured.Pilot = s.Pilot.Measured()
+	c := chain{study: &measured, variant: v, outcome: Outcome{Variant: v.Name}}
 	c.run()
 	return c.outcome
 }
@@ -53,8 +55,8 @@ type chain struct {
 }
 
 func (c *chain) run() {
-	c.outcome.Readings = make([]reading.Reading, 0, 288)
-	c.outcome.Checks = make([]reading.Check, 0, 72)
+	c.outcome.Readings = make([]reading.Reading, 0, 320)
+	c.outcome.Checks = make([]reading.Check, 0, 80)
 	c.air = c.study.Site.State()
 	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
@@ -69,6 +71,7 @@ func (c *chain) run() {
 	c.reportPropeller(m)
 	c.reportWeight()
 	c.reportFlight(m)
+	c.reportSafety(m)
 	c.add(c.air.Readings(), nil)
 	c.add([]reading.Reading{c.torsionalReading()}, nil)
 	c.add(later(), nil)

@@ -12,8 +12,9 @@ type Outcome struct {
 	Variant  string
 	Readings []reading.Reading
 	Checks   []reading.Check
-	Stack    stack.Result // the pieces in place, for drawings
-	Load     carry.Load   // the ready machine on the pilot's back
+	Stack    stack.Result      // the pieces in place, for drawings
+	Load     carry.Load        // the ready machine on the pilot's back
+	Depths   []carry.Thickness // what the depth of each piece costs, the dearest first
 	Speeds   part.SpeedMap
 }
 

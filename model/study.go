@@ -13,6 +13,7 @@ import (
 	"backspan/model/flight"
 	"backspan/model/param"
 	"backspan/model/propeller"
+	"backspan/model/safety"
 	"backspan/model/stack"
 	"backspan/model/unit"
 )
@@ -41,6 +42,7 @@ type Variant struct {
 	Propeller propeller.Spec
 	Frame     stack.Spec
 	Tank      stack.Tank
+	Safety    safety.Spec
 }
 
 // NewStudy is a study without variants, every shared given at its default.
@@ -52,7 +54,7 @@ func NewStudy(name string) *Study {
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Safety: safety.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -76,7 +78,7 @@ func (v *Variant) Clone() Variant {
 
 // Sections lists what a user may set for the whole study.
 func (s *Study) Sections() []param.Section {
-	return []param.Section{
+	sections := []param.Section{
 		{Key: "", Label: "Study", Params: []param.Param{
 			param.Text(&s.Name, "name", "Name"),
 			param.Text(&s.Reference, "reference", "Reference variant").Help("the variant that the others are compared with"),
@@ -86,10 +88,11 @@ func (s *Study) Sections() []param.Section {
 			param.Text(&s.Notes, "notes", "Notes"),
 		}},
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
-		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
-		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
-		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
 	}
+	sections = append(sections, s.Pilot.Sections()...)
+	return append(sections,
+		param.Section{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
+		param.Section{Key: "wing", Label: "Wing", Params: s.Wing.Params()})
 }
 
 // Sections lists what a user may set for one variant, in the order in which
@@ -106,7 +109,10 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
-	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()})
+	return append(sections,
+		param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+		param.Section{Key: "safety", Label: "Guard and cautions", Params: v.Safety.Params(),
+			Help: "what keeps people from the propeller and from hot parts; cautions, no proof of safety"})
 }
 
 // Index finds a variant by name; −1 when there is none.

@@ -12,6 +12,7 @@ var chain = []string{
 	"unit", "param", "reading", "part",
 	"air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "propeller", "match", "stack", "carry", "flight", "cooling",
 	"drive",
+	"safety",
 }
 
 func imports(t *testing.T) map[string][]string {

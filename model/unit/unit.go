@@ -21,6 +21,7 @@ const (
 	Force                 Dimension = "a force"
 	Torque                Dimension = "a torque"
 	Power                 Dimension = "a power"
+	Energy                Dimension = "an energy"
 	Pressure              Dimension = "a pressure"
 	Temperature           Dimension = "a temperature"
 	TemperatureDifference Dimension = "a temperature difference"
@@ -140,6 +141,9 @@ var (
 	Horsepower       = unitOf(Power, "hp", "hp", 550*pound*StandardGravity*12*inch, 1)
 	MetricHorsepower = unitOf(Power, "PS", "ps", 75*StandardGravity, 1)
 
+	Joule     = unitOf(Energy, "J", "j", 1, 1)
+	Kilojoule = unitOf(Energy, "kJ", "kj", 1000, 1)
+
 	Pascal      = unitOf(Pressure, "Pa", "pa", 1, 1)
 	Hectopascal = unitOf(Pressure, "hPa", "hpa", 100, 1)
 	Kilopascal  = unitOf(Pressure, "kPa", "kpa", 1000, 1)
@@ -215,6 +219,7 @@ var all = []Unit{
 	Newton, Kilonewton, KilogramForce, PoundForce,
 	NewtonMetre, KilogramForceMetre, PoundForceFoot,
 	Watt, Kilowatt, Horsepower, MetricHorsepower,
+	Joule, Kilojoule,
 	Pascal, Hectopascal, Kilopascal, Megapascal, Gigapascal, Bar, PSI,
 	Kelvin, Celsius, Fahrenheit,
 	KelvinDifference, CelsiusDifference, FahrenheitDifference,
