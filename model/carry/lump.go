@@ -72,6 +72,8 @@ func driveKeys(items []stack.Item) []string {
 // twin is the same piece in two machines; nil where one lacks it.
 type twin struct{ a, b *lump }
 
+func (t *twin) both() bool { return t.a != nil && t.b != nil }
+
 // weight is the mean weight of the piece, N.
 func (t *twin) weight() float64 { return gravity * (t.a.mass + t.b.mass) / 2 }
 

@@ -1,6 +1,10 @@
 package carry
 
-import "backspan/model/stack"
+import (
+	"math"
+
+	"backspan/model/stack"
+)
 
 // Share is what one piece does to the difference in upright hip moment
 // between two machines. Masses in kg, places and depths in m, moments in N·m.
@@ -12,6 +16,7 @@ type Share struct {
 	DepthFrom, DepthTo float64 // along the thrust axis; 0 beside the stack
 
 	FromMass  float64 // because it is heavier, or is there at all
+	OfMassAft float64 // of FromMass, because that mass sits aft of the machines' mean centre of gravity
 	FromPlace float64 // because it sits farther aft
 	ByDepth   float64 // what its own depth does to the place of all pieces
 }
@@ -21,6 +26,7 @@ type Share struct {
 type Split struct {
 	Pieces    []Share
 	FromMass  float64 // N·m
+	OfMassAft float64 // N·m
 	FromDepth float64 // N·m
 	Total     float64 // N·m
 }
@@ -40,24 +46,27 @@ type Split struct {
 // own centre of gravity in it, moved. FromPlace and ByDepth both sum to
 // FromDepth.
 //
-// Against Pilot.Split, which takes each machine as one point, mass added far
-// aft is all mass here and partly depth there; the totals are the same.
+// Pilot.Split takes each machine as one point: there, mass added aft of the
+// centre of gravity is partly depth. OfMassAft is the bridge, exactly:
+// FromMass − OfMassAft and FromDepth + OfMassAft are the two parts of the point.
 func (p Pilot) SplitPieces(a, b []stack.Item) Split {
 	twins := pair(lumps(a, b), lumps(b, a))
 	s := Split{Pieces: make([]Share, len(twins))}
+	middle := (centre(a) + centre(b)) / 2
 	for i := range twins {
-		s.Pieces[i] = twins[i].share(p.BackBehindHip)
+		s.Pieces[i] = twins[i].share(p.BackBehindHip, middle)
 	}
 	blame(twins, s.Pieces)
 	for i := range s.Pieces {
 		s.FromMass += s.Pieces[i].FromMass
+		s.OfMassAft += s.Pieces[i].OfMassAft
 		s.FromDepth += s.Pieces[i].FromPlace
 	}
 	s.Total = s.FromMass + s.FromDepth
 	return s
 }
 
-func (t *twin) share(back float64) Share {
+func (t *twin) share(back, middle float64) Share {
 	s := Share{Key: t.key(), Label: t.label(), InFrom: t.a != nil, InTo: t.b != nil}
 	if t.a != nil {
 		s.MassFrom, s.PlaceFrom, s.DepthFrom = t.a.mass, t.a.x, t.a.depth
@@ -65,23 +74,39 @@ func (t *twin) share(back float64) Share {
 	if t.b != nil {
 		s.MassTo, s.PlaceTo, s.DepthTo = t.b.mass, t.b.x, t.b.depth
 	}
-	switch {
-	case t.a == nil:
-		s.FromMass = gravity * s.MassTo * (back + s.PlaceTo)
-	case t.b == nil:
-		s.FromMass = -gravity * s.MassFrom * (back + s.PlaceFrom)
-	default:
-		s.FromMass = gravity * (s.MassTo - s.MassFrom) * (back + (s.PlaceFrom+s.PlaceTo)/2)
+	place := s.PlaceFrom + s.PlaceTo
+	if t.both() {
+		place /= 2
 		s.FromPlace = t.weight() * (s.PlaceTo - s.PlaceFrom)
+	}
+	if more := gravity * (s.MassTo - s.MassFrom); more != 0 {
+		s.FromMass, s.OfMassAft = more*(back+place), more*(place-middle)
 	}
 	return s
 }
+
+// centre is the common centre of gravity behind the back plane, m.
+func centre(items []stack.Item) float64 {
+	mass, moment := 0.0, 0.0
+	for i := range items {
+		mass += items[i].Mass
+		moment += items[i].Mass * items[i].X
+	}
+	if mass <= 0 {
+		return 0
+	}
+	return moment / mass
+}
+
+// least is the shortest way that counts as a move, m: below it are the last
+// bits of the sums.
+const least = 1e-12
 
 // blame hands what every piece's move does to the pieces whose depth moved it.
 func blame(twins []twin, shares []Share) {
 	for j := range twins {
 		moved := &twins[j]
-		if moved.a == nil || moved.b == nil {
+		if !moved.both() {
 			continue
 		}
 		own := moved.b.x - moved.a.x
@@ -90,6 +115,8 @@ func blame(twins []twin, shares []Share) {
 			own -= pushed
 			shares[i].ByDepth += moved.weight() * pushed
 		}
-		shares[j].ByDepth += moved.weight() * own
+		if math.Abs(own) > least {
+			shares[j].ByDepth += moved.weight() * own
+		}
 	}
 }

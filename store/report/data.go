@@ -25,6 +25,7 @@ type jsonVariant struct {
 	Readings []jsonReading `json:"readings"`
 	Checks   []jsonCheck   `json:"checks"`
 	Feel     *jsonFeel     `json:"hip_moment_from_reference"` // null when it cannot be told
+	Depths   []jsonDepth   `json:"depths"`
 }
 
 type jsonReading struct {
@@ -64,7 +65,7 @@ func writeJSON(w io.Writer, c model.Comparison) error {
 	}
 	for i, o := range c.Outcomes {
 		v := jsonVariant{Name: o.Variant, Readings: []jsonReading{}, Checks: []jsonCheck{},
-			Feel: feelJSON(c.Feel[i])}
+			Feel: feelJSON(c.Feel[i]), Depths: depthsJSON(o)}
 		for _, r := range o.Readings {
 			v.Readings = append(v.Readings, readingJSON(r, c.Currency))
 		}
@@ -141,7 +142,7 @@ func writeCSV(w io.Writer, c model.Comparison) error {
 		}
 		rows = append(rows, row)
 	}
-	return writeAll(out, rows)
+	return writeAll(out, append(rows, depthRows(c)...))
 }
 
 func writeCheckCSV(w io.Writer, c model.Comparison) error {

@@ -24,13 +24,14 @@ func variantHead(c model.Comparison, first string) []string {
 }
 
 func comparisonGrids(c model.Comparison) []grid {
-	return []grid{
+	grids := []grid{
 		{title: c.Study + ": parameters that differ", head: variantHead(c, "parameter"), rows: differingRows(c)},
 		{title: "Readings, with the difference from the reference", head: variantHead(c, "reading"), rows: readingRows(c)},
 		{title: "Hip moment against the reference, split exactly", head: variantHead(c, "because of"), rows: feelRows(c),
 			note: "what more or less mass does, and what sitting deeper or closer does; they sum to the difference"},
-		{title: "Checks", head: variantHead(c, "check"), rows: checkRows(c), note: caution},
 	}
+	grids = append(grids, depthGrids(c)...)
+	return append(grids, grid{title: "Checks", head: variantHead(c, "check"), rows: checkRows(c), note: caution})
 }
 
 const caution = "Figures for design, not proof of airworthiness: propeller, belt, fuel, hot parts, noise and the load on the back can hurt; " +
