@@ -134,7 +134,7 @@ func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
 			s.WaitFor("Saddle Meadow trials")
 			s.Type(strings.Repeat(")", 30))
 			s.WaitFor("Wing ┣")
-			s.Type("((((")
+			s.Type("(((((((")
 			s.WaitFor("Margin asked")
 			s.Type("jjj33")
 			s.WaitFor("[33")
