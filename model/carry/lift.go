@@ -76,11 +76,14 @@ func (l Lift) Limit(reach, height float64) float64 {
 	if reach > farthestHands || height > highestHands {
 		return 0
 	}
-	travel := max(leastTravel, math.Abs(l.To-l.From))
-	return loadConstant * min(1, nearestHands/reach) * l.vertical(height) * l.distance(travel) * l.asymmetry() * l.Frequency * l.coupling(height)
+	return loadConstant * horizontal(reach) * l.vertical(height) * l.distance(l.travel()) * l.asymmetry() * l.Frequency * l.coupling(height)
 }
 
+func horizontal(reach float64) float64 { return min(1, nearestHands/reach) }
+
 func (l Lift) vertical(height float64) float64 { return 1 - 0.3*math.Abs(height-bestHeight) }
+
+func (l Lift) travel() float64 { return max(leastTravel, math.Abs(l.To-l.From)) }
 
 func (l Lift) distance(travel float64) float64 { return 0.82 + 0.045/travel }
 
