@@ -2,6 +2,7 @@ package carry
 
 import (
 	"math"
+	"math/cmplx"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -58,6 +59,20 @@ func TestStrapsAndBeltHoldTheMachine(t *testing.T) {
 	})
 }
 
+// The body turned as a whole about the disc: each weight's place, rotated.
+func TestLeaningTurnsEveryWeightAboutTheDisc(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p, l, lean := drawPilot(t), drawLoad(t, "load"), rapid.Float64Range(-0.5, 1.5).Draw(t, "lean")
+		b, turn := p.Back, cmplx.Rect(1, -lean) // ahead + i·up, leaning towards ahead
+		body := complex(b.UpperAhead, b.UpperAbove) * turn
+		load := complex(-b.BehindDisc-l.CGAft, l.CGUp-b.DiscAboveHip) * turn
+		want := gravity * (b.UpperShare*p.Mass*real(body) + l.Mass*real(load))
+		if d := b.At(p.Mass, l, lean); math.Abs(d.Moment-want) > close9 {
+			t.Errorf("%g N·m, not %g", d.Moment, want)
+		}
+	})
+}
+
 // A piece made thinner in the stack brings the felt mass down by what its rate
 // says.
 func TestThinnerPieceFeelsLighterByItsRate(t *testing.T) {
@@ -105,6 +120,10 @@ func TestTankEnds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, machine := drawPilot(t), drawStack(t, "machine")
 		r, b := bear(p, machine)
+		full, empty := machine.MassFull*gravity*(p.BackBehindHip+machine.CGAftFull), machine.MassDry*gravity*(p.BackBehindHip+machine.CGAftDry)
+		if math.Abs(b.Full.HipMoment-full) > close9 || math.Abs(b.Empty.HipMoment-empty) > close9 {
+			t.Errorf("full %g and empty %g N·m, not %g and %g", b.Full.HipMoment, b.Empty.HipMoment, full, empty)
+		}
 		lo, hi := min(b.Empty.HipMoment, b.Full.HipMoment), max(b.Empty.HipMoment, b.Full.HipMoment)
 		if r.HipMoment < lo-close9 || r.HipMoment > hi+close9 {
 			t.Errorf("%g N·m is not between %g and %g", r.HipMoment, lo, hi)

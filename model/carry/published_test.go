@@ -11,7 +11,7 @@ import (
 
 func TestPublished(t *testing.T) {
 	published.Run(t, "carry", map[string]published.Runner{
-		"segments": segmentShares, "stand": standing, "disc": disc, "flexed_spine": flexedSpine,
+		"segments": segmentShares, "stand": standing, "disc": disc, "leaning": leaning, "flexed_spine": flexedSpine,
 		"pandolf": pandolf, "looney": looney, "measured_rise": measuredRise,
 		"lift": lifting, "lift_inches": liftingInches, "container": container, "percentile": percentile,
 		"split": splitting, "thickness": thickness,
@@ -42,6 +42,14 @@ func standing(t testing.TB, c published.Case) map[string]float64 {
 func disc(t testing.TB, c published.Case) map[string]float64 {
 	d := defaultBack().At(c.Num(t, "body"), Load{Mass: c.Num(t, "mass"), CGAft: c.Num(t, "aft")}, unit.Degree.SI(c.Num(t, "lean")))
 	return map[string]float64{"compression": d.Compression}
+}
+
+func leaning(t testing.TB, c published.Case) map[string]float64 {
+	p, l := DefaultPilot(), Load{Mass: c.Num(t, "mass"), CGAft: c.Num(t, "aft"), CGUp: 0.25}
+	p.Mass, p.Stature = 85.52, 1.7562
+	r := Stand(p, l)
+	b := Bear(p, &r, Machine{Ready: l})
+	return map[string]float64{"moment": b.Leaning.Moment, "compression": b.Leaning.Compression}
 }
 
 // flexedSpine has its weights along the spine, which is drawn from the

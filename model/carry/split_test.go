@@ -3,6 +3,7 @@ package carry
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -117,6 +118,23 @@ func TestBlameFallsOnWhatChanged(t *testing.T) {
 			if moved := math.Abs(q.FromPlace) > close9; moved && q.Key == tc.stayPut || !moved && q.Key == tc.movedWith {
 				t.Errorf("%s: %s counts %g by its place", tc.name, q.Key, q.FromPlace)
 			}
+		}
+	}
+}
+
+func TestPiecesKeepTheirOrder(t *testing.T) {
+	plain := machine(t, func(*stack.Spec, *stack.Parts) {})
+	fanned := machine(t, func(_ *stack.Spec, p *stack.Parts) {
+		p.Cooling = []part.Piece{{Key: "cooling.fan", Depth: 0.04, Mass: 1}, {Key: "cooling.radiator", Mass: 2}}
+	})
+	for _, items := range [][2][]stack.Item{{plain, fanned}, {fanned, plain}} {
+		var keys []string
+		for _, q := range DefaultPilot().SplitPieces(items[0], items[1]).Pieces {
+			keys = append(keys, q.Key)
+		}
+		at := slices.Index(keys, "engine")
+		if at < 0 || !slices.Equal(keys[at:at+4], []string{"engine", "cooling.fan", "cooling.radiator", "drive.belt"}) {
+			t.Errorf("%v", keys)
 		}
 	}
 }

@@ -83,9 +83,10 @@ func (w Walk) Looney(body, load float64) float64 {
 // on the level, W/kg. Source: Huang & Kuo, J. Experimental Biology 217 (2014).
 const perKilogram = 7.6
 
-// Band is the least and the greatest that the published ways give, W.
+// Band is the least and the greatest that the published ways give, W. The
+// measured rise was level and can only lift the top.
 func (w Walk) Band(body, load float64) (low, high float64) {
 	p, l := w.Pandolf(body, load), w.Looney(body, load)
 	measured := w.Pandolf(body, 0) + perKilogram*load
-	return min(p, l, measured), max(p, l, measured)
+	return min(p, l), max(p, l, measured)
 }
