@@ -17,24 +17,15 @@ func (p program) split(args []string) int {
 	fs.Var(&pair, "variant", "given twice: from the first variant to the second")
 	from := fs.String("from", "", "variant to start from; the reference when left out")
 	to := fs.String("to", "", "variant to arrive at; every other one when left out")
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
-	rest, status, done := p.parse(fs, args, 1)
+	s, f, status, done := p.read(fs, args)
 	if done {
 		return status
-	}
-	f, err := report.ParseFormat(*format)
-	if err != nil {
-		return p.cannot(err)
 	}
 	if len(pair) > 0 {
 		if len(pair) != 2 || *from != "" || *to != "" {
 			return p.cannot(fmt.Errorf("split: give --variant twice, or --from and --to"))
 		}
 		*from, *to = pair[0], pair[1]
-	}
-	s, _, err := p.find(first(rest))
-	if err != nil {
-		return p.cannot(err)
 	}
 	splits, err := splits(s, *from, *to)
 	if err == nil {
