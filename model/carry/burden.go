@@ -27,6 +27,7 @@ type Burden struct {
 
 // End is the machine at one end of its tank.
 type End struct {
+	Mass           float64 // true, kg
 	HipMoment      float64 // upright, N·m
 	EquivalentMass float64 // kg
 }
@@ -53,5 +54,5 @@ func Bear(p Pilot, r *Result, m Machine) Burden {
 
 func (p Pilot) end(l Load) End {
 	moment := l.Mass * (p.BackBehindHip + l.CGAft)
-	return End{gravity * moment, moment / (p.BackBehindHip + p.ReferenceDepth)}
+	return End{l.Mass, gravity * moment, moment / (p.BackBehindHip + p.ReferenceDepth)}
 }

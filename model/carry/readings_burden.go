@@ -24,7 +24,7 @@ func (b Burden) ends() []reading.Reading {
 		return reading.New(key, label, e.HipMoment, unit.NewtonMetre).Lower().How(how).Source("statics")
 	}
 	felt := func(key, label string, e End, how string) reading.Reading {
-		return reading.New(key, label, e.EquivalentMass, unit.Kilogram).Lower().How(how).Source("statics")
+		return reading.New(key, label, e.EquivalentMass, unit.Kilogram).Lower().How(how + "; the true mass is " + unit.Kilogram.Text(e.Mass)).Source("statics")
 	}
 	return []reading.Reading{
 		moment("carry.hip_moment_full", "Hip moment, full tank", b.Full, "as the upright hip moment, tank full"),
