@@ -11,6 +11,7 @@ import (
 	"backspan/model/drive"
 	"backspan/model/engine"
 	"backspan/model/flight"
+	"backspan/model/noise"
 	"backspan/model/param"
 	"backspan/model/propeller"
 	"backspan/model/safety"
@@ -25,11 +26,17 @@ type Study struct {
 	Reference   string  // name of the variant the others are compared with
 	Currency    string  // of every price in the study
 	MarginAsked float64 // share of a limit below which a check reads thin
-	Site        air.Spec
-	Pilot       carry.Pilot
-	Seat        flight.Seat
-	Wing        flight.Wing
-	Variants    []Variant
+	// How many of the states saved before are kept beside the file.
+	VersionsKept int
+	Site         air.Spec
+	Pilot        carry.Pilot
+	Seat         flight.Seat
+	Wing         flight.Wing
+	Listener     noise.Listener
+	Variants     []Variant
+	// What a person wrote beside the values in the file, by file key. It is
+	// carried along and never changed.
+	Comments map[string]string
 }
 
 // Variant is one complete machine.
@@ -42,19 +49,22 @@ type Variant struct {
 	Propeller propeller.Spec
 	Frame     stack.Spec
 	Tank      stack.Tank
+	Noise     noise.Spec
 	Safety    safety.Spec
+
+	Comments map[string]string // as those of the study
 }
 
 // NewStudy is a study without variants, every shared given at its default.
 func NewStudy(name string) *Study {
-	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1,
-		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing()}
+	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1, VersionsKept: 5,
+		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing(), Listener: noise.DefaultListener()}
 }
 
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Safety: safety.Default()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Noise: noise.Default(), Safety: safety.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -85,6 +95,8 @@ func (s *Study) Sections() []param.Section {
 			param.Text(&s.Currency, "currency", "Currency").Help("of every price in this study"),
 			param.Number(&s.MarginAsked, "margin_asked", "Margin asked", unit.Percent).Within(0, 100).Typical(5, 20).
 				Help("a check that holds by less than this share of its limit reads thin"),
+			param.Whole(&s.VersionsKept, "versions_kept", "Versions kept").Within(0, 99).
+				Help("how many of the states saved before are kept beside the file, as NAME.toml.1 and so on"),
 			param.Text(&s.Notes, "notes", "Notes"),
 		}},
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
@@ -92,6 +104,7 @@ func (s *Study) Sections() []param.Section {
 	sections = append(sections, s.Pilot.Sections()...)
 	return append(sections,
 		param.Section{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
+		param.Section{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
 		param.Section{Key: "wing", Label: "Wing", Params: s.Wing.Params()})
 }
 
@@ -109,8 +122,8 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
-	return append(sections,
-		param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+		param.Section{Key: "noise", Label: "Noise", Params: v.Noise.Params()},
 		param.Section{Key: "safety", Label: "Guard and cautions", Params: v.Safety.Params(),
 			Help: "what keeps people from the propeller and from hot parts; cautions, no proof of safety"})
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"path/filepath"
@@ -31,6 +32,11 @@ func (p program) find(path string) (*model.Study, string, error) {
 		}
 	}
 	s, err := folder.Open(path)
+	var newer *store.Newer
+	if errors.As(err, &newer) {
+		err = fmt.Errorf("%s is in format %d; use a newer Backspan, or look at what this one can read of it: backspan open %s",
+			report.Printable(path), newer.Format, report.Printable(path))
+	}
 	return s, path, err
 }
 
@@ -87,7 +93,7 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 
 // read reads the command line of a command that prints, and its study.
 func (p program) read(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
+	format := formatFlag(fs)
 	rest, status, done := p.parse(fs, args, 1)
 	if done {
 		return nil, f, status, true
