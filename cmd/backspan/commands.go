@@ -22,7 +22,7 @@ func commands() []command {
 		{"open", "[STUDY]", "open the bench on a study", program.open},
 		{"compare", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print the variants side by side, with differences from the reference", program.compare},
 		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
-		{"split", "[STUDY] [--from NAME] [--to NAME] [--format FORMAT]", "print where a difference in feel comes from, mass or depth, piece by piece", program.split},
+		{"split", "[STUDY] [--from NAME] [--to NAME] | [--variant A --variant B] [--format FORMAT]", "print where a difference in feel comes from, mass or depth, piece by piece", program.split},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},
 		{"edit", "[STUDY]", "change a study's file in your own editor ($VISUAL or $EDITOR); it is saved only when it is sound", program.edit},

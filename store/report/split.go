@@ -29,6 +29,8 @@ func Splits(w io.Writer, study string, splits []Split, f Format) error {
 	return writeGrids(w, grids, f)
 }
 
+const cannotTell = "cannot be told: one of the two machines cannot be built"
+
 const splitNote = "from mass: heavier or lighter where it sits, and all of what only one machine has; of which aft: what of it comes from sitting aft of the " +
 	"machines' mean centre of gravity. from place: sits farther aft. by its depth: the same moment as from place, handed to the pieces whose depth " +
 	"or layout moved things. As one point: each machine's mass in its centre of gravity. Every line is exact."
@@ -37,7 +39,7 @@ func splitGrid(s Split) grid {
 	g := grid{title: "Hip moment upright in " + unit.NewtonMetre.Symbol + ", from " + s.From + " to " + s.To + ", piece by piece",
 		head: []string{"piece", "mass", "centre behind back", "depth", "from mass", "of which aft", "from place", "by its depth"}, note: splitNote}
 	if !s.Feel.Known {
-		g.note = "cannot be told: one of the two machines cannot be built"
+		g.note = cannotTell
 		return g
 	}
 	f := &s.Feel

@@ -56,7 +56,7 @@ func writeSplitJSON(w io.Writer, study string, splits []Split) error {
 func splitJSON(s Split) jsonSplit {
 	j := jsonSplit{From: s.From, To: s.To, Unit: unit.NewtonMetre.Symbol, Pieces: []jsonShare{}}
 	if !s.Feel.Known {
-		j.Why = "one of the two machines cannot be built"
+		j.Why = cannotTell
 		return j
 	}
 	j.Total, j.FromMass, j.OfMassAft, j.FromDepth = number(s.Feel.Total), number(s.Feel.FromMass), number(s.Feel.OfMassAft), number(s.Feel.FromDepth)
@@ -85,6 +85,9 @@ func writeSplitCSV(w io.Writer, splits []Split) error {
 		"from_mass_nm", "of_mass_aft_nm", "from_place_nm", "by_its_depth_nm"}}
 	moment := func(x float64) string { return strconv.FormatFloat(x, 'g', 12, 64) }
 	for _, s := range splits {
+		if !s.Feel.Known {
+			rows = append(rows, append([]string{s.From, s.To, "", cannotTell}, make([]string, len(rows[0])-4)...))
+		}
 		for _, q := range s.Feel.Pieces {
 			rows = append(rows, []string{s.From, s.To, q.Key, q.Label,
 				figure(q.InFrom, q.MassFrom, unit.Kilogram), figure(q.InTo, q.MassTo, unit.Kilogram),

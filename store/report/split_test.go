@@ -72,8 +72,8 @@ func TestSplitData(t *testing.T) {
 	if second := got.Splits[1]; second.Total != nil || second.Why == "" || second.Pieces == nil {
 		t.Errorf("a split that cannot be told is %+v", second)
 	}
-	rows, err := csv.NewReader(strings.NewReader(splitText(t, CSV, split()))).ReadAll()
-	if err != nil || len(rows) != 5 || rows[2][4] != "" || rows[2][5] != "1.1" || rows[4][5] != "" || rows[3][12] != "3" {
+	rows, err := csv.NewReader(strings.NewReader(splitText(t, CSV, split(), Split{From: "A", To: "C"}))).ReadAll()
+	if err != nil || len(rows) != 6 || rows[5][1] != "C" || rows[5][3] != cannotTell || rows[2][4] != "" || rows[2][5] != "1.1" || rows[4][5] != "" || rows[3][12] != "3" {
 		t.Errorf("%v %q", err, rows)
 	}
 }
