@@ -124,7 +124,7 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, v.Frame.Sections()...)
 	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
 		param.Section{Key: "noise", Label: "Noise", Params: v.Noise.Params()},
-		param.Section{Key: "safety", Label: "Guard and cautions", Params: v.Safety.Params(),
+		param.Section{Key: "safety", Label: "Cautions", Params: v.Safety.Params(),
 			Help: "what keeps people from the propeller and from hot parts; cautions, no proof of safety"})
 }
 

@@ -44,11 +44,11 @@ func DefaultPilot() Pilot {
 func (p *Pilot) Sections() []param.Section {
 	return []param.Section{
 		{Key: "pilot", Label: "Pilot standing", Params: p.Params()},
-		{Key: "pilot.back", Label: "Pilot's low back", Params: p.Back.params(),
+		{Key: "pilot.back", Label: "Pilot's back", Params: p.Back.params(),
 			Help: "lever arms about the lowest disc of the back, to rank machines with"},
-		{Key: "pilot.walk", Label: "Walk to the field", Params: p.Walk.params(),
-			Help: "walking with the machine on the back"},
-		{Key: "pilot.lift", Label: "Picking the machine up", Params: p.Lift.params(),
+		{Key: "pilot.walk", Label: "Pilot walking", Params: p.Walk.params(),
+			Help: "to the field, with the machine on the back"},
+		{Key: "pilot.lift", Label: "Pilot lifting", Params: p.Lift.params(),
 			Help: "lifting it with both hands, back plane towards the body"},
 	}
 }
