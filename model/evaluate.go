@@ -30,7 +30,9 @@ func EvaluateAll(s *Study) []Outcome {
 // be computed fails a check that says why; the readings that depend on it are
 // missing, with the same reason.
 func Evaluate(s *Study, v *Variant) Outcome {
-	c := chain{study: s, variant: v, outcome: Outcome{Variant: v.Name}}
+	measured := *s
+	measured.Pilot = s.Pilot.Measured()
+	c := chain{study: &measured, variant: v, outcome: Outcome{Variant: v.Name}}
 	c.run()
 	return c.outcome
 }
@@ -72,6 +74,7 @@ func (c *chain) run() {
 	c.reportNoise(m)
 	c.reportUpkeep(m)
 	c.reportShaking(m)
+	c.reportSafety(m)
 	c.add(c.air.Readings(), nil)
 	c.add(c.torsionalReadings(), nil)
 }

@@ -14,8 +14,9 @@ type Outcome struct {
 	Variant  string
 	Readings []reading.Reading
 	Checks   []reading.Check
-	Stack    stack.Result // the pieces in place, for drawings
-	Load     carry.Load   // the ready machine on the pilot's back
+	Stack    stack.Result      // the pieces in place, for drawings
+	Load     carry.Load        // the ready machine on the pilot's back
+	Depths   []carry.Thickness // what the depth of each piece costs, the dearest first
 	Speeds   part.SpeedMap
 	Changes  []upkeep.Change // of parts, in order of running time until the horizon
 	Bearings []bearing.Row   // with the forces on them; of the crank's, where they are known

@@ -14,6 +14,7 @@ import (
 	"backspan/model/noise"
 	"backspan/model/param"
 	"backspan/model/propeller"
+	"backspan/model/safety"
 	"backspan/model/stack"
 	"backspan/model/unit"
 	"backspan/model/upkeep"
@@ -54,6 +55,7 @@ type Variant struct {
 	Noise     noise.Spec
 	Upkeep    upkeep.Spec
 	Mounts    vibration.Spec
+	Safety    safety.Spec
 
 	Comments map[string]string // as those of the study
 }
@@ -69,7 +71,7 @@ func NewStudy(name string) *Study {
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
 		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Noise: noise.Default(),
-		Upkeep: upkeep.Default(), Mounts: vibration.Default()}
+		Upkeep: upkeep.Default(), Mounts: vibration.Default(), Safety: safety.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -95,7 +97,7 @@ func (v *Variant) Clone() Variant {
 
 // Sections lists what a user may set for the whole study.
 func (s *Study) Sections() []param.Section {
-	return []param.Section{
+	sections := []param.Section{
 		{Key: "", Label: "Study", Params: []param.Param{
 			param.Text(&s.Name, "name", "Name"),
 			param.Text(&s.Reference, "reference", "Reference variant").Help("the variant that the others are compared with"),
@@ -107,12 +109,13 @@ func (s *Study) Sections() []param.Section {
 			param.Text(&s.Notes, "notes", "Notes"),
 		}},
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
-		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
-		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
-		{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
-		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
-		{Key: "use", Label: "Use", Help: "how the machine is used, and what fuel and work cost", Params: s.Use.Params()},
 	}
+	sections = append(sections, s.Pilot.Sections()...)
+	return append(sections,
+		param.Section{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
+		param.Section{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
+		param.Section{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
+		param.Section{Key: "use", Label: "Use", Help: "how the machine is used, and what fuel and work cost", Params: s.Use.Params()})
 }
 
 // Sections lists what a user may set for one variant, in the order in which
@@ -136,7 +139,9 @@ func (v *Variant) Sections() []param.Section {
 		param.Section{Key: "mounts", Label: "Rubber mounts", Params: v.Mounts.Params(),
 			Help: "on which engine, drive and propeller swing; their depth and mass are the frame's"},
 		param.Section{Key: "upkeep", Label: "Upkeep", Params: v.Upkeep.Params(),
-			Help: "parts that are changed on schedule; what the drive needs is set with the drive"})
+			Help: "parts that are changed on schedule; what the drive needs is set with the drive"},
+		param.Section{Key: "safety", Label: "Cautions", Params: v.Safety.Params(),
+			Help: "what keeps people from the propeller and from hot parts; cautions, no proof of safety"})
 }
 
 // Index finds a variant by name; −1 when there is none.

@@ -37,11 +37,23 @@ func (c *chain) reportWeight() {
 	if err := c.firstError(); err != nil {
 		c.withheld(stack.Result{}.Readings(), err)
 		c.withheld(carry.Result{}.Readings(), err)
+		c.withheld(carry.Burden{}.Readings(), err)
 		return
 	}
 	c.add(c.stack.Readings(), c.stack.Checks(c.study.MarginAsked))
 	carried := carry.Stand(c.study.Pilot, c.outcome.Load)
 	c.add(carried.Readings(), carried.Checks(c.study.MarginAsked))
+	burden := carry.Bear(c.study.Pilot, &carried, c.machine())
+	c.outcome.Depths = burden.Depths
+	c.add(burden.Readings(), burden.Checks(c.study.MarginAsked))
+}
+
+// machine is the stack as the pilot carries it, at both ends of the tank.
+func (c *chain) machine() carry.Machine {
+	s := &c.stack
+	return carry.Machine{Ready: c.outcome.Load, Items: s.Items,
+		Full:  carry.Load{Mass: s.MassFull, CGAft: s.CGAftFull, CGUp: s.CGUpFull},
+		Empty: carry.Load{Mass: s.MassDry, CGAft: s.CGAftDry, CGUp: s.CGUpDry}}
 }
 
 func (c *chain) reportFlight(m match.Report) {

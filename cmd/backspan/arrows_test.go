@@ -10,7 +10,7 @@ import (
 // import those before it, never those after.
 var chain = []string{
 	"unit", "param", "reading", "part",
-	"torsion", "coupling", "air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "gearshaft", "propeller", "match", "noise", "stack", "carry", "flight", "cooling", "drive", "upkeep", "vibration",
+	"torsion", "coupling", "air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "gearshaft", "propeller", "match", "noise", "stack", "carry", "flight", "cooling", "drive", "upkeep", "vibration", "safety",
 }
 
 func imports(t *testing.T) map[string][]string {

@@ -138,11 +138,7 @@ func only(s *model.Study, names []string, differences bool) (*model.Study, error
 	for _, name := range names {
 		i := s.Index(name)
 		if i < 0 {
-			var all []string
-			for _, v := range s.Variants {
-				all = append(all, v.Name)
-			}
-			return nil, fmt.Errorf("there is no variant \"%s\"; name one of: %s", report.Printable(name), report.Printable(strings.Join(all, ", ")))
+			return nil, noVariant(s, name)
 		}
 		if !slices.ContainsFunc(kept.Variants, func(v model.Variant) bool { return v.Name == name }) {
 			kept.Variants = append(kept.Variants, s.Variants[i])

@@ -20,8 +20,8 @@ const (
 	Frequency             Dimension = "a frequency"
 	Force                 Dimension = "a force"
 	Torque                Dimension = "a torque"
-	Energy                Dimension = "an energy"
 	Power                 Dimension = "a power"
+	Energy                Dimension = "an energy"
 	Pressure              Dimension = "a pressure"
 	Temperature           Dimension = "a temperature"
 	TemperatureDifference Dimension = "a temperature difference"
@@ -140,12 +140,13 @@ var (
 	KilogramForceMetre = unitOf(Torque, "kgf·m", "kgfm", StandardGravity, 1)
 	PoundForceFoot     = unitOf(Torque, "lbf·ft", "lbfft", pound*StandardGravity*12*inch, 1)
 
-	Joule = unitOf(Energy, "J", "j", 1, 1)
-
 	Watt             = unitOf(Power, "W", "w", 1, 1)
 	Kilowatt         = unitOf(Power, "kW", "kw", 1000, 1)
 	Horsepower       = unitOf(Power, "hp", "hp", 550*pound*StandardGravity*12*inch, 1)
 	MetricHorsepower = unitOf(Power, "PS", "ps", 75*StandardGravity, 1)
+
+	Joule     = unitOf(Energy, "J", "j", 1, 1)
+	Kilojoule = unitOf(Energy, "kJ", "kj", 1000, 1)
 
 	Pascal      = unitOf(Pressure, "Pa", "pa", 1, 1)
 	Hectopascal = unitOf(Pressure, "hPa", "hpa", 100, 1)
@@ -225,8 +226,8 @@ var all = []Unit{
 	Hertz,
 	Newton, Kilonewton, KilogramForce, PoundForce,
 	NewtonMetre, KilogramForceMetre, PoundForceFoot,
-	Joule,
 	Watt, Kilowatt, Horsepower, MetricHorsepower,
+	Joule, Kilojoule,
 	Pascal, Hectopascal, Kilopascal, Megapascal, Gigapascal, Bar, PSI,
 	Kelvin, Celsius, Fahrenheit,
 	KelvinDifference, CelsiusDifference, FahrenheitDifference,

@@ -55,6 +55,9 @@ func writeGridCSV(w io.Writer, grids []grid) error {
 // variantGrids are a variant's tables; those with nothing to tell are left out.
 func variantGrids(o model.Outcome, currency string) []grid {
 	grids := proofGrids(o)
+	if g, ok := depthGrid(o); ok {
+		grids = append(grids, g)
+	}
 	if g, ok := changeGrid(o, currency); ok {
 		grids = append(grids, g)
 	}
