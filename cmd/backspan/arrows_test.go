@@ -9,7 +9,7 @@ import (
 // chain is the order in which the chapters may use one another: each may
 // import those before it, never those after.
 var chain = []string{
-	"unit", "param", "reading", "part",
+	"internal/table", "unit", "param", "reading", "part",
 	"air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "propeller", "match", "stack", "carry", "flight", "cooling",
 	"drive",
 }

@@ -25,14 +25,15 @@ const (
 
 func (s *Spec) strengthParams() []param.Param {
 	const hardnessHelp = "Vickers, of normalized steel Brinell; each material is listed for a range only."
-	materials := []MaterialClass{CaseHardened, Induction, Nitrided, NitridedAlloy, Nitrocarburized, HardenedAlloy, HardenedCarbon, Normalized}
+	classes := []MaterialClass{CaseHardened, Induction, Nitrided, NitridedAlloy, Nitrocarburized, HardenedAlloy, HardenedCarbon, Normalized}
+	_, applicationOrigin := usualApplication()
 	caseMQ := s.MaterialQuality == MQ && (s.PinionMaterial == CaseHardened || s.WheelMaterial == CaseHardened)
 	return append([]param.Param{
-		param.Choice(&s.PinionMaterial, "pinion_material", "Pinion material", materials...).From(materialOrigin).
+		param.Choice(&s.PinionMaterial, "pinion_material", "Pinion material", classes...).From(materials().origin).
 			Help("Sets what flank and root endure."),
 		param.Number(&s.PinionHardness, "pinion_hardness", "Pinion hardness", unit.One).Within(100, 900).Typical(650, 750).
 			Help(hardnessHelp),
-		param.Choice(&s.WheelMaterial, "wheel_material", "Wheel material", materials...).From(materialOrigin).
+		param.Choice(&s.WheelMaterial, "wheel_material", "Wheel material", classes...).From(materials().origin).
 			Help("Sets what flank and root endure."),
 		param.Number(&s.WheelHardness, "wheel_hardness", "Wheel hardness", unit.One).Within(100, 900).Typical(650, 750).
 			Help(hardnessHelp),
@@ -45,7 +46,7 @@ func (s *Spec) strengthParams() []param.Param {
 		param.Choice(&s.LoadFactor, "load_factor", "Load factor from", FromChoice, FromPulsation).
 			Help("A figure of experience, or the engine's own pulsation carried through the train."),
 		param.Number(&s.ApplicationFactor, "application_factor", "Application factor", unit.One).Within(1, 4).Typical(1.5, 2).
-			When(s.LoadFactor == FromChoice).From("from memory: ISO 6336-6, one cylinder and light shocks").
+			When(s.LoadFactor == FromChoice).From(applicationOrigin).
 			Help("Shock above the mean torque; holds only with a compliant coupling before the pinion."),
 		param.Open(&s.CouplingStiffness, "coupling_stiffness", "Coupling stiffness", unit.NewtonMetrePerRadian).Within(10, 100000).Typical(100, 2000).
 			Help("Torque per radian of twist between crank and pinion; empty is rigid."),

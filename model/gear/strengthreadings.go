@@ -118,7 +118,7 @@ func (r Result) flankReadings() []reading.Reading {
 				How("nominal stress with all load factors").Source(flankClause),
 			s.rated("gear.load_cycles_"+name.key, name.label+" load cycles, millions", f.Cycles/1e6, unit.One).How("turns in the life asked").Source("geometry"),
 			s.rated("gear.pitting_endurance_"+name.key, name.label+" pitting endurance", f.Endurance, unit.Megapascal).Higher().
-				How("of the material at its hardness").Source(materialOrigin),
+				How("of the material at its hardness").Source(materials().origin),
 			s.rated("gear.pitting_life_factor_"+name.key, name.label+" life factor, flank", f.Life, unit.One).Higher().
 				How("from the load cycles, no pitting allowed").Source(flankClause),
 			s.rated("gear.work_hardening_factor_"+name.key, name.label+" work hardening factor", f.Hard, unit.One).Higher().
@@ -151,7 +151,7 @@ func (r Result) rootReadings() []reading.Reading {
 			s.rated("gear.bending_stress_"+name.key, name.label+" root stress", t.Stress, unit.Megapascal).Lower().
 				How("tangential force over face width and module, with all factors").Source(rootClause),
 			s.rated("gear.bending_endurance_"+name.key, name.label+" bending endurance", t.Endurance, unit.Megapascal).Higher().
-				How("nominal, of the material at its hardness").Source(materialOrigin),
+				How("nominal, of the material at its hardness").Source(materials().origin),
 			s.rated("gear.bending_life_factor_"+name.key, name.label+" life factor, root", t.Life, unit.One).Higher().
 				How("from the load cycles").Source(rootClause),
 			s.rated("gear.notch_factor_"+name.key, name.label+" notch sensitivity factor", t.Notch, unit.One).Higher().
