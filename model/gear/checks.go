@@ -20,7 +20,9 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs := r.strengthChecks(marginAsked)
 	cs = append(cs, r.toothChecks(marginAsked)...)
 	cs = append(cs, r.flankChecks()...)
-	return append(cs, r.runningChecks(marginAsked)...)
+	cs = append(cs, r.depthCheck())
+	cs = append(cs, r.runningChecks(marginAsked)...)
+	return append(cs, r.oilLifeChecks(marginAsked)...)
 }
 
 func (r Result) toothChecks(thin float64) []reading.Check {

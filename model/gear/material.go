@@ -1,6 +1,10 @@
 package gear
 
-import "math"
+import (
+	"math"
+
+	"backspan/model/param"
+)
 
 // MaterialClass is a class of steel and treatment as ISO 6336-5 parts them.
 type MaterialClass string
@@ -120,6 +124,30 @@ func newToothMaterial(class MaterialClass, quality MaterialQuality, core CoreStr
 	m = toothMaterial{class: class, grade: grade, treatment: c.treatment, hardness: hardness,
 		contact: c.contact[grade].at(hardness), bending: bending.at(hardness)}
 	return m, hardness >= c.least[grade] && hardness <= c.most
+}
+
+// own puts limits from the builder's own source, Pa, in place of the table's,
+// and reports whether none of the table's is left.
+func (m *toothMaterial) own(contact, bending param.Slot) bool {
+	if contact.Known {
+		m.contact = contact.Value / megapascal
+	}
+	if bending.Known {
+		m.bending = bending.Value / megapascal
+	}
+	return contact.Known && bending.Known
+}
+
+// brinellPerVickers turns Vickers into Brinell hardness, good to 450 HV. Source:
+// from memory: ISO 18265, annex A.
+const brinellPerVickers = 0.95
+
+// brinell is the hardness in HBW.
+func (m toothMaterial) brinell() float64 {
+	if m.class == Normalized {
+		return m.hardness
+	}
+	return brinellPerVickers * m.hardness
 }
 
 // proofStress is a rough 0.2 % proof stress of a soft steel, N/mm²: estimate,

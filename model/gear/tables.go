@@ -148,6 +148,8 @@ var alignments = sync.OnceValue(func() map[Enclosure]alignment {
 	return m
 })
 
+var alignmentOrigin = sync.OnceValue(func() string { return table.Must(alignmentFile).Origin() })
+
 var lewisForm = sync.OnceValue(func() [][2]float64 {
 	var y [][2]float64
 	for _, r := range table.Must(lewisFile).Rows {
