@@ -32,6 +32,7 @@ func TestPublished(t *testing.T) {
 		"rating":             ratingCase,
 		"material":           materialCase,
 		"unit_rating":        unitRatingCase,
+		"whole_pair":         wholePairCase,
 		"agma":               agmaCase,
 		"bending_geometry":   bendingGeometryCase,
 		"pitch_two":          pitchTwo,
