@@ -90,7 +90,7 @@ func agmaCase(t testing.TB, c published.Case) map[string]float64 {
 	}
 	s := p.rate()
 	return map[string]float64{
-		"speed": p.speed, "load": p.load, "dynamic": s.dynamic, "size_pinion": s.size[0], "size_wheel": s.size[1], "spread": s.spread,
+		"speed": p.speed, "load": p.load, "hardness_ratio": p.hardnessRatio(), "dynamic": s.dynamic, "size_pinion": s.size[0], "size_wheel": s.size[1], "spread": s.spread,
 		"flank_geometry": p.flankGeometry, "root_life_pinion": s.rootLife[0], "root_life_wheel": s.rootLife[1],
 		"flank_life_pinion": s.flankLife[0], "flank_life_wheel": s.flankLife[1],
 		"root_pinion": s.rootStress[0], "root_wheel": s.rootStress[1], "bending_pinion": s.bending[0], "bending_wheel": s.bending[1],

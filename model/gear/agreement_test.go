@@ -1,0 +1,98 @@
+package gear
+
+import (
+	"math"
+	"testing"
+
+	"backspan/model/reading"
+)
+
+// The ratings agree only where both blame the same gear and the same mode.
+func TestRatingsAgreeOnGearAndMode(t *testing.T) {
+	const weak, fair, strong = 1.2, 2.0, 4.0
+	type safeties struct{ pitting, bending [2]float64 }
+	flankOf := func(gear int) safeties {
+		s := safeties{[2]float64{fair, fair}, [2]float64{strong, strong}}
+		s.pitting[gear] = weak
+		return s
+	}
+	rootOf := func(gear int) safeties {
+		s := safeties{[2]float64{fair, fair}, [2]float64{strong, strong}}
+		s.bending[gear] = 1.6
+		return s
+	}
+	for _, tc := range []struct {
+		name    string
+		iso     safeties
+		second  safeties
+		noRoots string
+		want    reading.Verdict
+	}{
+		{"pinion flank by both", flankOf(0), flankOf(0), "", reading.Holds},
+		{"wheel root by both", rootOf(1), rootOf(1), "", reading.Holds},
+		{"flanks of different gears", flankOf(0), flankOf(1), "", reading.Thin},
+		{"one gear, flank against root", flankOf(0), rootOf(0), "", reading.Thin},
+		{"root against flank", rootOf(1), flankOf(1), "", reading.Thin},
+		{"roots of different gears", rootOf(0), rootOf(1), "", reading.Thin},
+		{"flanks only, alike", flankOf(0), safeties{pitting: [2]float64{weak, fair}}, "charts", reading.Holds},
+		{"flanks only, not alike", flankOf(0), safeties{pitting: [2]float64{fair, weak}}, "charts", reading.Thin},
+	} {
+		r := Result{}
+		r.spec.PittingAsked, r.spec.BendingAsked = 1.1, 1.5
+		for i := range 2 {
+			r.Strength.Flank[i].Safety, r.Strength.Root[i].Safety = tc.iso.pitting[i], tc.iso.bending[i]
+		}
+		r.Strength.Cross = CrossRating{BendingWhy: tc.noRoots, Pitting: tc.second.pitting, Bending: tc.second.bending}
+		if got := r.agreementCheck().Verdict; got != tc.want {
+			t.Errorf("%s: %s, want %s", tc.name, got, tc.want)
+		}
+	}
+}
+
+// A flank's safety counts squared against a root's: 1.3 of 1.1 is less room
+// than 2.0 of 1.5, though 1.3/1.1 alone is not.
+func TestFlankSafetyCountsSquared(t *testing.T) {
+	if got := first([2]float64{1.3, 9}, [2]float64{2.0, 9}, 1.1, 1.5, true); got != (mode{0, true}) {
+		t.Errorf("%+v", got)
+	}
+	if got := first([2]float64{1.25, 9}, [2]float64{2.0, 9}, 1.1, 1.5, true); got != (mode{0, false}) {
+		t.Errorf("%+v", got)
+	}
+}
+
+// The band of resonance through the whole examination, at a full line load and
+// at a low one. Source: ISO 6336-1, from memory.
+func TestMeshResonanceFromTheRunningSpeed(t *testing.T) {
+	s := Default()
+	s.HelixAngle, s.WebFactor = 0, 1
+	g := newGear(t, s)
+	for _, tc := range []struct{ force, from float64 }{{2000, 0.85}, {600, 0.5 + 0.35*math.Sqrt(0.6*1.75*1000/20/100)}, {400, 0.5 + 0.35*math.Sqrt(0.4*1.75*1000/20/100)}} {
+		if line := tc.force * 1.75 / 20; line < 100 && math.Abs(0.5+0.35*math.Sqrt(line/100)-tc.from) > 1e-9 {
+			t.Fatalf("line load %g", line)
+		}
+		k := g.teeth.loadFactors(&g.geometry, tc.force, 1.75, 900)
+		per := 900 / k.Resonance
+		for _, at := range []struct {
+			ratio float64
+			want  reading.Verdict
+		}{{tc.from - 0.002, reading.Holds}, {tc.from + 0.002, reading.Thin}, {1, reading.Thin}, {1.148, reading.Thin}, {1.152, reading.Holds}} {
+			r := Result{}
+			r.Strength.Load = g.teeth.loadFactors(&g.geometry, tc.force, 1.75, per*at.ratio)
+			if got := r.resonanceCheck().Verdict; got != at.want {
+				t.Errorf("%g N, %g of resonance: %s, want %s", tc.force, at.ratio, got, at.want)
+			}
+		}
+	}
+}
+
+func TestPinionMustBeTheSmallerGear(t *testing.T) {
+	s := Default()
+	s.PinionTeeth, s.WheelTeeth = 30, 29
+	if why := newGear(t, s).teeth.why; why == "" {
+		t.Error("a pinion of more teeth than its wheel is rated")
+	}
+	s.WheelTeeth, s.WebFactor = 30, 1
+	if why := newGear(t, s).teeth.why; why != "" {
+		t.Errorf("equal gears: %s", why)
+	}
+}
