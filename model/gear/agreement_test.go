@@ -96,3 +96,28 @@ func TestPinionMustBeTheSmallerGear(t *testing.T) {
 		t.Errorf("equal gears: %s", why)
 	}
 }
+
+// AGMA's strengths are over Brinell hardness, 0.95 of Vickers (ISO 18265, from
+// memory); normalized steel has its hardness in Brinell already.
+func TestSecondRatingTakesBrinell(t *testing.T) {
+	root, flank, _ := toothMaterial{class: HardenedAlloy, hardness: 300}.agmaStrength()
+	if math.Abs(root-34830.5) > 1e-6 || math.Abs(flank-120870) > 1e-6 {
+		t.Errorf("alloy steel of 300 HV: %g and %g psi", root, flank)
+	}
+	if h := (toothMaterial{class: Normalized, hardness: 180}).brinell(); h != 180 {
+		t.Errorf("normalized steel of 180 HBW counts as %g", h)
+	}
+}
+
+// Two rollers of 7 mm reduced radius under 1000 N/mm²: half width 0.12370 mm.
+// Source: Hertz, lines in contact, b = 2 p R/E*, worked by hand with E 206 000
+// N/mm² and 0.3, which is E* 113 187 N/mm².
+func TestDepthOfGreatestShear(t *testing.T) {
+	g := newGear(t, Default()).geometry
+	s := Strength{Elasticity: steelElasticity}
+	s.Flank[1].Stress = 1000 * megapascal
+	want := 0.78 * 0.12370 / 7 * g.reducedRadius()
+	if got := s.shearDepth(&g); math.Abs(got/want-1) > 5e-4 {
+		t.Errorf("%g mm, want %g", got*1000, want*1000)
+	}
+}
