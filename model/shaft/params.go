@@ -91,7 +91,7 @@ func (s *Spec) axleParams() []param.Param {
 		param.Number(&s.Yield, "yield_strength", "Yield strength of the axle", unit.Megapascal).
 			Within(200, 1800).Typical(400, 900).From("invented").Help("Of the steel as heat-treated."),
 		param.Choice(&s.Surface, "axle_surface", "Axle surface", Ground, Machined, HotRolled, Forged).
-			From("from memory: Marin's surface factors").Help("At the shoulder or groove where a crack would start."),
+			From(surfaceOrigin()).Help("At the shoulder or groove where a crack would start."),
 		param.Number(&s.EnduranceReliability, "endurance_reliability", "Endurance reliability factor", unit.One).
 			Within(0.6, 1).Typical(0.75, 1).From("from memory: 0.814 for 99 %, 1 for 50 %").
 			Help("Lowers the endurance limit to what most specimens reach."),
