@@ -65,6 +65,9 @@ func (f *toothFactors) flankShape(g *Geometry) {
 		f.refuse("the method holds for a transverse contact ratio of 1 to 2")
 		return
 	}
+	if math.Min(g.Pinion.StartRollLength, g.Driven.StartRollLength) <= 0 {
+		f.refuse("contact would start inside a base circle; raise the profile shift or the teeth of the gear whose contact above its fillet fails")
+	}
 	f.zone = math.Sqrt(2*math.Cos(g.BaseHelixAngle)*math.Cos(aw)/math.Sin(aw)) / math.Cos(at)
 	full := math.Min(eb, 1)
 	f.ratio = math.Sqrt((4-ea)/3*(1-full) + full/ea)
