@@ -4,6 +4,8 @@ import (
 	"math"
 	"testing"
 
+	"backspan/model/param"
+	"backspan/model/part"
 	"backspan/model/reading"
 )
 
@@ -119,5 +121,43 @@ func TestDepthOfGreatestShear(t *testing.T) {
 	want := 0.78 * 0.12370 / 7 * g.reducedRadius()
 	if got := s.shearDepth(&g); math.Abs(got/want-1) > 5e-4 {
 		t.Errorf("%g mm, want %g", got*1000, want*1000)
+	}
+}
+
+// A pinion of 2 in and a face of 1.5 in. Source: AGMA 2001 form, worked by an
+// independent script.
+func TestLoadDistributionByAlignment(t *testing.T) {
+	for _, tc := range []struct {
+		how            Enclosure
+		plain, crowned float64 // crowned and far from the middle of the span
+	}{{OpenGearing, 1.328128, 1.267002}, {CommercialUnit, 1.206741, 1.169893}, {PrecisionUnit, 1.142742, 1.118693}, {ExtraPrecisionUnit, 1.074965, 1.064472}} {
+		p := agmaPair{face: 1.5, diameter: 2, alignment: alignments()[tc.how]}
+		plain := p.spreadAGMA()
+		p.crowned, p.straddleOffset = true, true
+		if crowned := p.spreadAGMA(); math.Abs(plain-tc.plain) > 1e-6 || math.Abs(crowned-tc.crowned) > 1e-6 {
+			t.Errorf("%s: %.6f and %.6f, want %g and %g", tc.how, plain, crowned, tc.plain, tc.crowned)
+		}
+	}
+}
+
+func TestReadingsSayWhoseLimitsAreUsed(t *testing.T) {
+	s := Default()
+	s.PinionContact, s.WheelBending = param.Known(1400e6), param.Known(380e6)
+	rs := newGear(t, s).Examine(rated(), part.Train{}).Readings()
+	for key, own := range map[string]float64{"gear.pitting_endurance_pinion": 1400e6, "gear.pitting_endurance_wheel": 0,
+		"gear.bending_endurance_pinion": 0, "gear.bending_endurance_wheel": 380e6} {
+		x, _ := reading.Find(rs, key)
+		if own > 0 && (x.Value != own || x.Origin != "the builder's own") || own == 0 && x.Origin != "from memory: ISO 6336-5, table 1" {
+			t.Errorf("%s: %s from %s", key, x, x.Origin)
+		}
+	}
+	// With both limits of a gear given, the table's hardness does not matter.
+	s.WheelContact, s.WheelHardness = param.Known(1350e6), 500
+	if why := newGear(t, s).teeth.why; why != "" {
+		t.Error(why)
+	}
+	s.WheelContact = param.Slot{}
+	if why := newGear(t, s).teeth.why; why == "" {
+		t.Error("a hardness outside the table is rated by the table")
 	}
 }

@@ -167,6 +167,12 @@ func TestWishesThatCannotBeLookedFor(t *testing.T) {
 }
 
 func TestModulesNear(t *testing.T) {
+	if got := ModulesNear(2e-3); !reflect.DeepEqual(got, []float64{1.5e-3, 2e-3, 2.5e-3}) {
+		t.Errorf("%v", got)
+	}
+	if got := ModulesNear(2.2e-3); !reflect.DeepEqual(got, []float64{2e-3, 2.2e-3, 2.5e-3, 3e-3}) {
+		t.Errorf("%v", got)
+	}
 	if got := ModulesNear(1.75e-3); !reflect.DeepEqual(got, []float64{1.25e-3, 1.5e-3, 1.75e-3, 2e-3}) {
 		t.Errorf("%v", got)
 	}
@@ -193,3 +199,31 @@ func BenchmarkSearchTeeth(b *testing.B) {
 
 // of the pinion and the wheel.
 var slidingByScript = [2]float64{1.7885, 1.3434}
+
+// Each part of the score by itself, full at its end and half in the middle.
+func TestScoreAddsItsParts(t *testing.T) {
+	w := wish()
+	w.CentreDistance, w.CentreTolerance = param.Known(80e-3), 0.2e-3
+	good := TeethCandidate{Module: 2e-3, ContactRatio: 1.5, TipThickness: [2]float64{1.2e-3, 1.5e-3}, CommonFactor: 1}
+	for _, tc := range []struct {
+		name   string
+		change func(*TeethCandidate)
+		want   float64
+	}{
+		{"faultless", func(*TeethCandidate) {}, 0},
+		{"ratio", func(c *TeethCandidate) { c.RatioError = -0.01 }, 0.5},
+		{"centre distance", func(c *TeethCandidate) { c.CentreError = -0.1e-3 }, 0.5},
+		{"shared factor", func(c *TeethCandidate) { c.CommonFactor = 3 }, 1},
+		{"contact ratio", func(c *TeethCandidate) { c.ContactRatio = 1.3 }, 0.5},
+		{"tip", func(c *TeethCandidate) { c.TipThickness[0] = 0.9e-3 }, 0.5},
+		{"all", func(c *TeethCandidate) {
+			*c = TeethCandidate{Module: 2e-3, RatioError: 0.02, CentreError: 0.2e-3, CommonFactor: 2, ContactRatio: 1.2}
+		}, 5},
+	} {
+		c := good
+		tc.change(&c)
+		if got := w.score(&c, leastTip); math.Abs(got-tc.want) > 1e-9 {
+			t.Errorf("%s: %g, want %g", tc.name, got, tc.want)
+		}
+	}
+}

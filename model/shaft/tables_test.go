@@ -41,3 +41,12 @@ func TestOwnRatingsRateTheBearingTheyAreGivenFor(t *testing.T) {
 		t.Error("the other bearing's life changed")
 	}
 }
+
+// At 800 MPa. Source: Marin's form, worked by an independent script.
+func TestSurfaceFactors(t *testing.T) {
+	for surface, want := range map[Surface]float64{Ground: 0.89515, Machined: 0.76711, HotRolled: 0.47507, Forged: 0.35156} {
+		if got := surface.factor(800e6); got < want-5e-6 || got > want+5e-6 {
+			t.Errorf("%s: %.5f, want %.5f", surface, got, want)
+		}
+	}
+}
