@@ -23,22 +23,14 @@ func (p program) teeth(args []string) int {
 	var modules words
 	fs.Var(&modules, "module", "as \"2 mm\"; may be given several times; without it the variant's, and at a centre distance the standard ones near it")
 	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
-	rest, status, done := p.parse(fs, args, 1)
+	s, f, status, done := p.asked(fs, args, format)
 	if done {
 		return status
-	}
-	f, err := report.ParseFormat(*format)
-	if err != nil {
-		return p.cannot(err)
 	}
 	ask, err := teethAsk(*variant, *ratio, *centre, *tolerance, *reach)
 	if err == nil {
 		ask.Modules, err = lengths("module", modules)
 	}
-	if err != nil {
-		return p.cannot(err)
-	}
-	s, _, err := p.find(first(rest))
 	if err != nil {
 		return p.cannot(err)
 	}

@@ -46,6 +46,47 @@ func TestSearchMeetsTheCentreDistance(t *testing.T) {
 	}
 }
 
+// Every pair from 12 pinion teeth for 2.9 within 2 % at 80 mm, helix 15 degrees,
+// and for 54 over 19 at 76 mm, spur: teeth, module, sum of shifts, pinion shift,
+// contact ratio and thinner tip. Source: ISO 21771, all pairs tried one by one by
+// an independent script.
+func TestSearchFindsWhatAScriptFinds(t *testing.T) {
+	for _, tc := range []struct {
+		ratio, centre, helix float64
+		pairs                [][7]float64
+	}{
+		{2.9, 80e-3, 15, [][7]float64{{26, 75, 1.5, 1.1219, 0.48, 1.4224, 0.992}, {26, 76, 1.5, 0.5527, 0.35, 1.5158, 0.9722},
+			{19, 56, 2, 1.2918, 0.56, 1.2998, 1.2256}, {20, 57, 2, 0.1436, 0.31, 1.5145, 1.1877},
+			{20, 58, 2, -0.3631, 0.23, 1.5935, 1.2797}, {16, 46, 2.5, -0.0926, 0.33, 1.4948, 1.3321}}},
+		{54.0 / 19, 76e-3, 0, [][7]float64{{26, 73, 1.5, 1.2629, 0.53, 1.4479, 0.9758}, {26, 74, 1.5, 0.6988, 0.4, 1.5532, 0.9376},
+			{26, 75, 1.5, 0.1687, 0.29, 1.645, 0.947}, {19, 55, 2, 1.0936, 0.53, 1.3814, 1.1401},
+			{20, 56, 2, 0, 0.31, 1.604, 1.1355}, {16, 45, 2.5, -0.0987, 0.35, 1.5589, 1.2308}}},
+	} {
+		w := wish()
+		w.Ratio, w.CentreDistance, w.Like.HelixAngle, w.Modules = tc.ratio, param.Known(tc.centre), tc.helix*degree, ModulesNear(2e-3)
+		found := search(t, w)
+		if len(found) != len(tc.pairs) {
+			t.Errorf("%d pairs for %g, want %d", len(found), tc.ratio, len(tc.pairs))
+		}
+		for _, want := range tc.pairs {
+			i := slices.IndexFunc(found, func(c TeethCandidate) bool {
+				return float64(c.PinionTeeth) == want[0] && float64(c.WheelTeeth) == want[1] && c.Module == want[2]/1000
+			})
+			if i < 0 {
+				t.Errorf("%g and %g are missing", want[0], want[1])
+				continue
+			}
+			c := found[i]
+			got := [4]float64{c.ShiftSum, c.PinionShift, c.ContactRatio, 1000 * math.Min(c.TipThickness[0], c.TipThickness[1])}
+			for k, g := range got {
+				if math.Abs(g-want[3+k]) > 6e-5 {
+					t.Errorf("%g and %g: figure %d is %g, want %g", want[0], want[1], k, g, want[3+k])
+				}
+			}
+		}
+	}
+}
+
 func TestNoPairWithinTheShiftsAtThatCentreDistance(t *testing.T) {
 	w := wish()
 	w.Least, w.Most, w.CentreDistance, w.CentreTolerance = 19, 19, param.Known(95e-3), 0.1e-3
