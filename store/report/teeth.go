@@ -85,8 +85,12 @@ func teethNote(t model.TeethTable) string {
 	if t.Found == 0 {
 		return "no pair meets this; widen the tolerance, or change the ratio, the centre distance or the variant's Module"
 	}
-	return fmt.Sprintf("%d of %d pairs that can be made. Lower score is better: errors over their tolerances, a shared factor, contact ratio under 1.4, thin tips, each up to 1. "+
-		"Shifts by %s. Pitting and breakage are the safeties in this variant, rated as its other figures are. %s", len(t.Rows), t.Found, gear.SplitOrigin, caution)
+	size := ""
+	if !t.Wish.CentreDistance.Known {
+		size = "No centre distance is asked, so the case may grow or shrink. "
+	}
+	return fmt.Sprintf("%d of %d pairs that can be made. %sLower score is better: errors over their tolerances, a shared factor, contact ratio under 1.4, thin tips, each up to 1. "+
+		"Shifts by %s. Pitting and breakage are the safeties in this variant, rated as its other figures are. %s", len(t.Rows), t.Found, size, gear.SplitOrigin, caution)
 }
 
 func writeTeethCSV(w io.Writer, t model.TeethTable) error {
