@@ -26,7 +26,7 @@ func EvaluateAll(s *Study) []Outcome {
 
 // Evaluate carries one variant through the whole chain: air, engine, drive,
 // propeller and their match in the order in which the power flows, then stack,
-// carry and flight in the order in which the weight hangs. A part that cannot
+// carry and flight in the order in which the weight hangs, then noise. A part that cannot
 // be computed fails a check that says why; the readings that depend on it are
 // missing, with the same reason.
 func Evaluate(s *Study, v *Variant) Outcome {
@@ -69,6 +69,7 @@ func (c *chain) run() {
 	c.reportPropeller(m)
 	c.reportWeight()
 	c.reportFlight(m)
+	c.reportNoise(m)
 	c.add(c.air.Readings(), nil)
 	c.add([]reading.Reading{c.torsionalReading()}, nil)
 	c.add(later(), nil)

@@ -8,7 +8,6 @@ import (
 // later lists the contract's keys whose chapters this version lacks.
 func later() []reading.Reading {
 	return []reading.Reading{
-		reading.Missing("noise.level_at_150m", "Noise at 150 m", unit.Decibel, "noise is not computed in this version").Lower(),
 		reading.Missing("upkeep.cost_per_hour", "Cost per hour", unit.CurrencyPerHour, "the cost per hour of the whole machine is not computed in this version").Lower(),
 	}
 }

@@ -136,7 +136,7 @@ var coreKeys = map[string]bool{
 	"stack.depth": true, "stack.drive_depth": true, "stack.mass_dry": true, "stack.mass_ready": true, "stack.cg_aft": true,
 	"carry.hip_moment": true, "carry.equivalent_mass": true, "carry.lean": true, "flight.climb_rate": true, "flight.level_fuel": true,
 	"flight.torque_reaction": true, "flight.gyroscopic_couple": true, "cooling.head_temperature": false, "vibration.torsional_first": true,
-	"noise.level_at_150m": false, "upkeep.cost_per_hour": false,
+	"noise.level_at_150m": true, "upkeep.cost_per_hour": false,
 }
 
 func TestEveryCoreReadingIsThere(t *testing.T) {

@@ -11,6 +11,7 @@ import (
 	"backspan/model/drive"
 	"backspan/model/engine"
 	"backspan/model/flight"
+	"backspan/model/noise"
 	"backspan/model/param"
 	"backspan/model/propeller"
 	"backspan/model/stack"
@@ -24,11 +25,17 @@ type Study struct {
 	Reference   string  // name of the variant the others are compared with
 	Currency    string  // of every price in the study
 	MarginAsked float64 // share of a limit below which a check reads thin
-	Site        air.Spec
-	Pilot       carry.Pilot
-	Seat        flight.Seat
-	Wing        flight.Wing
-	Variants    []Variant
+	// How many of the states saved before are kept beside the file.
+	VersionsKept int
+	Site         air.Spec
+	Pilot        carry.Pilot
+	Seat         flight.Seat
+	Wing         flight.Wing
+	Listener     noise.Listener
+	Variants     []Variant
+	// What a person wrote beside the values in the file, by file key. It is
+	// carried along and never changed.
+	Comments map[string]string
 }
 
 // Variant is one complete machine.
@@ -41,18 +48,21 @@ type Variant struct {
 	Propeller propeller.Spec
 	Frame     stack.Spec
 	Tank      stack.Tank
+	Noise     noise.Spec
+
+	Comments map[string]string // as those of the study
 }
 
 // NewStudy is a study without variants, every shared given at its default.
 func NewStudy(name string) *Study {
-	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1,
-		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing()}
+	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1, VersionsKept: 5,
+		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing(), Listener: noise.DefaultListener()}
 }
 
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Noise: noise.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -83,11 +93,14 @@ func (s *Study) Sections() []param.Section {
 			param.Text(&s.Currency, "currency", "Currency").Help("of every price in this study"),
 			param.Number(&s.MarginAsked, "margin_asked", "Margin asked", unit.Percent).Within(0, 100).Typical(5, 20).
 				Help("a check that holds by less than this share of its limit reads thin"),
+			param.Whole(&s.VersionsKept, "versions_kept", "Versions kept").Within(0, 99).
+				Help("how many of the states saved before are kept beside the file, as NAME.toml.1 and so on"),
 			param.Text(&s.Notes, "notes", "Notes"),
 		}},
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
 		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
 		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
+		{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
 		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
 	}
 }
@@ -106,7 +119,8 @@ func (v *Variant) Sections() []param.Section {
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
-	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()})
+	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
+		param.Section{Key: "noise", Label: "Noise", Params: v.Noise.Params()})
 }
 
 // Index finds a variant by name; −1 when there is none.

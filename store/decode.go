@@ -39,6 +39,7 @@ func Decode(file string, src []byte) (*model.Study, error) {
 	if len(r.faults) > 0 {
 		return nil, r.faults.inOrder()
 	}
+	takeComments(s, text, r.lines)
 	return s, nil
 }
 

@@ -13,7 +13,7 @@ import (
 const firstWords = "# Backspan study"
 
 const heading = firstWords + `. The unit of a number is part of its key: "…_mm" is in millimetres.
-# A save writes these comments anew; what you want to keep in words belongs in "notes".
+# A save writes the remarks behind the values anew and keeps comments of your own, above them.
 `
 
 // Encode writes a study from its declarations. Equal studies give equal
@@ -21,39 +21,49 @@ const heading = firstWords + `. The unit of a number is part of its key: "…_mm
 // at its default, so that going back on a choice loses nothing.
 func Encode(s *model.Study) []byte {
 	var w writer
-	w.WriteString(heading)
-	w.line(formatKey, fmt.Sprint(format), "of this file")
-	w.sections("", s.Sections(), model.NewStudy("").Sections())
+	own := commentsFrom(s.Comments)
+	w.WriteString(heading + own.at(formatKey))
+	w.line(formatKey, fmt.Sprint(format), formatRemark)
+	w.sections("", s.Sections(), model.NewStudy("").Sections(), own)
 	fresh := model.NewVariant("")
 	defaults := fresh.Sections()
+	last := own.at(atEnd)
 	for i := range s.Variants {
-		w.WriteString("\n[[" + variantKey + "]]\n")
-		w.sections(variantKey, s.Variants[i].Sections(), defaults)
+		own := commentsFrom(s.Variants[i].Comments)
+		w.WriteString("\n" + own.at("") + "[[" + variantKey + "]]\n")
+		w.sections(variantKey, s.Variants[i].Sections(), defaults, own)
+		last += own.left()
+	}
+	if last += own.left(); last != "" {
+		w.WriteString("\n" + last)
 	}
 	return w.Bytes()
 }
 
+const formatRemark = "of this file"
+
 type writer struct{ bytes.Buffer }
 
-func (w *writer) sections(under string, sections, defaults []param.Section) {
+func (w *writer) sections(under string, sections, defaults []param.Section, own comments) {
 	for _, sec := range sections {
-		written := toWrite(sec, defaults)
-		if len(written) == 0 {
+		written := toWrite(sec, defaults, own)
+		if len(written) == 0 && (sec.Key == "" || own.of[sec.Key] == "") {
 			continue
 		}
 		if sec.Key != "" {
-			w.WriteString("\n[" + join(under, sec.Key) + "]\n")
+			w.WriteString("\n" + own.at(sec.Key) + "[" + join(under, sec.Key) + "]\n")
 		}
 		for _, p := range written {
+			w.WriteString(own.at(join(sec.Key, p.FileKey())))
 			w.param(p)
 		}
 	}
 }
 
-func toWrite(sec param.Section, defaults []param.Section) []param.Param {
+func toWrite(sec param.Section, defaults []param.Section, own comments) []param.Param {
 	var ps []param.Param
 	for _, p := range sec.Params {
-		if sec.Hidden || p.Hidden {
+		if (sec.Hidden || p.Hidden) && own.of[join(sec.Key, p.FileKey())] == "" {
 			if d, ok := param.Find(defaults, sec.Path(p)); ok && p.Same(d) {
 				continue
 			}

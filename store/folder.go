@@ -43,18 +43,28 @@ func NewFolder(dir string) *Folder {
 }
 
 // Open reads a study. The error is Problems when the file could be read but
-// holds no sound study; the file stays as it is.
+// holds no sound study; the file stays as it is. A file of a newer format
+// gives a *Newer and what could be read of it; it cannot be saved over.
 func (f *Folder) Open(path string) (*model.Study, error) {
 	src, err := read(path)
 	if err != nil {
 		return nil, err
 	}
-	s, err := Decode(path, src)
+	s, err := Glance(path, src)
 	if err != nil {
-		return nil, err
+		return s, err
 	}
 	f.remember(path, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
 	return s, nil
+}
+
+// Read looks at a study; a save is still judged by what was opened.
+func (f *Folder) Read(path string) (*model.Study, error) {
+	src, err := read(path)
+	if err != nil {
+		return nil, err
+	}
+	return Decode(path, src)
 }
 
 // Save writes a study over the file at path, which must hold what was last
@@ -65,6 +75,21 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
+	return f.put(path, data, s.VersionsKept, memory{sum: sha256.Sum256(data)})
+}
+
+// SaveText is Save for a study as a person wrote it: its bytes go into the
+// file as they are. The error is Problems when they are no sound study.
+func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
+	s, err := Decode(path, src)
+	if err != nil {
+		return "", err
+	}
+	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
+}
+
+// put writes over the file and keeps what was there.
+func (f *Folder) put(path string, data []byte, versions int, becomes memory) (note string, err error) {
 	was, known := f.recall(path)
 	if !known {
 		return "", refusal(path, nil, "not saved: it was not opened here; save under a new name")
@@ -89,12 +114,14 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 		if note, err = f.backup(real, old, mode); err != nil {
 			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
 		}
+	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
+		note = "the version before could not be kept: " + reason(err)
 	}
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
 		return err
 	})
-	return note, f.wrote(path, data, err)
+	return note, f.wrote(path, becomes, err)
 }
 
 // Create writes a study to a file that does not exist yet.
@@ -106,7 +133,7 @@ func (f *Folder) Create(path string, s *model.Study) (note string, err error) {
 	if !strings.EqualFold(filepath.Ext(path), extension) {
 		note = report.Printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
 	}
-	return note, f.wrote(path, data, create(f.disk, path, data, nil))
+	return note, f.wrote(path, memory{sum: sha256.Sum256(data)}, create(f.disk, path, data, nil))
 }
 
 // encodeSound refuses what could not be read back.
@@ -143,9 +170,9 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 }
 
 // wrote notes what is on disk now and words the failure, if any.
-func (f *Folder) wrote(path string, data []byte, err error) error {
+func (f *Folder) wrote(path string, becomes memory, err error) error {
 	if err == nil || errors.Is(err, errUnconfirmed) {
-		f.remember(path, memory{sum: sha256.Sum256(data)})
+		f.remember(path, becomes)
 	}
 	if err == nil {
 		return nil

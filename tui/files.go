@@ -44,41 +44,53 @@ var errNoShelf = errors.New("there is no place to keep studies; nothing is saved
 
 func (r *root) list() tea.Cmd {
 	shelf := r.shelf
-	return func() tea.Msg {
+	return r.shielded(func() tea.Msg {
 		if shelf == nil {
 			return listedMsg{err: errNoShelf}
 		}
 		entries, err := shelf.List()
 		return listedMsg{entries, err}
-	}
+	})
 }
 
 func (r *root) open(path string) tea.Cmd {
 	shelf, d, asked := r.shelf, r.desk, r.desk.Revision()
-	return func() tea.Msg {
+	return r.shielded(func() tea.Msg {
 		s, err := shelf.Open(path)
 		return openedMsg{path, s, err, d, asked}
-	}
+	})
 }
 
-func (r *root) opened(msg openedMsg) {
+func (r *root) opened(msg openedMsg) tea.Cmd {
+	var newer *store.Newer
 	switch {
-	case msg.err != nil:
+	case msg.err != nil && !errors.As(msg.err, &newer):
 		r.problem = "not opened: " + msg.err.Error()
 	case msg.desk != r.desk, msg.asked != r.desk.Revision():
 		r.problem = fmt.Sprintf("%s was not opened, because the study on the bench was edited meanwhile; open it again", msg.path)
+	case newer != nil:
+		r.lay(desk.New(msg.study, ""))
+		r.lookOnly(newer)
+		return r.beginSession()
 	default:
 		r.lay(desk.New(msg.study, msg.path))
 		r.problem = ""
 		r.say("opened " + msg.path)
+		return r.beginSession()
 	}
+	return nil
+}
+
+// lookOnly says why a study is in no file here.
+func (r *root) lookOnly(newer *store.Newer) {
+	r.problem = newer.Error() + " What you save goes into a new file."
 }
 
 // begin puts a new study on the desk.
 func (r *root) begin() tea.Cmd {
 	r.lay(desk.New(newStudy(), ""))
 	r.say("a new study, in no file yet; s saves it")
-	return nil
+	return r.beginSession()
 }
 
 func (r *root) save() tea.Cmd { return r.saveThen(nil) }
@@ -105,22 +117,25 @@ func (r *root) write(path string, create bool, then func() tea.Cmd) tea.Cmd {
 	}
 	r.saving = true
 	shelf, d, state := r.shelf, r.desk, r.desk.Study()
-	return func() tea.Msg {
+	return r.shielded(func() tea.Msg {
 		put := shelf.Save
 		if create {
 			put = shelf.Create
 		}
 		note, err := put(path, state.Clone())
 		return savedMsg{d, path, state, create, note, err, then}
-	}
+	})
 }
 
 func (r *root) saved(msg savedMsg) tea.Cmd {
 	r.saving = false
 	if msg.err != nil {
-		if msg.created {
+		switch {
+		case msg.created:
 			r.saveAs(msg.path, msg.err.Error(), msg.then)
-		} else {
+		case errors.Is(msg.err, store.ErrChanged):
+			return r.readTheirs(msg.path)
+		default:
 			r.problem = msg.err.Error()
 		}
 		return nil
@@ -131,14 +146,15 @@ func (r *root) saved(msg savedMsg) tea.Cmd {
 	if msg.note != "" {
 		r.notice.text += "; " + msg.note
 	}
+	cmd := r.journalSaved()
 	switch {
 	case msg.then == nil:
-		return nil
+		return cmd
 	case r.desk.Unsaved():
 		r.notice.text += "; edited meanwhile, so you stay here"
-		return nil
+		return cmd
 	}
-	return msg.then()
+	return tea.Sequence(cmd, msg.then())
 }
 
 // saveAs asks for a file name. After a refusal it asks again, with what was

@@ -29,6 +29,8 @@ func TestScreens(t *testing.T) {
 		{name: "sidebyside-80x24", w: 80, h: 24, keys: []string{"c", "right"}},
 		{name: "sidebyside-120x40", w: 120, h: 40, keys: []string{"c", ")"}},
 		{name: "sidebyside-ascii-80x24", w: 80, h: 24, keys: []string{"c", "d", ")"}, ascii: true},
+		{name: "tables-80x24", w: 80, h: 24, keys: []string{"t"}},
+		{name: "tables-120x40", w: 120, h: 40, keys: []string{">", "t", "right"}},
 		{name: "studies-80x24", w: 80, h: 24, keys: []string{"o", "down", "down"}},
 		{name: "keys-80x24", w: 80, h: 24, keys: []string{"?"}},
 		{name: "keys-120x40", w: 120, h: 40, keys: []string{"c", "?"}},
@@ -55,7 +57,7 @@ func TestScreens(t *testing.T) {
 // Colour must add nothing that the words and shapes do not say.
 func TestColourChangesNoText(t *testing.T) {
 	for _, p := range []termenv.Profile{termenv.ANSI, termenv.ANSI256, termenv.TrueColor} {
-		for _, keys := range [][]string{{">", "down", "down", "]"}, {"c"}, {"o"}, {"?"}, {"right", "q"}} {
+		for _, keys := range [][]string{{">", "down", "down", "]"}, {"c"}, {"t"}, {"o"}, {"?"}, {"right", "q"}} {
 			o := plateau()
 			bare := press(begin(o, 120, 40), keys...).View()
 			o = plateau()

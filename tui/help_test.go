@@ -38,6 +38,8 @@ func (s *shelf) Open(path string) (*model.Study, error) {
 	return nil, errors.New(path + ": there is no such file")
 }
 
+func (s *shelf) Read(path string) (*model.Study, error) { return s.Open(path) }
+
 func (s *shelf) Save(path string, st *model.Study) (string, error) {
 	if s.full {
 		return "", errors.New(path + ": not saved: no space left on the disk; free some and save again, or save under another name on another disk")

@@ -2,12 +2,13 @@ package tui
 
 import (
 	"context"
+	"fmt"
 	"os"
+	"runtime/debug"
 
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/lipgloss"
 
-	"backspan/model"
 	"backspan/tui/input"
 	"backspan/tui/output"
 	_ "backspan/tui/quiet" // before Bubble Tea's own initialisation
@@ -28,21 +29,23 @@ func Run(ctx context.Context, o Options, in *os.File, out *os.File) error {
 	stop := onSignal(p.Quit)
 	defer stop()
 	_, err := p.Run()
-	if s, lost := m.abandoned(); lost && o.Rescue != nil {
-		o.Rescue(m.desk.Path, s)
+	if e, ended := m.end(); ended && o.Ended != nil {
+		o.Ended(e)
 	}
 	return err
 }
 
-// abandoned is the study as it stands when the bench ended though nobody chose
-// to leave it, and whether it has edits that no file holds. What was still
-// being typed belongs to it when it is valid.
-func (m Model) abandoned() (s *model.Study, lost bool) {
+// end closes the journal. ended is false when the person chose to leave.
+// What was still being typed belongs to the study when it is valid.
+func (m Model) end() (e Ending, ended bool) {
 	if m.left {
-		return nil, false
+		m.closeSession(false, nil)
+		return e, false
 	}
 	m.takeTyped()
-	return m.desk.Study().Clone(), m.desk.Unsaved()
+	e = Ending{Path: m.desk.Path, Study: m.desk.Study().Clone(), Unsaved: m.desk.Unsaved(), Fault: m.fault.Load()}
+	e.Journaled = m.closeSession(e.Unsaved, e.Study)
+	return e, true
 }
 
 // takeTyped accepts what is being typed. After a fault the page may be in any
@@ -50,4 +53,21 @@ func (m Model) abandoned() (s *model.Study, lost bool) {
 func (r *root) takeTyped() {
 	defer func() { _ = recover() }()
 	r.bench.Accept()
+}
+
+// noteFault keeps what is known of a fault of the program, for Bubble Tea
+// restores the terminal and drops it. The first one is the cause.
+func (r *root) noteFault() {
+	if p := recover(); p != nil {
+		r.fault.CompareAndSwap(nil, &Fault{What: fmt.Sprint(p), Stack: string(debug.Stack())})
+		panic(p)
+	}
+}
+
+// shielded does the same for what runs in the background.
+func (r *root) shielded(do tea.Cmd) tea.Cmd {
+	return func() tea.Msg {
+		defer r.noteFault()
+		return do()
+	}
 }

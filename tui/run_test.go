@@ -31,7 +31,12 @@ func TestMain(m *testing.M) {
 	if os.Getenv("BENCH_FAULT") != "" {
 		o.Shelf = faulty{newShelf()}
 	}
-	o.Rescue = func(path string, s *model.Study) { fmt.Printf("rescued %s at %.3f\n", path, s.MarginAsked) }
+	o.Ended = func(e Ending) {
+		fmt.Printf("ended with %s at %.3f, unsaved %v\n", e.Path, e.Study.MarginAsked, e.Unsaved)
+		if e.Fault != nil {
+			fmt.Printf("fault %q, stack of %d lines, first at fault %v\n", e.Fault.What, strings.Count(e.Fault.Stack, "\n"), strings.Contains(e.Fault.Stack, "faulty.Save"))
+		}
+	}
 	if err := Run(context.Background(), o, os.Stdin, os.Stdout); err != nil {
 		fmt.Println("fault:", err)
 		os.Exit(1)
@@ -127,21 +132,27 @@ func TestColourOnlyWhereItIsWanted(t *testing.T) {
 	}
 }
 
-func TestSignalsRescueUnsavedEdits(t *testing.T) {
+// walkToMargin walks the parts to the last one and back to the study's first.
+func walkToMargin(s *screentest.Screen) {
+	shared := model.NewStudy("").Sections()
+	s.Type(strings.Repeat(")", 80))
+	s.WaitFor(shared[len(shared)-1].Label + " ┣")
+	s.Type(strings.Repeat("(", len(shared)-1))
+	s.WaitFor("Margin asked")
+}
+
+func TestSignalsHandOverUnsavedEdits(t *testing.T) {
 	for _, sig := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		s := inTerminal(t, 120, 40, "xterm-256color")
 		s.WaitFor("Plateau trials")
-		s.Type(strings.Repeat(")", 30))
-		s.WaitFor("Wing ┣")
-		s.Type(strings.Repeat("(", 4))
-		s.WaitFor("Margin asked")
+		walkToMargin(s)
 		s.Type("jjj")
 		s.Type("33")
 		s.WaitFor("[33")
 		s.Press("enter")
 		s.WaitFor("NOT SAVED")
 		s.Signal(sig)
-		if code := s.End(); code != 0 || !strings.Contains(s.Raw(), "rescued plateau.toml at 0.330") || s.Alternate() {
+		if code := s.End(); code != 0 || !strings.Contains(s.Raw(), "ended with plateau.toml at 0.330, unsaved true") || s.Alternate() {
 			t.Errorf("%v: exit status %d, alternate screen %v, last output %q", sig, code, s.Alternate(), s.Raw()[max(0, len(s.Raw())-200):])
 		}
 	}
@@ -149,18 +160,16 @@ func TestSignalsRescueUnsavedEdits(t *testing.T) {
 
 // A fault of the program takes the same way: edits outlive it, also what is
 // being typed when it is valid.
-func TestAFaultRescuesUnsavedEdits(t *testing.T) {
+func TestAFaultHandsOverUnsavedEdits(t *testing.T) {
 	s := inTerminal(t, 120, 40, "xterm-256color", "BENCH_FAULT=1")
 	s.WaitFor("Plateau trials")
-	s.Type(strings.Repeat(")", 30))
-	s.WaitFor("Wing ┣")
-	s.Type("((((")
-	s.WaitFor("Margin asked")
+	walkToMargin(s)
 	s.Type("jjj")
 	s.Type("33")
 	s.WaitFor("[33")
 	s.Press("ctrl+s")
-	if code := s.End(); code != 1 || !strings.Contains(s.Raw(), "rescued plateau.toml at 0.330") || s.Alternate() {
+	if code := s.End(); code != 1 || !strings.Contains(s.Raw(), "ended with plateau.toml at 0.330, unsaved true") ||
+		!strings.Contains(s.Raw(), `fault "the shelf fell"`) || !strings.Contains(s.Raw(), "first at fault true") || s.Alternate() {
 		t.Errorf("exit status %d, alternate screen %v, last output %q", code, s.Alternate(), s.Raw()[max(0, len(s.Raw())-300):])
 	}
 }

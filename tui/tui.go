@@ -5,6 +5,7 @@ package tui
 
 import (
 	"io"
+	"sync/atomic"
 
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/lipgloss"
@@ -19,6 +20,7 @@ import (
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
+	"backspan/tui/pages/tables"
 	"backspan/tui/theme"
 )
 
@@ -26,6 +28,9 @@ import (
 type Shelf interface {
 	List() ([]store.Entry, error)
 	Open(path string) (*model.Study, error)
+	// Read looks at a study without taking it in hand: a save is still judged
+	// by what was opened.
+	Read(path string) (*model.Study, error)
 	// Save replaces the file. The note, if any, is for the person to read; so
 	// is the error, which says that and why the study was not saved.
 	Save(path string, s *model.Study) (note string, err error)
@@ -37,16 +42,35 @@ type Shelf interface {
 type Options struct {
 	Study       *model.Study // nil: a new one
 	Path        string       // file of Study, "" when it has none yet
+	Newer       *store.Newer // Study is what could be read of a file that is left as it is
 	Shelf       Shelf
 	Renderer    *lipgloss.Renderer // of the person's terminal
 	ASCII       bool               // show nothing outside ASCII
 	ChooseFirst bool               // begin with the list of studies; Study is the sample for who chooses none
 	FPS         int                // frames a second at most, 0 for 20
 
-	// Rescue is called with the study, after the terminal is restored, when the
-	// bench ends with unsaved edits though nobody chose to drop them: a lost
-	// line, a signal, a fault. It may be nil.
-	Rescue func(path string, s *model.Study)
+	Journals Journals // nil: edits are kept nowhere until they are saved
+	// Aside keeps a study in a new file beside the one at path and names it.
+	Aside func(path string, s *model.Study) (kept string, err error)
+	// Ended is called, after the terminal is restored, when the bench ends
+	// though nobody chose to leave it: a lost line, a signal, a fault. It may be
+	// nil.
+	Ended func(Ending)
+}
+
+// Ending is how the bench ended when nobody chose to leave it.
+type Ending struct {
+	Path      string       // file of the study
+	Study     *model.Study // with what was being typed, where it was valid
+	Unsaved   bool         // it has edits that are in no study's file
+	Journaled bool         // they are kept in its journal
+	Fault     *Fault       // of the program, if it was one
+}
+
+// Fault is a fault of the program itself.
+type Fault struct {
+	What  string
+	Stack string
 }
 
 // page is where the person is.
@@ -55,6 +79,7 @@ type page int
 const (
 	atBench page = iota
 	atSideBySide
+	atTables
 	atStudies
 	atKeys
 )
@@ -68,11 +93,17 @@ type root struct {
 	shelf Shelf
 	desk  *desk.Desk
 
+	journals Journals
+	kept     kept
+	aside    func(path string, s *model.Study) (string, error)
+	fault    atomic.Pointer[Fault]
+
 	page, from page // from: where the keys were asked for
 	w, h       int
 
 	bench   *bench.Model
 	beside  *sidebyside.Model
+	tables  *tables.Model
 	studies *studies.Model
 	help    *keys.Model
 
@@ -97,7 +128,7 @@ func New(o Options) Model {
 	if o.Renderer == nil {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
-	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf}
+	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -105,6 +136,9 @@ func New(o Options) Model {
 		s = newStudy()
 	}
 	r.lay(desk.New(s, o.Path))
+	if o.Newer != nil {
+		r.lookOnly(o.Newer)
+	}
 	if o.ChooseFirst {
 		r.page, r.choosing = atStudies, true
 	}
@@ -124,6 +158,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.desk, r.questions, r.choosing = d, nil, false
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
+	r.tables = tables.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -132,8 +167,11 @@ func (r *root) lay(d *desk.Desk) {
 func (r *root) refresh() {
 	earlier, _ := r.desk.Earlier()
 	r.strip = headline.New(r.th, r.desk.Outcome(), earlier)
-	if r.page == atSideBySide {
+	switch r.page {
+	case atSideBySide:
 		r.beside.Refresh()
+	case atTables:
+		r.tables.Refresh()
 	}
 }
 
@@ -143,10 +181,11 @@ func (m Model) Study() (s *model.Study, path string, unsaved bool) {
 	return m.desk.Study(), m.desk.Path, m.desk.Unsaved()
 }
 
-// Init reads the folder when the bench begins with the list of studies.
+// Init reads the folder when the bench begins with the list of studies, and
+// opens the journal of the study otherwise.
 func (m Model) Init() tea.Cmd {
 	if m.page == atStudies {
 		return m.list()
 	}
-	return nil
+	return m.beginSession()
 }

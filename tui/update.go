@@ -9,11 +9,14 @@ import (
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
+	"backspan/tui/pages/tables"
 )
 
 // Update takes a message of Bubble Tea.
 func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	defer m.noteFault()
 	cmd := m.take(msg)
+	m.tell()
 	m.arrange()
 	return m, cmd
 }
@@ -27,7 +30,15 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 	case listedMsg:
 		r.studies.Set(msg.entries, msg.err, r.desk.Path)
 	case openedMsg:
-		r.opened(msg)
+		return r.opened(msg)
+	case sessionMsg:
+		return r.sessionBegun(msg)
+	case theirsMsg:
+		r.clash(msg)
+	case againMsg:
+		r.takeTheirs(msg)
+	case asideMsg:
+		r.putsAside(msg)
 	case savedMsg:
 		return r.saved(msg)
 	}
@@ -111,12 +122,13 @@ func (r *root) pressUnseen(msg tea.KeyMsg) tea.Cmd {
 func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	switch {
 	case key.Matches(msg, e.Bench):
-		r.goTo(atBench)
+		return r.goTo(atBench), true
 	case key.Matches(msg, e.SideBySide):
-		r.goTo(atSideBySide)
+		return r.goTo(atSideBySide), true
+	case key.Matches(msg, e.Tables):
+		return r.goTo(atTables), true
 	case key.Matches(msg, e.Studies):
-		r.goTo(atStudies)
-		return r.list(), true
+		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
 		r.help.Of(r.place())
 		r.from = r.page
@@ -129,9 +141,10 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	return nil, true
 }
 
-func (r *root) goTo(p page) {
+func (r *root) goTo(p page) (cmd tea.Cmd) {
 	if r.choosing && p != atStudies {
 		r.choosing = false
+		cmd = r.beginSession()
 		r.say("this is the built-in sample, in no file yet; o leads back to your studies")
 	}
 	r.page = p
@@ -139,11 +152,12 @@ func (r *root) goTo(p page) {
 	if p == atBench {
 		r.bench.Refresh()
 	}
+	return cmd
 }
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide {
+	if r.page != atBench && r.page != atSideBySide && r.page != atTables {
 		return nil, false
 	}
 	switch {
@@ -175,6 +189,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		r.edit(func() tea.Msg { return r.bench.Update(msg) }, &out)
 	case atSideBySide:
 		r.edit(func() tea.Msg { return r.beside.Update(msg) }, &out)
+	case atTables:
+		out = r.tables.Update(msg)
 	case atStudies:
 		out = r.studies.Update(msg)
 	case atKeys:
@@ -183,8 +199,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	switch out := out.(type) {
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, studies.BackMsg:
-		r.goTo(atBench)
+	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
+		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
 		r.refresh()
@@ -204,6 +220,8 @@ func (r *root) place() keymap.Place {
 	switch r.page {
 	case atSideBySide:
 		return r.beside.Place()
+	case atTables:
+		return r.tables.Place()
 	case atStudies:
 		return r.studies.Place()
 	case atKeys:

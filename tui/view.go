@@ -28,6 +28,8 @@ func (r *root) arrange() {
 		r.bench.Size(r.w, h)
 	case atSideBySide:
 		r.beside.Size(r.w, h)
+	case atTables:
+		r.tables.Size(r.w, h)
 	case atStudies:
 		r.studies.Size(r.w, h)
 	case atKeys:
@@ -40,6 +42,7 @@ func (r *root) body() int { return r.h - 1 - headline.Height(r.w) - len(r.footin
 
 // View paints the window.
 func (m Model) View() string {
+	defer m.noteFault()
 	if m.w <= 0 || m.h <= 0 {
 		return ""
 	}
@@ -73,6 +76,8 @@ func (r *root) inSight() []string {
 	switch r.page {
 	case atSideBySide:
 		return r.beside.View()
+	case atTables:
+		return r.tables.View()
 	case atStudies:
 		return r.studies.View()
 	case atKeys:

@@ -10,7 +10,7 @@ import (
 // import those before it, never those after.
 var chain = []string{
 	"internal/table", "unit", "param", "reading", "part",
-	"air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "propeller", "match", "stack", "carry", "flight", "cooling",
+	"air", "engine", "bearing", "shaft", "bolt", "pulley", "belt", "toothedbelt", "gear", "propeller", "match", "noise", "stack", "carry", "flight", "cooling",
 	"drive",
 }
 

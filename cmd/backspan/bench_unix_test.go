@@ -9,7 +9,9 @@ import (
 	"strings"
 	"syscall"
 	"testing"
+	"time"
 
+	"backspan/model"
 	"backspan/store"
 	"backspan/tui/screentest"
 )
@@ -93,88 +95,218 @@ func TestMainJobInATerminal(t *testing.T) {
 	}
 }
 
-// A lost line or a kill costs nothing: what was edited, and what was being
-// typed when it is valid, is in a file of its own, and its name is told once
-// the terminal is as it was.
-func TestEndedFromOutsideKeepsUnsavedEdits(t *testing.T) {
+// edited starts the bench, sets the margin asked to 33 % and perhaps goes on
+// typing.
+func edited(t *testing.T, w screentest.Window, typed string, argv ...string) *screentest.Screen {
+	t.Helper()
+	s := screentest.Start(t, w, argv...)
+	s.WaitFor("Saddle Meadow trials")
+	shared := model.NewStudy("").Sections()
+	s.Type(strings.Repeat(")", 80))
+	s.WaitFor(shared[len(shared)-1].Label + " ┣")
+	s.Type(strings.Repeat("(", len(shared)-1))
+	s.WaitFor("Margin asked")
+	s.Type("jjj33")
+	s.WaitFor("[33")
+	s.Press("enter")
+	s.WaitFor("NOT SAVED")
+	if typed != "" {
+		s.Type(typed)
+		s.WaitFor("[" + typed)
+	}
+	return s
+}
+
+func endedWith(t *testing.T, s *screentest.Screen, words ...string) {
+	t.Helper()
+	if code := s.End(); code != 0 || s.Alternate() {
+		t.Errorf("exit status %d, alternate screen %v", code, s.Alternate())
+	}
+	raw := s.Raw()
+	last := raw[strings.LastIndex(raw, "\x1b[?1049l")+1:]
+	for _, w := range words {
+		if !strings.Contains(last, w) {
+			t.Errorf("not told %q: %q", w, last)
+		}
+	}
+}
+
+func margin(t *testing.T, path string) float64 {
+	t.Helper()
+	study, err := store.NewFolder(filepath.Dir(path)).Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return study.MarginAsked
+}
+
+// A lost line or a kill costs nothing: what was edited, and where there was
+// time what was being typed when it is valid, is offered by the next bench on
+// the study.
+func TestEndedFromOutsideIsOfferedNextTime(t *testing.T) {
 	bin := built(t)
 	for _, tc := range []struct {
 		name   string
 		signal syscall.Signal
 		file   bool
-		as     string // the file's name, when not trials.toml
-		there  string // a file that must not be overwritten
-		shut   bool   // the folder cannot be written
 		typed  string // still in the editor
-		kept   string
 		margin float64
 	}{
-		{name: "kill", signal: syscall.SIGTERM, file: true, kept: "trials.rescued.toml", margin: 0.33},
-		{name: "hang-up while typing", signal: syscall.SIGHUP, file: true, typed: "44", kept: "trials.rescued.toml", margin: 0.44},
-		{name: "hang-up while typing nonsense", signal: syscall.SIGHUP, file: true, typed: "4x", kept: "trials.rescued.toml", margin: 0.33},
-		{name: "one rescued before", signal: syscall.SIGTERM, file: true, there: "trials.rescued.toml", kept: "trials.rescued2.toml", margin: 0.33},
-		{name: "rescued again", signal: syscall.SIGTERM, file: true, as: "trials.rescued.toml", kept: "trials.rescued2.toml", margin: 0.33},
-		{name: "in no file yet", signal: syscall.SIGHUP, kept: "unsaved.rescued.toml", margin: 0.33},
-		{name: "folder cannot be written", signal: syscall.SIGTERM, file: true, shut: true, kept: "state/backspan/trials.rescued.toml", margin: 0.33},
+		{"told to end", syscall.SIGTERM, true, "", 0.33},
+		{"killed", syscall.SIGKILL, true, "44", 0.33},
+		{"hang-up while typing", syscall.SIGHUP, true, "44", 0.44},
+		{"hang-up while typing nonsense", syscall.SIGHUP, true, "4x", 0.33},
+		{"hang-up in no file yet", syscall.SIGHUP, false, "", 0.33},
+		{"killed in no file yet", syscall.SIGKILL, false, "", 0.33},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
-			dir, state := t.TempDir(), t.TempDir()
-			argv := []string{bin}
+			dir := t.TempDir()
+			w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+t.TempDir())}
+			argv, path := []string{bin}, filepath.Join(dir, "taken.toml")
 			if tc.file {
-				if tc.as == "" {
-					tc.as = "trials.toml"
-				}
-				argv = append(argv, "open", write(t, dir, tc.as, sampleText()))
+				path = write(t, dir, "trials.toml", sampleText())
+				argv = append(argv, "open", path)
 			}
-			if tc.there != "" {
-				write(t, dir, tc.there, "mine\n")
+			s := edited(t, w, tc.typed, argv...)
+			if tc.signal == syscall.SIGKILL {
+				time.Sleep(time.Second) // what is promised to be kept
+				s.Signal(tc.signal)
+				s.End()
+			} else {
+				s.Signal(tc.signal)
+				endedWith(t, s, "are kept")
 			}
-			s := screentest.Start(t, screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true,
-				Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+filepath.Join(state, "state"))}, argv...)
-			s.WaitFor("Saddle Meadow trials")
-			s.Type(strings.Repeat(")", 30))
-			s.WaitFor("Wing ┣")
-			s.Type("((((")
-			s.WaitFor("Margin asked")
-			s.Type("jjj33")
-			s.WaitFor("[33")
-			s.Press("enter")
+
+			s = screentest.Start(t, w, argv...)
+			s.WaitFor("ended without being saved")
+			s.Press("t")
 			s.WaitFor("NOT SAVED")
-			if tc.typed != "" {
-				s.Type(tc.typed)
-				s.WaitFor("[" + tc.typed)
+			s.Press("s")
+			if !tc.file {
+				s.WaitFor("le name")
+				s.Press("ctrl+u")
+				s.Type("taken")
+				s.Press("enter")
 			}
-			if tc.shut {
-				// In a folder that is gone nothing can be created, even by the
-				// superuser.
-				if err := os.Rename(dir, dir+".gone"); err != nil {
-					t.Fatal(err)
-				}
+			s.WaitUntil("the study to be saved", func(text string) bool { return strings.Contains(text, "saved in") })
+			s.Press("q")
+			endedWith(t, s)
+			if got := margin(t, path); got != tc.margin {
+				t.Errorf("the margin kept is %g, want %g", got, tc.margin)
 			}
-			s.Signal(tc.signal)
-			if code := s.End(); code != 0 || s.Alternate() {
-				t.Errorf("exit status %d, alternate screen %v", code, s.Alternate())
+			s = screentest.Start(t, w, bin, "open", path)
+			s.WaitFor("? keys")
+			if strings.Contains(s.Text(), "ended without") {
+				t.Error("offered again after it was saved")
 			}
-			path := filepath.Join(dir, tc.kept)
-			if tc.shut {
-				path = filepath.Join(state, tc.kept)
-			}
-			if raw := s.Raw(); !strings.Contains(raw[strings.LastIndex(raw, "\x1b[?1049l")+1:], "kept in") || !strings.Contains(raw, filepath.Base(tc.kept)) {
-				t.Errorf("not told: %q", raw[max(0, len(raw)-300):])
-			}
-			study, err := store.NewFolder(dir).Open(path)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if study.MarginAsked != tc.margin {
-				t.Errorf("the margin kept is %g, want %g", study.MarginAsked, tc.margin)
-			}
-			if tc.there != "" {
-				if b, err := os.ReadFile(filepath.Join(dir, tc.there)); err != nil || string(b) != "mine\n" {
-					t.Errorf("what was there became %q, %v", b, err)
-				}
-			}
+			s.Press("q")
+			endedWith(t, s)
 		})
+	}
+}
+
+// Edits that nobody takes up go into a file of their own, and over none.
+func TestEditsNotTakenUpArePutAside(t *testing.T) {
+	bin := built(t)
+	for name, want := range map[string]string{"trials.toml": "trials.rescued2.toml", "trials.rescued.toml": "trials.rescued2.toml"} {
+		dir := t.TempDir()
+		w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+t.TempDir())}
+		write(t, dir, "trials.rescued.toml", sampleText())
+		path := write(t, dir, name, sampleText())
+		s := edited(t, w, "", bin, "open", path)
+		s.Signal(syscall.SIGTERM)
+		endedWith(t, s, "are kept")
+		s = screentest.Start(t, w, bin, "open", path)
+		s.WaitFor("ended without being saved")
+		s.Press("p")
+		s.WaitFor(want)
+		s.Press("q")
+		endedWith(t, s)
+		if got := margin(t, filepath.Join(dir, want)); got != 0.33 {
+			t.Errorf("%s: the margin put aside is %g", name, got)
+		}
+		if got := margin(t, path); got == 0.33 {
+			t.Errorf("%s: the file changed", name)
+		}
+	}
+}
+
+// When the folder goes away, what was not saved is kept elsewhere.
+func TestFolderGoneWhenEnded(t *testing.T) {
+	dir, state := t.TempDir(), t.TempDir()
+	w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+state)}
+	s := edited(t, w, "", built(t), "open", write(t, dir, "trials.toml", sampleText()))
+	if err := os.Rename(dir, dir+".gone"); err != nil {
+		t.Fatal(err)
+	}
+	s.Signal(syscall.SIGTERM)
+	endedWith(t, s, "kept in", "trials.rescued.toml")
+	if got := margin(t, filepath.Join(state, "backspan", "trials.rescued.toml")); got != 0.33 {
+		t.Errorf("the margin kept is %g", got)
+	}
+}
+
+// A second bench on a study gets a copy and is told who has it.
+func TestSecondBenchGetsACopy(t *testing.T) {
+	bin, dir := built(t), t.TempDir()
+	w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+t.TempDir())}
+	path := write(t, dir, "trials.toml", sampleText())
+	one := edited(t, w, "", bin, "open", path)
+	two := screentest.Start(t, w, bin, "open", path)
+	two.WaitFor("has it open on")
+	two.WaitFor("in no file yet")
+	two.Press("esc")
+	two.WaitUntil("the notice to go", func(text string) bool { return !strings.Contains(text, "has it open on") })
+	two.Press("q")
+	endedWith(t, two)
+	one.Press("s")
+	one.WaitFor("saved in")
+	one.Press("q")
+	endedWith(t, one)
+	if got := margin(t, path); got != 0.33 {
+		t.Errorf("the margin saved is %g", got)
+	}
+}
+
+// A file that somebody else changed is never written over: both are kept, or
+// theirs is taken in hand and mine is a step back.
+func TestFileChangedByAnotherProgram(t *testing.T) {
+	bin := built(t)
+	theirs := strings.Replace(sampleText(), "ribs = 12", "ribs = 14", 1)
+	for _, again := range []bool{true, false} {
+		dir := t.TempDir()
+		path := write(t, dir, "trials.toml", sampleText())
+		s := edited(t, screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color")}, "", bin, "open", path)
+		write(t, dir, "trials.toml", theirs)
+		s.Press("s")
+		s.WaitFor("was changed by another program")
+		s.WaitFor("here 12, there 14")
+		if again {
+			s.Press("r")
+			s.WaitFor("again")
+			s.WaitUntil("theirs to be in hand", func(text string) bool { return !strings.Contains(text, "NOT SAVED") })
+			s.Press("u")
+			s.WaitFor("NOT SAVED")
+			s.Press("s")
+			s.WaitFor("saved in")
+			path = filepath.Join(dir, "trials.toml")
+		} else {
+			s.Press("b")
+			s.WaitFor("le name")
+			s.Press("ctrl+u")
+			s.Type("mine")
+			s.Press("enter")
+			s.WaitFor("saved in mine.toml")
+			if b, err := os.ReadFile(path); err != nil || string(b) != theirs {
+				t.Errorf("theirs was changed, %v", err)
+			}
+			path = filepath.Join(dir, "mine.toml")
+		}
+		s.Press("q")
+		endedWith(t, s)
+		if got := margin(t, path); got != 0.33 {
+			t.Errorf("again %v: the margin saved is %g", again, got)
+		}
 	}
 }
 
@@ -211,5 +343,26 @@ func TestBrokenStudyIsToldBeforeTheBenchOpens(t *testing.T) {
 	s.WaitFor("bad.toml:5: variant.engine.bore_mm")
 	if code := s.End(); code != 2 {
 		t.Errorf("exit status %d", code)
+	}
+}
+
+// A file of a newer Backspan is shown as far as it goes, and never changed.
+func TestNewerFormatInTheBench(t *testing.T) {
+	dir := t.TempDir()
+	text := strings.Replace(sampleText(), "format = 1", "format = 2\nmoon_phase = 3", 1)
+	path := write(t, dir, "trials.toml", text)
+	s := screentest.Start(t, screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color")}, built(t), "open", path)
+	s.WaitFor("is in format 2")
+	s.WaitFor("in no file yet")
+	s.Press("s")
+	s.WaitFor("le name")
+	s.Press("ctrl+u")
+	s.Type("mine")
+	s.Press("enter")
+	s.WaitFor("saved in mine.toml")
+	s.Press("q")
+	endedWith(t, s)
+	if b, err := os.ReadFile(path); err != nil || string(b) != text {
+		t.Errorf("the file was changed, %v", err)
 	}
 }

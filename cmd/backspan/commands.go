@@ -25,10 +25,19 @@ func commands() []command {
 		{"teeth", "[STUDY] [--variant NAME] [--ratio R] [--centre-distance L] [--tolerance P] [--format FORMAT]", "list pairs of gears for a ratio and a centre distance, best first", program.teeth},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},
+		{"edit", "[STUDY]", "change a study's file in your own editor ($VISUAL or $EDITOR); it is saved only when it is sound", program.edit},
+		{"diff", "[STUDY] --variant A --variant B | diff FILE FILE", "print what is set differently between two variants, or between two files; exit status 1 when something is", program.diff},
+		{"params", "[--format FORMAT]", "print every parameter with its unit, range, default, origin and help", program.params},
+		{"completion", "bash|zsh|fish", "print the completion of this command line for a shell", program.completion},
+		{"manual", "", "print the manual page, for man", program.manual},
+		{"version", "", "print the version", program.version},
 	}
 }
 
 func (p program) run(args []string) int {
+	if len(args) == 1 && args[0] == "--version" {
+		return p.version(nil)
+	}
 	if len(args) == 0 || strings.HasPrefix(args[0], "-") && !isHelp(args[0]) {
 		return p.openOrCompare(args)
 	}
@@ -55,7 +64,7 @@ func (p program) help(w io.Writer) {
                   sample; prints the comparison when output is not a terminal
 `)
 	for _, c := range commands() {
-		fmt.Fprintf(w, "  backspan %s %s\n                  %s\n", c.name, c.usage, c.does)
+		fmt.Fprintf(w, "  backspan %s\n                  %s\n", strings.TrimSpace(c.name+" "+c.usage), c.does)
 	}
 	fmt.Fprint(w, `
 STUDY is a TOML file; without it, the only study in this folder, else the
@@ -79,6 +88,10 @@ func (w *words) Set(s string) error { *w = append(*w, s); return nil }
 // parse reads flags and other words in any order. done means that help was
 // shown or the line was refused, with the status to leave with.
 func (p program) parse(fs *flag.FlagSet, args []string, most int) (rest []string, status int, done bool) {
+	if p.declared != nil {
+		p.declared(fs)
+		return nil, statusFine, true
+	}
 	fs.SetOutput(io.Discard)
 	for {
 		err := fs.Parse(args)
@@ -103,7 +116,7 @@ func (p program) parse(fs *flag.FlagSet, args []string, most int) (rest []string
 func (p program) commandHelp(fs *flag.FlagSet) {
 	for _, c := range commands() {
 		if c.name == fs.Name() {
-			fmt.Fprintf(p.out, "backspan %s %s\n  %s\n", c.name, c.usage, c.does)
+			fmt.Fprintf(p.out, "backspan %s\n  %s\n", strings.TrimSpace(c.name+" "+c.usage), c.does)
 		}
 	}
 	fs.VisitAll(func(f *flag.Flag) { fmt.Fprintf(p.out, "  --%-9s %s\n", f.Name, f.Usage) })

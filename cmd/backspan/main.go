@@ -3,6 +3,7 @@
 package main
 
 import (
+	"flag"
 	"io"
 	"os"
 )
@@ -18,6 +19,8 @@ type program struct {
 	err io.Writer
 	env func(string) string
 	dir string // where studies are looked for
+
+	declared func(*flag.FlagSet) // takes a command's flags instead of running it
 }
 
 // The exit statuses.

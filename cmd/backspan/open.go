@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"flag"
 	"fmt"
 	"os"
@@ -54,7 +55,7 @@ func (p program) open(args []string) int {
 	if p.env("SSH_CONNECTION") != "" {
 		o.FPS = 10
 	}
-	o.Rescue = p.rescue
+	o.Journals, o.Aside, o.Ended = p.journals(), p.aside, p.ended
 	if err := tui.Run(context.Background(), o, p.in, out); err != nil {
 		return p.cannot(err)
 	}
@@ -89,6 +90,9 @@ func (p program) options(path string) (tui.Options, error) {
 	}
 	s, err := folder.Open(path)
 	o.Study, o.Path = s, path
+	if errors.As(err, &o.Newer) {
+		o.Path, err = "", nil
+	}
 	return o, err
 }
 

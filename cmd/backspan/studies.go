@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"path/filepath"
@@ -31,6 +32,11 @@ func (p program) find(path string) (*model.Study, string, error) {
 		}
 	}
 	s, err := folder.Open(path)
+	var newer *store.Newer
+	if errors.As(err, &newer) {
+		err = fmt.Errorf("%s is in format %d; use a newer Backspan, or look at what this one can read of it: backspan open %s",
+			report.Printable(path), newer.Format, report.Printable(path))
+	}
 	return s, path, err
 }
 
@@ -74,7 +80,7 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words
 	fs.Var(&variants, "variant", "only this variant; may be given several times")
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
+	format := formatFlag(fs)
 	s, f, status, done := p.asked(fs, args, format)
 	if done {
 		return c, f, status, true

@@ -90,9 +90,9 @@ type sums struct {
 const innerShare, outerShare = 0.5, 0.95
 
 func (a *sums) add(st *station, s *settled, f *Flow) {
-	load := 0.5 * f.Density * s.speed * s.speed * st.chord * st.width
-	a.thrust += load * s.along()
-	a.torque += load * s.across() * st.radius
+	along, across := s.forces(st, f.Density)
+	a.thrust += along
+	a.torque += across * st.radius
 	added := s.speed*s.sin - f.Airspeed
 	a.induced += added * s.loss * 2 * math.Pi * st.radius * st.width
 	a.resolved = a.resolved && s.resolved

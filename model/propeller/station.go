@@ -12,6 +12,7 @@ type station struct {
 	delay         float64 // share of the lift kept by rotation
 	flatPlate     float64
 	area          float64 // of the section, m²
+	thick         float64 // greatest thickness of the section, m
 	share         float64 // radius as a share of the tip radius
 	section       Section
 }
@@ -83,6 +84,12 @@ type settled struct {
 	unbalanced bool // momentum theory has no answer here
 
 	stall, lowerStall float64 // angles of attack at stall, rad
+}
+
+// forces of the air on one blade's cell, along the shaft and across it, N.
+func (s *settled) forces(st *station, density float64) (along, across float64) {
+	load := 0.5 * density * s.speed * s.speed * st.chord * st.width
+	return load * s.along(), load * s.across()
 }
 
 const (

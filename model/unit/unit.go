@@ -38,6 +38,7 @@ const (
 	Viscosity             Dimension = "a kinematic viscosity"
 	DynamicViscosity      Dimension = "a dynamic viscosity"
 	SoundLevel            Dimension = "a sound level"
+	PlainLevel            Dimension = "a level without weighting"
 	Money                 Dimension = "an amount of money"
 	MoneyPerTime          Dimension = "a cost per time"
 	MassPerDepth          Dimension = "a mass per depth"
@@ -191,7 +192,8 @@ var (
 	SquareMillimetrePerSecond = unitOf(Viscosity, "mm²/s", "mm2_s", 1, 1e6)
 	PascalSecond              = unitOf(DynamicViscosity, "Pa·s", "pa_s", 1, 1)
 
-	Decibel = unitOf(SoundLevel, "dB(A)", "dba", 1, 1)
+	Decibel      = unitOf(SoundLevel, "dB(A)", "dba", 1, 1)
+	PlainDecibel = unitOf(PlainLevel, "dB", "db", 1, 1)
 
 	// Currency is whatever money the study is kept in.
 	Currency        = unitOf(Money, "money", "money", 1, 1)
@@ -230,7 +232,7 @@ var all = []Unit{
 	NewtonMetreSecond, RadianPerSecondSquared,
 	JoulePerKilogram, MegajoulePerKilogram,
 	SquareMillimetrePerSecond, PascalSecond,
-	Decibel, Currency, CurrencyPerHour, KilogramPerCentimetre,
+	Decibel, PlainDecibel, Currency, CurrencyPerHour, KilogramPerCentimetre,
 }
 
 // spellings lists other ways in which people type a symbol.

@@ -19,9 +19,12 @@ const (
 	Markdown Format = "markdown"
 )
 
+// Formats are all of them.
+var Formats = [...]Format{Table, JSON, CSV, Markdown}
+
 // ParseFormat takes the word a person gave.
 func ParseFormat(word string) (Format, error) {
-	for _, f := range []Format{Table, JSON, CSV, Markdown} {
+	for _, f := range Formats {
 		if strings.EqualFold(word, string(f)) {
 			return f, nil
 		}

@@ -33,25 +33,13 @@ func writeGrids(w io.Writer, grids []grid, f Format) error {
 }
 
 func (g grid) plain(b *strings.Builder) {
-	widths := make([]int, len(g.head))
-	for _, row := range append([][]string{g.head}, g.rows...) {
-		for i, cell := range row {
-			widths[i] = max(widths[i], ansi.StringWidth(Printable(cell)))
-		}
-	}
-	fmt.Fprintf(b, "%s\n", Printable(g.title))
-	for _, row := range append([][]string{g.head}, g.rows...) {
-		line := ""
-		for i, cell := range row {
-			cell = Printable(cell)
-			line += " " + cell + strings.Repeat(" ", widths[i]-ansi.StringWidth(cell)) + " "
-		}
-		b.WriteString(strings.TrimRight(line, " ") + "\n")
-	}
+	fmt.Fprintf(b, "%s\n%s\n", Printable(g.title), strings.Join(g.columns(), "\n"))
 	if g.note != "" {
 		fmt.Fprintf(b, " %s\n", Printable(g.note))
 	}
 }
+
+func cellWidth(s string) int { return ansi.StringWidth(Printable(s)) }
 
 func (g grid) markdown(b *strings.Builder) {
 	fmt.Fprintf(b, "## %s\n\n", cellText(g.title))

@@ -144,10 +144,7 @@ func checkGrids(c model.Comparison) []grid {
 				}
 			}
 		}
-		grids = append(grids, g)
-		if speeds, ok := speedGrid(o); ok {
-			grids = append(grids, speeds)
-		}
+		grids = append(append(grids, g), variantGrids(o, c.Currency)...)
 	}
 	if len(grids) > 0 {
 		grids[len(grids)-1].note = caution

@@ -64,3 +64,11 @@ func (d *Desk) land(i int) {
 	d.past[len(d.past)-1].lands.Variant = i
 	d.Select(i)
 }
+
+// Replace makes another study the present state, as one edit.
+func (d *Desk) Replace(s *model.Study, name string) {
+	_ = d.do(Place{Variant: Shared}, func(next *model.Study) (string, error) {
+		*next = *s.Clone()
+		return name, nil
+	})
+}

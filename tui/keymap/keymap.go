@@ -10,7 +10,7 @@ func bind(desc, shown string, keys ...string) key.Binding {
 
 // Everywhere works on every page, but not inside an edit.
 type Everywhere struct {
-	Bench, SideBySide, Studies, Keys         key.Binding
+	Bench, SideBySide, Tables, Studies, Keys key.Binding
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 }
@@ -51,6 +51,11 @@ type SideBySide struct {
 	Left, Right, Differences, Open, Back key.Binding
 }
 
+// Tables works on a variant's tables.
+type Tables struct {
+	Left, Right, Next, Previous, Back key.Binding
+}
+
 // Studies works on the list of studies.
 type Studies struct{ Open, Again, Back key.Binding }
 
@@ -68,6 +73,7 @@ type Map struct {
 	Editor     Editor
 	Picker     Picker
 	SideBySide SideBySide
+	Tables     Tables
 	Studies    Studies
 	Question   Question
 	Back       key.Binding
@@ -81,6 +87,7 @@ func Default() Map {
 		Everywhere: Everywhere{
 			Bench:           bind("bench", "b", "b", "f2"),
 			SideBySide:      bind("compare", "c", "c", "f3"),
+			Tables:          bind("tables", "t", "t", "f5"),
 			Studies:         bind("studies", "o", "o", "f4"),
 			Keys:            bind("keys", "?", "?", "f1"),
 			NextVariant:     bind("next variant", ">", ">"),
@@ -127,6 +134,11 @@ func Default() Map {
 		SideBySide: SideBySide{
 			Left: bind("variant left", "left", "left", "h"), Right: bind("variant right", "right", "right", "l"),
 			Differences: bind("only what differs", "d", "d"), Open: bind("work on it", "enter", "enter"), Back: bind("back", "esc", "esc"),
+		},
+		Tables: Tables{
+			Left: bind("to the left", "left", "left", "h"), Right: bind("to the right", "right", "right", "l"),
+			Next: bind("next table", "tab", "tab", ")"), Previous: bind("table before", "shift+tab", "shift+tab", "("),
+			Back: bind("back", "esc", "esc"),
 		},
 		Studies: Studies{Open: bind("open", "enter", "enter"), Again: bind("read again", "r", "r"), Back: bind("back", "esc", "esc")},
 		Question: Question{

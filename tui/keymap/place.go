@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.SideBySide, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.SideBySide, e.Tables, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Quit}
 }
 
@@ -103,6 +103,16 @@ func (m Map) AtSideBySide() Place {
 		hints: hints{arrows + " variant", phrase(s.Differences), phrase(s.Open),
 			pair(m.Panes.NextPart, m.Panes.PreviousPart, "group"), phrase(s.Back), phrase(e.Studies)},
 		kept: phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
+	}
+}
+
+// AtTables is a variant's tables.
+func (m Map) AtTables() Place {
+	t, e := m.Tables, m.Everywhere
+	return Place{
+		Name: "tables", Own: []key.Binding{t.Next, t.Previous, t.Left, t.Right, t.Back}, Too: append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(t.Next), arrows + " sideways", pair(m.Walk.Up, m.Walk.Down, "more"), m.variantHint(), phrase(t.Back), phrase(e.SideBySide)},
+		kept:  phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"io"
 	"os"
 	"os/exec"
+	"slices"
 	"strings"
 	"sync"
 	"syscall"
@@ -54,6 +55,9 @@ func Start(t testing.TB, w Window, argv ...string) *Screen {
 	t.Helper()
 	cmd := exec.Command(argv[0], argv[1:]...)
 	cmd.Env, cmd.Dir = w.Env, w.Dir
+	if !slices.ContainsFunc(w.Env, func(e string) bool { return strings.HasPrefix(e, "XDG_STATE_HOME=") }) {
+		cmd.Env = append(slices.Clip(w.Env), "XDG_STATE_HOME="+t.TempDir())
+	}
 	tty, err := pty.StartWithSize(cmd, &pty.Winsize{Cols: uint16(w.Cols), Rows: uint16(w.Rows)})
 	if err != nil {
 		t.Fatal(err)

@@ -1,0 +1,126 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"strings"
+
+	"backspan/store/report"
+)
+
+func (p program) completion(args []string) int {
+	rest, status, done := p.parse(flag.NewFlagSet("completion", flag.ContinueOnError), args, 1)
+	if done {
+		return status
+	}
+	var script string
+	switch first(rest) {
+	case "bash":
+		script = p.bash()
+	case "zsh":
+		script = p.zsh()
+	case "fish":
+		script = p.fish()
+	default:
+		return p.cannot(fmt.Errorf("completion: give bash, zsh or fish, for example: source <(backspan completion bash)"))
+	}
+	fmt.Fprint(p.out, script)
+	return statusFine
+}
+
+// flagWords are a command's flags as they are typed.
+func (p program) flagWords(c command) string {
+	words := []string{"--help"}
+	for _, f := range p.flagsOf(c) {
+		words = append(words, "--"+f.Name)
+	}
+	return strings.Join(words, " ")
+}
+
+func formats() string {
+	words := make([]string, len(report.Formats))
+	for i, f := range report.Formats {
+		words[i] = string(f)
+	}
+	return strings.Join(words, " ")
+}
+
+func (p program) bash() string {
+	var names []string
+	cases := ""
+	for _, c := range commands() {
+		names = append(names, c.name)
+		cases += fmt.Sprintf("\t\t%s) flags='%s' ;;\n", c.name, p.flagWords(c))
+	}
+	return fmt.Sprintf(`# bash completion for backspan; to use it now: source <(backspan completion bash)
+_backspan() {
+	local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags=
+	COMPREPLY=()
+	if [ "$COMP_CWORD" -eq 1 ]; then
+		COMPREPLY=($(compgen -W '%s help' -- "$word"))
+		return
+	fi
+	if [ "$before" = --format ]; then
+		COMPREPLY=($(compgen -W '%s' -- "$word"))
+		return
+	fi
+	case ${COMP_WORDS[1]} in
+%s	esac
+	case $word in
+		-*) COMPREPLY=($(compgen -W "$flags" -- "$word")) ;;
+		*) COMPREPLY=($(compgen -f -X '!*.toml' -- "$word") $(compgen -d -- "$word")) ;;
+	esac
+}
+complete -o filenames -F _backspan backspan
+`, strings.Join(names, " "), formats(), cases)
+}
+
+func (p program) zsh() string {
+	names, cases := "", ""
+	for _, c := range commands() {
+		names += fmt.Sprintf("\t\t'%s:%s'\n", c.name, quoted(c.does))
+		cases += fmt.Sprintf("\t\t%s) compadd -- %s ;;\n", c.name, p.flagWords(c))
+	}
+	return fmt.Sprintf(`#compdef backspan
+# zsh completion for backspan; to use it now: source <(backspan completion zsh)
+_backspan() {
+	local -a commands
+	commands=(
+%s	)
+	if (( CURRENT == 2 )); then
+		_describe command commands
+		return
+	fi
+	if [[ $words[CURRENT-1] == --format ]]; then
+		compadd -- %s
+		return
+	fi
+	case $words[2] in
+%s	esac
+	_files -g '*.toml'
+}
+compdef _backspan backspan
+`, names, formats(), cases)
+}
+
+func (p program) fish() string {
+	lines := "# fish completion for backspan; to use it now: backspan completion fish | source\n" +
+		"complete -c backspan -n __fish_use_subcommand -f\n"
+	for _, c := range commands() {
+		lines += fmt.Sprintf("complete -c backspan -n __fish_use_subcommand -a %s -d '%s'\n", c.name, quoted(c.does))
+		for _, f := range p.flagsOf(c) {
+			value := ""
+			switch {
+			case f.Name == "format":
+				value = " -x -a '" + formats() + "'"
+			case valued(f):
+				value = " -r"
+			}
+			lines += fmt.Sprintf("complete -c backspan -n '__fish_seen_subcommand_from %s' -l %s%s -d '%s'\n", c.name, f.Name, value, quoted(f.Usage))
+		}
+	}
+	return lines
+}
+
+// quoted makes text fit to stand between single quotes in a shell's script.
+func quoted(s string) string { return strings.NewReplacer("'", "", ":", ",", "\\", "").Replace(s) }

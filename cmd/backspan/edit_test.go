@@ -1,0 +1,58 @@
+//go:build unix
+
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// editing runs edit with a shell script as the editor.
+func editing(t *testing.T, dir, script string) said {
+	t.Helper()
+	editor := write(t, t.TempDir(), "editor", "#!/bin/sh\n"+script)
+	if err := os.Chmod(editor, 0o700); err != nil {
+		t.Fatal(err)
+	}
+	state := t.TempDir()
+	env := func(name string) string {
+		return map[string]string{"EDITOR": editor + " --wait", "XDG_STATE_HOME": state}[name]
+	}
+	var out, err bytes.Buffer
+	status := program{out: &out, err: &err, env: env, dir: dir}.run([]string{"edit", filepath.Join(dir, "trials.toml")})
+	return said{status, out.String(), err.String()}
+}
+
+func TestEditInOnesOwnEditor(t *testing.T) {
+	for _, tc := range []struct {
+		name, script string
+		status       int
+		says         string
+		changed      bool
+	}{
+		{"a sound change", `sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 20/' "$2"`, 0, "saved in", true},
+		{"nothing", "true", 0, "nothing was changed", false},
+		{"a value out of range", `sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 2000/' "$2"`, 2, "not saved; what was edited is in", false},
+		{"no TOML any more", `echo '[[[' >> "$2"`, 2, "not saved; what was edited is in", false},
+		{"an editor that fails", "exit 3", 2, "failed", false},
+	} {
+		dir := t.TempDir()
+		path := write(t, dir, "trials.toml", sampleText())
+		s := editing(t, dir, tc.script)
+		if s.status != tc.status || !strings.Contains(s.err, tc.says) {
+			t.Errorf("%s: %+v", tc.name, s)
+		}
+		now, err := os.ReadFile(path)
+		if err != nil || (string(now) != sampleText()) != tc.changed {
+			t.Errorf("%s: changed %v, %v", tc.name, string(now) != sampleText(), err)
+		}
+		if i := strings.Index(s.err, "is in "); i >= 0 {
+			if kept, err := os.ReadFile(strings.TrimSpace(s.err[i+6:])); err != nil || len(kept) == 0 {
+				t.Errorf("%s: what was edited is lost, %v", tc.name, err)
+			}
+		}
+	}
+}

@@ -1,0 +1,143 @@
+package main
+
+import (
+	"encoding/csv"
+	"encoding/json"
+	"os/exec"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+func TestDiffOfTwoVariants(t *testing.T) {
+	s := run(t, t.TempDir(), "diff", "--variant", "Belt 190", "--variant", "Gear 190")
+	if s.status != statusFails || !strings.Contains(s.out, "Drive: Kind of drive") || strings.Contains(s.out, "Variant: Name") {
+		t.Errorf("status %d\n%s", s.status, s.out)
+	}
+	if !strings.Contains(s.out, "390 EUR") {
+		t.Errorf("a price without the study's currency\n%s", s.out)
+	}
+	if s := run(t, t.TempDir(), "diff", "--variant", "Belt 190", "--variant", "Belt 190"); s.status != statusFine || !strings.Contains(s.out, "nothing is set differently") {
+		t.Errorf("one variant against itself: status %d\n%s", s.status, s.out)
+	}
+}
+
+func TestDiffOfTwoFiles(t *testing.T) {
+	dir := t.TempDir()
+	a := write(t, dir, "a.toml", sampleText())
+	changed := strings.Replace(sampleText(), `name = "Belt 80"`, `name = "Belt 90"`, 1)
+	changed = strings.Replace(changed, "ribs = 12", "ribs = 13", 1)
+	b := write(t, dir, "b.toml", changed)
+	s := run(t, dir, "diff", a, b, "--format", "json")
+	var contrasts []struct {
+		What, Note  string
+		Differences []struct{ Key, From, To string }
+	}
+	if err := json.Unmarshal([]byte(s.out), &contrasts); err != nil || s.status != statusFails {
+		t.Fatalf("status %d, %v\n%s", s.status, err, s.out)
+	}
+	notes, ribs := 0, false
+	for _, c := range contrasts {
+		if strings.HasPrefix(c.Note, "only in ") {
+			notes++
+		}
+		for _, d := range c.Differences {
+			ribs = ribs || c.What == "Variant Belt 190" && d.Key == "drive.ribbed_belt.ribs" && d.From == "12" && d.To == "13"
+		}
+	}
+	if notes != 2 || !ribs {
+		t.Errorf("%d variants of one file only, ribs found %v\n%s", notes, ribs, s.out)
+	}
+	if s := run(t, dir, "diff", a, a); s.status != statusFine {
+		t.Errorf("a file against itself: status %d", s.status)
+	}
+	for _, args := range [][]string{{"diff"}, {"diff", a}, {"diff", a, b, "--variant", "Belt 190"}} {
+		if s := run(t, dir, args...); s.status != statusCannot || !strings.Contains(s.err, "give two files") {
+			t.Errorf("%v: status %d, %s", args, s.status, s.err)
+		}
+	}
+}
+
+// Every key that the sample's file holds is in the reference.
+func TestParamsExplainTheFile(t *testing.T) {
+	s := run(t, t.TempDir(), "params", "--format", "csv")
+	rows, err := csv.NewReader(strings.NewReader(s.out)).ReadAll()
+	if err != nil || s.status != statusFine {
+		t.Fatalf("status %d, %v", s.status, err)
+	}
+	explained := map[string]bool{"format": true}
+	for _, row := range rows[1:] {
+		explained[row[1]] = true
+	}
+	keys := regexp.MustCompile(`(?m)^([a-z0-9_]+) = `).FindAllStringSubmatch(sampleText(), -1)
+	if len(keys) < 500 {
+		t.Fatalf("%d keys in the sample's file", len(keys))
+	}
+	for _, k := range keys {
+		if !explained[k[1]] {
+			t.Errorf("%s of the file is not explained", k[1])
+		}
+	}
+	for _, format := range []string{"table", "markdown", "json"} {
+		if s := run(t, t.TempDir(), "params", "--format", format); s.status != statusFine || !strings.Contains(s.out, "crank_pulley_effective_diameter_mm") {
+			t.Errorf("%s: status %d", format, s.status)
+		}
+	}
+}
+
+func TestVersion(t *testing.T) {
+	for _, arg := range []string{"version", "--version"} {
+		if s := run(t, t.TempDir(), arg); s.status != statusFine || !strings.HasPrefix(s.out, "backspan ") {
+			t.Errorf("%s: %+v", arg, s)
+		}
+	}
+}
+
+// The shell itself completes from the script.
+func TestBashCompletes(t *testing.T) {
+	bash, err := exec.LookPath("bash")
+	if err != nil {
+		t.Skip("no bash here")
+	}
+	script := run(t, t.TempDir(), "completion", "bash").out
+	for _, tc := range []struct{ words, want string }{
+		{"backspan comp", "compare"},
+		{"backspan compare --for", "--format"},
+		{"backspan check --format js", "json"},
+		{"backspan open --as", "--ascii"},
+	} {
+		words := strings.Fields(tc.words)
+		out, err := exec.Command(bash, "-c", script+"\nCOMP_WORDS=("+tc.words+"); COMP_CWORD="+string(rune('0'+len(words)-1))+"\n_backspan; echo ${COMPREPLY[@]}").CombinedOutput()
+		if err != nil || !strings.Contains(string(out), tc.want) {
+			t.Errorf("%q: %v, %s", tc.words, err, out)
+		}
+	}
+}
+
+// Every command and every flag stands in every script and in the manual.
+func TestNothingIsLeftOutOfScriptsAndManual(t *testing.T) {
+	texts := map[string]string{"manual": strings.ReplaceAll(run(t, t.TempDir(), "manual").out, `\-`, "-")}
+	for _, shell := range []string{"bash", "zsh", "fish"} {
+		texts[shell] = run(t, t.TempDir(), "completion", shell).out
+	}
+	flags := 0
+	for _, c := range commands() {
+		for where, text := range texts {
+			if !strings.Contains(text, c.name) {
+				t.Errorf("%s leaves out %s", where, c.name)
+			}
+			for _, f := range (program{}).flagsOf(c) {
+				flags++
+				if !strings.Contains(text, "--"+f.Name) && !strings.Contains(text, "-l "+f.Name) {
+					t.Errorf("%s leaves out %s --%s", where, c.name, f.Name)
+				}
+			}
+		}
+	}
+	if flags == 0 {
+		t.Error("no flags at all")
+	}
+	if s := run(t, t.TempDir(), "completion", "csh"); s.status != statusCannot || !strings.Contains(s.err, "bash, zsh or fish") {
+		t.Errorf("%+v", s)
+	}
+}

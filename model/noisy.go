@@ -1,0 +1,36 @@
+package model
+
+import (
+	"backspan/model/match"
+	"backspan/model/noise"
+	"backspan/model/propeller"
+)
+
+// cells is more than a blade is cut into.
+const cells = 32
+
+// reportNoise listens to the machine standing at full throttle: there it can
+// be measured with the same means.
+func (c *chain) reportNoise(m match.Report) {
+	switch {
+	case !worked(m.Static):
+		c.withheld(noise.Result{}.Readings(), c.unmatched(m))
+		return
+	case !flies(m.Static):
+		c.withheld(noise.Result{}.Readings(), sentence(m.Static.Propeller.Status.String()))
+		return
+	}
+	var loads [cells]propeller.Load
+	p := &m.Static.Propeller
+	in := noise.Input{
+		Source: noise.Source{
+			Blades: c.propeller.Blades(), Radius: c.propeller.Diameter() / 2, Speed: p.Flow.Speed,
+			Density: p.Flow.Density, SoundSpeed: p.Flow.SoundSpeed, TipMach: p.TipMach, Thrust: p.Thrust, Torque: p.Torque,
+			Cells: c.propeller.AppendLoads(loads[:0], p.Flow),
+		},
+		Spec: c.variant.Noise, Listener: c.study.Listener,
+		DiscAft: c.stack.Depth + c.variant.Propeller.BossThickness/2, ShaftUp: c.stack.ThrustHeight,
+	}
+	r := noise.Hear(&in)
+	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+}

@@ -1,0 +1,141 @@
+package store
+
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"backspan/model"
+)
+
+// atEnd is the place of comments behind the last value of a file.
+const atEnd = "#end"
+
+// takeComments gives study and variants what a person wrote beside their
+// values: by key, what stands above it, inside a value or behind it. What a
+// save writes by itself is left out.
+func takeComments(s *model.Study, src string, o *outline) {
+	fresh := model.NewVariant("")
+	study, variants := registerOf(s.Sections()), registerOf(fresh.Sections())
+	end := 0
+	for _, st := range o.statements {
+		variant, key := place(st.path)
+		text := above(src[end:st.from])
+		ours := study
+		if variant >= 0 {
+			ours = variants
+		}
+		for _, c := range within(src[st.from:st.to]) {
+			if !ours.remarked(key, c) {
+				text = append(text, c)
+			}
+		}
+		putComment(s, variant, key, text)
+		end = st.to
+	}
+	putComment(s, -1, atEnd, above(src[end:]))
+}
+
+// place parts a path into the variant, −1 for the study, and the dotted key.
+func place(p path) (variant int, key string) {
+	if len(p) < 2 || p[0] != variantKey || !strings.HasPrefix(p[1], elementMark) {
+		return -1, strings.Join(p, ".")
+	}
+	for i := 0; ; i++ {
+		if p[1] == element(i) {
+			return i, strings.Join(p[2:], ".")
+		}
+	}
+}
+
+func putComment(s *model.Study, variant int, key string, lines []string) {
+	if len(lines) == 0 {
+		return
+	}
+	to := &s.Comments
+	if variant >= 0 && variant < len(s.Variants) {
+		to = &s.Variants[variant].Comments
+	}
+	if *to == nil {
+		*to = map[string]string{}
+	}
+	if before := (*to)[key]; before != "" {
+		lines = append([]string{before}, lines...)
+	}
+	(*to)[key] = strings.Join(lines, "\n")
+}
+
+// above takes the comments between two statements, with the blank lines among
+// them.
+func above(gap string) []string {
+	var lines []string
+	for _, l := range strings.Split(gap, "\n") {
+		l = strings.TrimSpace(l)
+		if !strings.Contains(heading, l+"\n") || l == "" {
+			lines = append(lines, l)
+		}
+	}
+	for len(lines) > 0 && lines[0] == "" {
+		lines = lines[1:]
+	}
+	for len(lines) > 0 && lines[len(lines)-1] == "" {
+		lines = lines[:len(lines)-1]
+	}
+	return lines
+}
+
+// within takes the comments inside and behind one statement.
+func within(text string) []string {
+	var found []string
+	for s := (scanner{src: text}); s.pos < len(s.src); {
+		switch s.src[s.pos] {
+		case '#':
+			start := s.pos
+			s.toLineEnd()
+			found = append(found, strings.TrimSpace(text[start:s.pos]))
+		case '"', '\'':
+			s.text()
+		default:
+			s.pos++
+		}
+	}
+	return found
+}
+
+// remarked reports whether a comment beside a value is one that a save writes,
+// in this version or in one before: it begins with the parameter's label.
+func (g register) remarked(key, comment string) bool {
+	if key == formatKey {
+		return comment == "# "+formatRemark
+	}
+	p, ok := g.params[key]
+	return ok && strings.HasPrefix(comment, "# "+p.Label)
+}
+
+// comments are those of a study or of a variant while it is written.
+type comments struct {
+	of      map[string]string
+	written map[string]bool
+}
+
+func commentsFrom(of map[string]string) comments { return comments{of, map[string]bool{}} }
+
+func (c comments) at(key string) string {
+	text := c.of[key]
+	if text == "" {
+		return ""
+	}
+	c.written[key] = true
+	return text + "\n"
+}
+
+// left are the comments on what is not written any more.
+func (c comments) left() string {
+	text := ""
+	for _, key := range slices.Sorted(maps.Keys(c.of)) {
+		if !c.written[key] {
+			text += c.of[key] + "\n"
+		}
+	}
+	return text
+}

@@ -1,0 +1,125 @@
+package store
+
+import (
+	"bytes"
+	"os"
+	"strings"
+	"testing"
+
+	"backspan/model"
+)
+
+const commented = `# top of the file
+format = 1   # first of all
+
+# about the name,
+#
+# in two paragraphs
+
+# the second
+name = "Trials" # beside it
+site = { altitude_m = 500 } # inline
+# before the table
+[pilot] # the one who flies
+mass_kg = 82 # weighed on Tuesday
+
+# the first machine
+[[variant]]
+name = "A"
+[variant.engine]
+power_curve_rpm_kw = [ # on the brake
+  [3000, 3.6], # warm
+  [4000, 5.6],
+  [5000, 8.3],
+]
+[variant.drive.gear] # not in use
+module_mm = 2 # default, and hidden
+[[variant]]
+name = "B" # the other
+# the end
+`
+
+// Every comment is still there after a save, before the same value, and saving
+// again changes nothing.
+func TestCommentsSurviveASave(t *testing.T) {
+	s, err := Decode("a.toml", []byte(commented))
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := Encode(s)
+	for _, pair := range [][2]string{
+		{"# top of the file\n# first of all\nformat", "the top"},
+		{"# about the name,\n#\n# in two paragraphs\n\n# the second\n# beside it\nname = \"Trials\"", "a value"},
+		{"# inline\n[site]", "an inline table"},
+		{"# before the table\n# the one who flies\n[pilot]", "a table"},
+		{"# weighed on Tuesday\nmass_kg", "behind a value"},
+		{"# the first machine\n[[variant]]\nname = \"A\"", "a variant"},
+		{"# on the brake\n# warm\npower_curve", "inside a list"},
+		{"# not in use\n[variant.drive.gear]\n# default, and hidden\nmodule_mm", "what does not apply"},
+		{"# the other\nname = \"B\"", "the second variant"},
+		{"\n# the end\n", "the end"},
+	} {
+		if !strings.Contains(string(out), pair[0]) {
+			t.Errorf("%s: no %q", pair[1], pair[0])
+		}
+	}
+	back, err := Decode("a.toml", out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if again := Encode(back); !bytes.Equal(again, out) {
+		t.Errorf("wrote\n%s\nthen\n%s", out, again)
+	}
+}
+
+// What a save writes by itself is not taken for a person's.
+func TestOwnRemarksAreNoComments(t *testing.T) {
+	s, err := Decode("a.toml", Encode(model.Sample()))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range append([]map[string]string{s.Comments}, s.Variants[0].Comments) {
+		if len(c) > 0 {
+			t.Errorf("%v", c)
+		}
+	}
+}
+
+// Comments of variants that are gone, or moved, go where they can be found.
+func TestCommentsFollowTheirVariant(t *testing.T) {
+	s, err := Decode("a.toml", []byte(commented))
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.Variants[0], s.Variants[1] = s.Variants[1], s.Variants[0]
+	if err := s.Rename(1, "Z"); err != nil {
+		t.Fatal(err)
+	}
+	out := string(Encode(s))
+	if !strings.Contains(out, "# the first machine\n[[variant]]\nname = \"Z\"") || strings.Index(out, "# the other") > strings.Index(out, "# the first machine") {
+		t.Errorf("%s", out)
+	}
+}
+
+// A file that a person wrote, but only comments into, needs no backup.
+func TestCommentsNeedNoBackup(t *testing.T) {
+	f := NewFolder(t.TempDir())
+	path := f.dir + "/a.toml"
+	text := strings.Replace(string(Encode(sound())), "format = 1", "# mine\nformat = 1", 1)
+	put(t, path, text)
+	s, err := f.Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.Name = "New"
+	note, err := f.Save(path, s)
+	if err != nil || note != "" {
+		t.Errorf("%q, %v", note, err)
+	}
+	if _, err := os.Stat(path + ".bak"); err == nil {
+		t.Error("a backup all the same")
+	}
+	if !strings.Contains(string(get(t, path)), "# mine\n") {
+		t.Error("the comment is lost")
+	}
+}

@@ -1,0 +1,218 @@
+package journal
+
+import (
+	"bytes"
+	"errors"
+	"testing"
+	"time"
+
+	"pgregory.net/rapid"
+)
+
+// memory is a file in memory that may fail after so many bytes.
+type memory struct {
+	data []byte
+	room int // -1 without end
+}
+
+func (m *memory) WriteAt(b []byte, at int64) (int, error) {
+	n := len(b)
+	if m.room >= 0 {
+		n = min(n, m.room)
+		m.room -= n
+	}
+	m.data = append(m.data[:at], b[:n]...)
+	if n < len(b) {
+		return n, errors.New("no space left")
+	}
+	return n, nil
+}
+
+func (m *memory) Truncate(n int64) error { m.data = m.data[:n]; return nil }
+func (m *memory) Sync() error            { return nil }
+
+var someone = Head{Study: "a.toml", User: "mechanic", Host: "shop", PID: 7, Since: time.Unix(1000, 0).UTC()}
+
+func begun(t interface{ Fatal(...any) }, m *memory) *Writer {
+	w, err := Begin(m, someone)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return w
+}
+
+func TestReadsBackEveryState(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		m := &memory{room: -1}
+		w := begun(t, m)
+		var last []byte
+		texts := rapid.SliceOfN(rapid.SliceOfN(rapid.ByteRange('a', 'd'), 0, 40), 1, 12).Draw(t, "texts")
+		for i, text := range texts {
+			if err := w.Add(text, Edit{time.Unix(int64(i), 5), "edit"}); err != nil {
+				t.Fatal(err)
+			}
+			last = text
+		}
+		f := Read(m.data)
+		if f.Torn || f.Head != someone || len(f.Edits) != len(texts) || !bytes.Equal(f.Text, last) {
+			t.Fatalf("torn %v, %+v, %d edits of %d, %q of %q", f.Torn, f.Head, len(f.Edits), len(texts), f.Text, last)
+		}
+		if f.Edits[0].Name != "edit" || !f.Edits[0].At.Equal(time.Unix(0, 5)) {
+			t.Fatalf("%+v", f.Edits[0])
+		}
+	})
+}
+
+// Wherever a journal is cut off or a byte of it turned, what stands before is
+// read and nothing that was never written comes back.
+func TestATornEndIsDropped(t *testing.T) {
+	m := &memory{room: -1}
+	w := begun(t, m)
+	ends := []int64{w.end}
+	states := [][]byte{nil}
+	for _, text := range []string{"ribs = 8\nname = 1\n", "ribs = 9\nname = 1\n", "ribs = 10\nname = 1\n", ""} {
+		if err := w.Add([]byte(text), Edit{time.Unix(1, 0), text}); err != nil {
+			t.Fatal(err)
+		}
+		ends, states = append(ends, w.end), append(states, []byte(text))
+	}
+	for cut := range m.data {
+		whole := 0
+		for i, e := range ends {
+			if int64(cut) >= e {
+				whole = i
+			}
+		}
+		if f := Read(m.data[:cut]); len(f.Edits) != whole || !bytes.Equal(f.Text, states[whole]) {
+			t.Fatalf("cut at %d: %d edits, %q; %d whole", cut, len(f.Edits), f.Text, whole)
+		}
+		turned := bytes.Clone(m.data)
+		turned[cut] ^= 0x20
+		if f := Read(turned); !f.Torn || len(f.Edits) > whole {
+			t.Fatalf("byte %d turned: torn %v, %d edits, %d whole before it", cut, f.Torn, len(f.Edits), whole)
+		}
+	}
+}
+
+func TestGoesOnAfterAFullDisk(t *testing.T) {
+	m := &memory{room: 300}
+	w := begun(t, m)
+	if err := w.Add([]byte("one"), Edit{Name: "one"}); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Add(bytes.Repeat([]byte("x"), 400), Edit{Name: "two"}); err == nil {
+		t.Fatal("a full disk, and no error")
+	}
+	m.room = -1
+	if err := w.Add([]byte("three"), Edit{Name: "three"}); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); f.Torn || len(f.Edits) != 2 || string(f.Text) != "three" {
+		t.Errorf("torn %v, %+v, %q", f.Torn, f.Edits, f.Text)
+	}
+}
+
+func TestResumeAndClear(t *testing.T) {
+	m := &memory{room: -1}
+	w := begun(t, m)
+	for _, s := range []string{"one", "two"} {
+		if err := w.Add([]byte(s), Edit{Name: s}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	m.data = m.data[:len(m.data)-1]
+	next := someone
+	next.PID = 8
+	w, err := Resume(m, next, Read(m.data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Add([]byte("three"), Edit{Name: "three"}); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); f.Torn || f.Head.PID != 8 || len(f.Edits) != 2 || string(f.Text) != "three" {
+		t.Errorf("torn %v, %+v, %+v, %q", f.Torn, f.Head, f.Edits, f.Text)
+	}
+	if err := w.Clear(); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); f.Torn || len(f.Edits) != 0 || f.Text != nil || f.Head.PID != 8 {
+		t.Errorf("after clearing: %+v", f)
+	}
+}
+
+func FuzzRead(f *testing.F) {
+	m := &memory{room: -1}
+	w := begun(f, m)
+	_ = w.Add([]byte("one"), Edit{Name: "one"})
+	_ = w.Add([]byte("two"), Edit{Name: "two"})
+	f.Add(m.data)
+	f.Add([]byte(magic))
+	f.Fuzz(func(t *testing.T, src []byte) {
+		found := Read(src)
+		if found.whole > int64(max(len(src), len(magic))) || (len(found.Edits) == 0) != (found.Text == nil) {
+			t.Errorf("%+v", found)
+		}
+	})
+}
+
+// faulty fails at one step; a write is then torn.
+type faulty struct {
+	memory
+	fail, steps int
+}
+
+var errFault = errors.New("fault")
+
+func (f *faulty) step() error {
+	if f.steps++; f.steps == f.fail {
+		return errFault
+	}
+	return nil
+}
+
+func (f *faulty) WriteAt(b []byte, at int64) (int, error) {
+	if err := f.step(); err != nil {
+		n, _ := f.memory.WriteAt(b[:len(b)/2], at)
+		return n, err
+	}
+	return f.memory.WriteAt(b, at)
+}
+
+func (f *faulty) Truncate(n int64) error {
+	if err := f.step(); err != nil {
+		return err
+	}
+	return f.memory.Truncate(n)
+}
+
+func (f *faulty) Sync() error { return f.step() }
+
+// Whichever step fails, every edit that was taken comes back.
+func TestAFaultAtEveryStep(t *testing.T) {
+	texts := []string{"one\ntwo\n", "one\ntwo\nthree\n", "one\n", "one\n1\n"}
+	for fail := 1; ; fail++ {
+		f := &faulty{memory: memory{room: -1}, fail: fail}
+		w, err := Begin(f, someone)
+		if err != nil {
+			continue
+		}
+		taken := 0
+		last := ""
+		for _, text := range texts {
+			if w.Add([]byte(text), Edit{Name: text}) == nil {
+				taken, last = taken+1, text
+			}
+			_ = w.Sync()
+		}
+		if got := Read(f.data); len(got.Edits) != taken || string(got.Text) != last {
+			t.Errorf("step %d: %d edits of %d, %q of %q", fail, len(got.Edits), taken, got.Text, last)
+		}
+		if taken < len(texts)-1 {
+			t.Errorf("step %d: one fault cost %d edits", fail, len(texts)-taken)
+		}
+		if f.steps < fail {
+			return
+		}
+	}
+}

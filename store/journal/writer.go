@@ -1,0 +1,77 @@
+package journal
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+)
+
+// File is what a journal is written to.
+type File interface {
+	io.WriterAt
+	Truncate(size int64) error
+	Sync() error
+}
+
+// Writer adds to a journal. After a failed write the next one begins where
+// the last good record ends.
+type Writer struct {
+	file File
+	head []byte
+	end  int64  // of the last whole record
+	text []byte // of the last state; nil before the first
+}
+
+// Begin makes the file a journal without states.
+func Begin(f File, h Head) (*Writer, error) {
+	head, err := json.Marshal(h)
+	if err != nil {
+		return nil, err
+	}
+	w := &Writer{file: f, head: appendRecord([]byte(magic), headRecord, head)}
+	return w, w.Clear()
+}
+
+// Resume goes on behind what was found in the file, under a new head.
+func Resume(f File, h Head, found Found) (*Writer, error) {
+	head, err := json.Marshal(h)
+	if err != nil {
+		return nil, err
+	}
+	w := &Writer{file: f, head: appendRecord([]byte(magic), headRecord, head), end: found.whole, text: found.Text}
+	return w, w.add(appendRecord(nil, headRecord, head))
+}
+
+// Clear drops all states: they are saved elsewhere.
+func (w *Writer) Clear() error {
+	w.end, w.text = 0, nil
+	return w.add(w.head)
+}
+
+// Add keeps a state and the edits that led to it, one at least.
+func (w *Writer) Add(text []byte, edits ...Edit) error {
+	kind, body := byte(wholeRecord), text
+	if w.text != nil {
+		kind, body = deltaRecord, delta(w.text, text)
+	}
+	if err := w.add(appendRecord(nil, kind, editBytes(edits), body)); err != nil {
+		return err
+	}
+	w.text = append(w.text[:0], text...)
+	return nil
+}
+
+func (w *Writer) add(record []byte) error {
+	err := w.file.Truncate(w.end)
+	if err == nil {
+		_, err = w.file.WriteAt(record, w.end)
+	}
+	if err != nil {
+		return errors.Join(err, w.file.Truncate(w.end))
+	}
+	w.end += int64(len(record))
+	return nil
+}
+
+// Sync returns when what was added outlasts a power cut.
+func (w *Writer) Sync() error { return w.file.Sync() }

@@ -1,0 +1,231 @@
+//go:build unix
+
+package store
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"math/rand/v2"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"testing"
+	"time"
+)
+
+// The test binary edits and saves a study itself when it is asked to, so that
+// a test can kill it.
+func TestMain(m *testing.M) {
+	switch {
+	case os.Getenv("STORE_EDITS") != "":
+		editAndSave(os.Getenv("STORE_EDITS"))
+	case os.Getenv("STORE_SAVES") != "":
+		saveInTurn(os.Getenv("STORE_SAVES"))
+	}
+	os.Exit(m.Run())
+}
+
+// editAndSave goes on until it is killed. It says which edit it makes before
+// it makes the next.
+func editAndSave(path string) {
+	folder := NewFolder(filepath.Dir(path))
+	s, err := folder.Open(path)
+	check(err)
+	session, left, err := Journals{State: func() (string, error) { return os.TempDir(), nil }}.Begin(path)
+	check(err)
+	if left != nil {
+		s = left.Study
+	}
+	n, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
+	for {
+		n++
+		s = s.Clone()
+		s.Name = fmt.Sprintf("state %d", n)
+		session.Edited(s.Name, s)
+		fmt.Println(n)
+		if rand.IntN(20) == 0 {
+			_, err := folder.Save(path, s)
+			check(err)
+			session.Saved()
+		}
+		time.Sleep(time.Duration(rand.IntN(4000)) * time.Microsecond)
+	}
+}
+
+func check(err error) {
+	if err != nil {
+		fmt.Println("fault:", err)
+		os.Exit(1)
+	}
+}
+
+// times is how often a slow test repeats; more where it is asked for.
+func times(usual int) int {
+	if n, err := strconv.Atoi(os.Getenv("BACKSPAN_TIMES")); err == nil {
+		return n
+	}
+	return usual
+}
+
+// A program that is killed at any moment leaves an old or a new file, whole,
+// and its journal gives back every edit that is older than a second.
+func TestKilledAtAnyMoment(t *testing.T) {
+	const atOnce, each = 4, 10
+	folders := max(times(60)/each, 1)
+	var kills, kept atomic.Int64
+	var wg sync.WaitGroup
+	gate := make(chan struct{}, atOnce)
+	for range folders {
+		dir := t.TempDir()
+		wg.Go(func() {
+			gate <- struct{}{}
+			defer func() { <-gate }()
+			path := filepath.Join(dir, "a.toml")
+			put(t, path, string(Encode(sound())))
+			last := 0
+			for range each {
+				last = killOnce(t, path, last, &kept)
+				kills.Add(1)
+			}
+		})
+	}
+	wg.Wait()
+	t.Logf("%d kills; the journal held edits that no save had after %d of them", kills.Load(), kept.Load())
+}
+
+func killOnce(t *testing.T, path string, before int, kept *atomic.Int64) int {
+	cmd := exec.Command(os.Args[0])
+	cmd.Env = append(os.Environ(), "STORE_EDITS="+path)
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Error(err)
+		return before
+	}
+	if err := cmd.Start(); err != nil {
+		t.Error(err)
+		return before
+	}
+	due := before // the newest edit that is a second old when the kill comes
+	type made struct {
+		n  int
+		at time.Time
+	}
+	var edits []made
+	timer := time.AfterFunc(time.Duration(50+rand.IntN(1450))*time.Millisecond, func() { _ = cmd.Process.Kill() })
+	defer timer.Stop()
+	for lines := bufio.NewScanner(out); lines.Scan(); {
+		n, err := strconv.Atoi(lines.Text())
+		if err != nil {
+			t.Errorf("the program said %q", lines.Text())
+			break
+		}
+		edits = append(edits, made{n, time.Now()})
+	}
+	end := time.Now()
+	_ = cmd.Wait()
+	for _, e := range edits {
+		if end.Sub(e.at) > time.Second {
+			due = e.n
+		}
+	}
+	return afterKill(t, path, due, kept)
+}
+
+// afterKill looks at what is left and says how far it goes.
+func afterKill(t *testing.T, path string, due int, kept *atomic.Int64) int {
+	s, err := NewFolder(filepath.Dir(path)).Open(path)
+	if err != nil {
+		t.Errorf("the file is neither old nor new: %v", err)
+		return due
+	}
+	have, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
+	session, left, err := Journals{State: func() (string, error) { return os.TempDir(), nil }}.Begin(path)
+	if err != nil {
+		t.Error(err)
+		return due
+	}
+	if left != nil {
+		n, err := strconv.Atoi(strings.TrimPrefix(left.Study.Name, "state "))
+		if err != nil {
+			t.Errorf("the journal gives back %q", left.Study.Name)
+		}
+		if n > have {
+			have = n
+			kept.Add(1)
+		}
+	}
+	if have < due {
+		t.Errorf("edit %d is lost, only %d is there", due, have)
+	}
+	if err := session.End(true); err != nil {
+		t.Error(err)
+	}
+	return have
+}
+
+// saveInTurn saves a study many times, each time over what it read last, and
+// counts what it wrote.
+func saveInTurn(path string) {
+	folder := NewFolder(filepath.Dir(path))
+	saves, refused := 0, 0
+	for range times(60) {
+		s, err := folder.Open(path)
+		check(err)
+		n, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
+		s.Name, s.VersionsKept = fmt.Sprintf("state %d", n+1), 0
+		time.Sleep(time.Duration(rand.IntN(1000)) * time.Microsecond)
+		switch _, err = folder.Save(path, s); {
+		case err == nil:
+			saves++
+		case errors.Is(err, ErrChanged):
+			refused++
+		default:
+			check(err)
+		}
+	}
+	fmt.Println(saves, refused)
+	os.Exit(0)
+}
+
+// Two programs that save one study in any order never write over one
+// another's change: every save that was not refused counts.
+func TestTwoProgramsSaveOneStudy(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "a.toml")
+	first := sound()
+	first.Name = "state 0"
+	put(t, path, string(Encode(first)))
+	total, refusals := 0, 0
+	outputs := make(chan string, 2)
+	for range 2 {
+		go func() {
+			cmd := exec.Command(os.Args[0])
+			cmd.Env = append(os.Environ(), "STORE_SAVES="+path)
+			out, err := cmd.CombinedOutput()
+			if err != nil {
+				t.Error(err)
+			}
+			outputs <- string(out)
+		}()
+	}
+	for range 2 {
+		var saves, refused int
+		out := <-outputs
+		if _, err := fmt.Sscan(out, &saves, &refused); err != nil {
+			t.Fatalf("%q", out)
+		}
+		total, refusals = total+saves, refusals+refused
+	}
+	s, err := NewFolder(filepath.Dir(path)).Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if want := fmt.Sprintf("state %d", total); s.Name != want {
+		t.Errorf("%d saves went through, yet the file holds %q", total, s.Name)
+	}
+	t.Logf("%d saves, %d refused", total, refusals)
+}

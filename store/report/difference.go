@@ -1,0 +1,97 @@
+package report
+
+import (
+	"encoding/csv"
+	"encoding/json"
+	"io"
+
+	"backspan/model"
+)
+
+// Contrast is what two sides of one name set differently.
+type Contrast struct {
+	Title       string
+	From, To    string // what stands over the columns
+	Currency    string
+	Differences []model.Difference
+	Note        string
+}
+
+// Contrasts writes what differs; every title stands even where nothing does.
+func Contrasts(w io.Writer, cs []Contrast, f Format) error {
+	switch f {
+	case JSON:
+		return writeContrastJSON(w, cs)
+	case CSV:
+		rows := [][]string{{"what", "key", "label", "from", "to", "applies"}}
+		for _, c := range cs {
+			for _, d := range c.Differences {
+				rows = append(rows, []string{c.Title, d.Path, d.Label, d.From, d.To, applies(d)})
+			}
+		}
+		return writeAll(csv.NewWriter(w), rows)
+	}
+	return writeGrids(w, contrastGrids(cs), f)
+}
+
+func applies(d model.Difference) string {
+	if d.Idle {
+		return "no"
+	}
+	return "yes"
+}
+
+func contrastGrids(cs []Contrast) []grid {
+	grids := make([]grid, len(cs))
+	for i, c := range cs {
+		grids[i] = grid{title: c.Title, head: []string{"parameter", c.From, c.To}, note: c.Note}
+		for _, d := range c.Differences {
+			label := d.Section + ": " + d.Label
+			if d.Idle {
+				label += " (not in use on both sides)"
+			}
+			grids[i].rows = append(grids[i].rows, []string{label, orNothing(money(d.From, d.Unit, c.Currency)), orNothing(money(d.To, d.Unit, c.Currency))})
+		}
+		if len(c.Differences) == 0 && c.Note == "" {
+			grids[i].note = "nothing is set differently"
+		}
+	}
+	return grids
+}
+
+func orNothing(s string) string {
+	if s == "" {
+		return "-"
+	}
+	return s
+}
+
+type jsonContrast struct {
+	What        string           `json:"what"`
+	From        string           `json:"from"`
+	To          string           `json:"to"`
+	Note        string           `json:"note,omitempty"`
+	Differences []jsonDifference `json:"differences"`
+}
+
+type jsonDifference struct {
+	Key     string `json:"key"`
+	Label   string `json:"label"`
+	From    string `json:"from"`
+	To      string `json:"to"`
+	Applies bool   `json:"applies"`
+}
+
+func writeContrastJSON(w io.Writer, cs []Contrast) error {
+	out := make([]jsonContrast, len(cs))
+	for i, c := range cs {
+		out[i] = jsonContrast{What: c.Title, From: c.From, To: c.To, Note: c.Note, Differences: []jsonDifference{}}
+		for _, d := range c.Differences {
+			out[i].Differences = append(out[i].Differences, jsonDifference{d.Path, d.Label, d.From, d.To, !d.Idle})
+		}
+	}
+	enc := json.NewEncoder(w)
+	enc.SetIndent("", "  ")
+	enc.SetEscapeHTML(false)
+	return enc.Encode(out)
+}

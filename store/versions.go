@@ -1,0 +1,36 @@
+package store
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+)
+
+// keepVersion puts the file's present bytes beside it as version 1 and moves
+// the older ones up; the oldest above most is dropped. Each step leaves every
+// version under one name or another.
+func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int) error {
+	if most <= 0 {
+		return nil
+	}
+	free := 1
+	for ; free < most; free++ {
+		if _, err := os.Lstat(version(name, free)); errors.Is(err, fs.ErrNotExist) {
+			break
+		}
+	}
+	for i := free; i > 1; i-- {
+		if err := f.disk.rename(version(name, i-1), version(name, i)); err != nil {
+			return err
+		}
+	}
+	if most == 1 {
+		if err := f.disk.remove(version(name, 1)); err != nil && !errors.Is(err, fs.ErrNotExist) {
+			return err
+		}
+	}
+	return create(f.disk, version(name, 1), old, &mode)
+}
+
+func version(name string, n int) string { return fmt.Sprintf("%s.%d", name, n) }

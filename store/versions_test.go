@@ -1,0 +1,84 @@
+package store
+
+import (
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+)
+
+func TestVersionsAreKeptInTurn(t *testing.T) {
+	for _, most := range []int{0, 1, 3} {
+		f, path, s := scene(t)
+		s.VersionsKept = most
+		for i := range 6 {
+			s.Name = fmt.Sprintf("state %d", i)
+			if _, err := f.Save(path, s); err != nil {
+				t.Fatal(err)
+			}
+		}
+		for n := 1; n <= 6; n++ {
+			b, err := os.ReadFile(version(path, n))
+			want := fmt.Sprintf("name = \"state %d\"", 5-n)
+			switch {
+			case n > most && err == nil:
+				t.Errorf("%d asked for, yet there is a version %d", most, n)
+			case n <= most && (err != nil || !strings.Contains(string(b), want)):
+				t.Errorf("%d asked for: version %d is not %q, %v", most, n, want, err)
+			}
+		}
+		if entries, err := f.List(); err != nil || len(entries) != 1 {
+			t.Errorf("versions are listed as studies: %v, %v", entries, err)
+		}
+	}
+}
+
+// A save that changes nothing costs no version.
+func TestSavingAgainKeepsTheVersions(t *testing.T) {
+	f, path, s := scene(t)
+	for range 4 {
+		if _, err := f.Save(path, s); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if _, err := os.Stat(version(path, 2)); err == nil {
+		t.Error("a second version of one state")
+	}
+}
+
+// Whatever step of keeping versions fails, the study is saved, and no version
+// but the oldest is lost.
+func TestVersionsSurviveFaults(t *testing.T) {
+	for fail := 1; fail < 60; fail++ {
+		f, path, s := scene(t)
+		s.VersionsKept = 3
+		for _, name := range []string{"one", "two", "three", "four"} {
+			s.Name = name
+			if _, err := f.Save(path, s); err != nil {
+				t.Fatal(err)
+			}
+		}
+		d := &faultyDisk{fail: fail, cause: os.ErrPermission}
+		f.disk = d
+		s.Name = "five"
+		note, err := f.Save(path, s)
+		all := ""
+		for n := 1; n <= 4; n++ {
+			b, _ := os.ReadFile(version(path, n))
+			all += string(b)
+		}
+		for _, name := range []string{"two", "three"} {
+			if !strings.Contains(all, "\""+name+"\"") {
+				t.Errorf("step %d: version %q is lost", fail, name)
+			}
+		}
+		now, _ := NewFolder(".").Open(path)
+		if now == nil || now.Name != "five" && err == nil {
+			t.Errorf("step %d: note %q, error %v", fail, note, err)
+		}
+		if len(d.steps) < fail {
+			return
+		}
+	}
+	t.Error("the save never got through")
+}
