@@ -46,7 +46,7 @@ type chain struct {
 	drive     drive.Drive
 	propeller propeller.Propeller
 	stack     stack.Result
-	torsional param.Slot // first frequency of crank against propeller, Hz
+	torsional [2]param.Slot // first and second torsional frequency, Hz
 
 	// Why a part does not exist; nil when it does.
 	engineErr, driveErr, propellerErr error
@@ -71,7 +71,7 @@ func (c *chain) run() {
 	c.reportFlight(m)
 	c.reportNoise(m)
 	c.add(c.air.Readings(), nil)
-	c.add([]reading.Reading{c.torsionalReading()}, nil)
+	c.add(c.torsionalReadings(), nil)
 	c.add(later(), nil)
 }
 

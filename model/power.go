@@ -6,6 +6,7 @@ import (
 	"backspan/model/engine"
 	"backspan/model/flight"
 	"backspan/model/match"
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/propeller"
 )
@@ -59,16 +60,20 @@ func (s output) crank(power float64) float64 {
 	return power
 }
 
-// match finds the working points: full throttle standing, full throttle at
-// trim airspeed, and level flight. It needs the stack, whose mass sets trim.
+// match finds the working points: full throttle standing, at trim and at the
+// wing's top speed, and level flight with the tank as filled and empty. It needs the stack, whose mass sets trim.
 func (c *chain) match() match.Report {
 	if c.firstError() != nil {
 		return match.Report{}
 	}
 	s := output{c.engine, c.variant.Cooling}
-	flow := propeller.Flow{Density: c.air.Density, SoundSpeed: c.air.SoundSpeed, Viscosity: c.air.DynamicViscosity}
-	airspeed, thrust := flight.Level(c.study.Wing, c.allUp(), c.air.Density)
-	return match.Find(s, c.drive, &c.propeller, flow, airspeed, thrust)
+	w := c.study.Wing
+	airspeed, thrust := flight.Level(w, c.allUp(), c.air.Density)
+	ask := match.Ask{Trim: airspeed, Level: thrust, Fast: airspeed * w.TopSpeed}
+	if c.stack.FuelMass > 0 {
+		ask.LightTrim, ask.LightLevel = flight.Level(w, c.allUp()-c.stack.FuelMass, c.air.Density)
+	}
+	return match.Find(s, c.drive, &c.propeller, c.flow(c.air), ask)
 }
 
 // worked reports whether a point stands for a working machine.
@@ -119,9 +124,10 @@ func (c *chain) reportDrive(m match.Report) {
 		drive.BlankStanding(rs, c.unmatched(m).Error())
 	}
 	c.add(rs, r.Checks(c.study.MarginAsked))
+	c.add(nil, c.clutchInFlight(m))
 	c.reportSupport(m, r)
 	c.reportPlate(m, r)
-	c.torsional = r.Torsional
+	c.torsional = [2]param.Slot{r.Torsional, r.Second}
 	if worked(static) {
 		c.outcome.Speeds = r.Speeds
 	}

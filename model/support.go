@@ -65,11 +65,19 @@ func (c *chain) noSupport() []reading.Reading {
 	return reading.Blank(lives, "the life of a gear's bearings is not computed in this version")
 }
 
-func (c *chain) torsionalReading() reading.Reading {
-	const key, label = "vibration.torsional_first", "First torsional frequency"
-	if !c.torsional.Known {
-		return reading.Missing(key, label, unit.Hertz, "the stiffness between crank and propeller is not given, or the drive is stiff")
+// torsionalReadings are the frequencies at which crank, drive and propeller
+// twist against one another.
+func (c *chain) torsionalReadings() []reading.Reading {
+	second := "a belt or a hub is one spring between crank and propeller: there is no second frequency in the model"
+	if c.variant.Drive.Kind == drive.Gear {
+		second = "the inertias of crank and propeller, or the torque, are not known"
 	}
-	return reading.New(key, label, c.torsional.Value, unit.Hertz).
-		How("crank against propeller over the belt with both spans taut, or over the coupling of a gear").Source("mechanics, two inertias on a spring")
+	return []reading.Reading{
+		reading.OfSlot("vibration.torsional_first", "First torsional frequency", c.torsional[0], unit.Hertz,
+			"the stiffness between crank and propeller is not given, or the drive is stiff").
+			How("crank against propeller over the belt with both spans taut, or over the coupling of a gear").Source("mechanics of inertias on springs"),
+		reading.OfSlot("vibration.torsional_second", "Second torsional frequency", c.torsional[1], unit.Hertz, second).
+			How("pinion against wheel over the teeth of a gear, with the crank where the coupling is stiff; shafts, bearings and case give too, so the true one is lower").
+			Source("mechanics of inertias on springs; tooth stiffness ISO 6336-1, from memory"),
+	}
 }

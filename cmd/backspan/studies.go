@@ -80,8 +80,7 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words
 	fs.Var(&variants, "variant", "only this variant; may be given several times")
-	format := formatFlag(fs)
-	s, f, status, done := p.asked(fs, args, format)
+	s, f, status, done := p.opened(fs, args)
 	if done {
 		return c, f, status, true
 	}
@@ -92,9 +91,10 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	return model.Compare(s, model.EvaluateAll(s)), f, statusFine, false
 }
 
-// asked reads the command line of a command that prints about one study, and
-// the study.
-func (p program) asked(fs *flag.FlagSet, args []string, format *string) (s *model.Study, f report.Format, status int, done bool) {
+// opened reads the command line of a command that prints figures of a study,
+// and the study.
+func (p program) opened(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
+	format := formatFlag(fs)
 	rest, status, done := p.parse(fs, args, 1)
 	if done {
 		return nil, f, status, true

@@ -22,8 +22,7 @@ func (p program) teeth(args []string) int {
 	reach := fs.String("centre-tolerance", "0.1 mm", "of the centre distance, where no profile shift meets it")
 	var modules words
 	fs.Var(&modules, "module", "as \"2 mm\"; may be given several times; without it the variant's, and at a centre distance the standard ones near it")
-	format := formatFlag(fs)
-	s, f, status, done := p.asked(fs, args, format)
+	s, f, status, done := p.opened(fs, args)
 	if done {
 		return status
 	}

@@ -40,9 +40,9 @@ func (b Belt) pulse(r *Result, at part.Duty, train part.Train, w twin) {
 		g := w.transfer(p.Harmonics[0].Order*at.CrankSpeed, 2)
 		out.Amplification = math.Hypot(real(g), imag(g))
 	}
-	if line, ok := loadLineOf(at, train.Crank); ok {
-		out.Sweep = b.sweep(line, w)
-		r.Resonance = b.resonance(line, &p, at)
+	if line, ok := part.LoadLineOf(at, train.Crank); ok {
+		out.Sweep = b.sweep(&line, at, w)
+		r.Resonance = b.resonance(&line, &p, at)
 	}
 }
 
@@ -60,7 +60,7 @@ type Resonance struct {
 	WorstOf  Cause
 }
 
-func (b Belt) resonance(line loadLine, p *part.Pulsation, at part.Duty) Resonance {
+func (b Belt) resonance(line *part.LoadLine, p *part.Pulsation, at part.Duty) Resonance {
 	r := Resonance{Known: true, Bands: b.bands(line, p), Working: at.CrankSpeed}
 	if off, cause, ok := b.detuning(p, at); ok {
 		r.Detuning, r.Cause = param.Known(off), cause

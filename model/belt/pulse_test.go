@@ -192,24 +192,6 @@ func TestUnknownTrainLeavesReadingsOut(t *testing.T) {
 	}
 }
 
-func TestLoadLineIsCappedByFullThrottle(t *testing.T) {
-	e := shaken{idle: 200, lowest: 300, highest: 900, peak: 12e3}
-	at := part.Duty{Power: 10e3, CrankSpeed: 800}
-	l, ok := loadLineOf(at, e)
-	if !ok || l.from != 200 || l.to != 900 {
-		t.Fatalf("%+v", l)
-	}
-	near(t, "half speed", l.power(400), 1250, 1e-9)
-	near(t, "highest speed", l.power(900), 12e3, 1e-9)
-	near(t, "idle", l.power(200), 10e3/64, 1e-9)
-	speeds := l.speeds()
-	near(t, "first", speeds[0], 200, 0)
-	near(t, "last", speeds[steps-1], 900, 0)
-	if _, ok := loadLineOf(at, nil); ok {
-		t.Error("a line without an engine")
-	}
-}
-
 func BenchmarkExamineShaken(bb *testing.B) {
 	for _, tc := range []struct {
 		name string

@@ -141,11 +141,11 @@ func hasOrder(p *part.Pulsation, order float64) bool {
 }
 
 // bands finds the speeds to avoid along the load line.
-func (b Belt) bands(l loadLine, p *part.Pulsation) []Band {
-	speeds := l.speeds()
-	var pairs [steps]spanPair
+func (b Belt) bands(l *part.LoadLine, p *part.Pulsation) []Band {
+	speeds := l.Speeds()
+	var pairs [part.LineSteps]spanPair
 	for i, speed := range speeds {
-		pairs[i] = b.spanPair(b.standing, l.power(speed), speed)
+		pairs[i] = b.spanPair(b.standing, l.Power(speed), speed)
 	}
 	var room [part.Orders + 4]exciter
 	found := make([]Band, 0, 32)
@@ -163,7 +163,7 @@ func (b Belt) bands(l loadLine, p *part.Pulsation) []Band {
 
 // trace follows one cause along the speeds and adds its bands. perSpeed is
 // the exciting frequency per crank speed, over the mode's multiple.
-func (b Belt) trace(found []Band, c Cause, perSpeed float64, speeds *[steps]float64, pairs *[steps]spanPair) []Band {
+func (b Belt) trace(found []Band, c Cause, perSpeed float64, speeds *[part.LineSteps]float64, pairs *[part.LineSteps]spanPair) []Band {
 	width := b.spec.Pulsing.Detuning
 	var band Band
 	inside, before, nearest := false, 0.0, 0.0
@@ -201,7 +201,7 @@ func (b Belt) trace(found []Band, c Cause, perSpeed float64, speeds *[steps]floa
 		before = off
 	}
 	if inside {
-		band.To = speeds[steps-1]
+		band.To = speeds[part.LineSteps-1]
 		found = append(found, band)
 	}
 	return found

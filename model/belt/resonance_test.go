@@ -10,19 +10,19 @@ import (
 // Every band's edges and middle are where they are said to be.
 func TestBandsAreWhereTheFrequenciesMeet(t *testing.T) {
 	b, at := build(t, asIs), rated()
-	line, ok := loadLineOf(at, single().Crank)
+	line, ok := part.LoadLineOf(at, single().Crank)
 	if !ok {
 		t.Fatal("no line")
 	}
-	p := line.crank.Pulsation(at.Power, at.CrankSpeed)
-	bands := b.bands(line, &p)
+	p := single().Crank.Pulsation(at.Power, at.CrankSpeed)
+	bands := b.bands(&line, &p)
 	if len(bands) == 0 {
 		t.Fatal("no bands")
 	}
 	for _, band := range bands {
 		c := band.Cause
 		off := func(speed float64) float64 {
-			pair, multiple := b.spanPair(b.standing, line.power(speed), speed), float64(c.Mode)
+			pair, multiple := b.spanPair(b.standing, line.Power(speed), speed), float64(c.Mode)
 			own := pair.tight
 			if c.Slack {
 				own = pair.slack
@@ -39,13 +39,13 @@ func TestBandsAreWhereTheFrequenciesMeet(t *testing.T) {
 			}
 			return per*speed/(multiple*own) - 1
 		}
-		if band.From > line.from && math.Abs(off(band.From)+0.15) > 0.005 {
+		if band.From > line.From && math.Abs(off(band.From)+0.15) > 0.005 {
 			t.Errorf("%s begins at %g, off by %g", c, band.From, off(band.From))
 		}
-		if band.To < line.to && math.Abs(off(band.To)-0.15) > 0.005 {
+		if band.To < line.To && math.Abs(off(band.To)-0.15) > 0.005 {
 			t.Errorf("%s ends at %g, off by %g", c, band.To, off(band.To))
 		}
-		if band.To < line.to && math.Abs(off(band.At)) > 0.005 {
+		if band.To < line.To && math.Abs(off(band.At)) > 0.005 {
 			t.Errorf("%s meets at %g, off by %g", c, band.At, off(band.At))
 		}
 	}

@@ -26,6 +26,12 @@ type elastic interface {
 	Torsional() param.Slot
 }
 
+// meshing are findings of a drive whose teeth twist as well.
+type meshing interface {
+	// TorsionalSecond is the frequency of pinion against wheel, Hz.
+	TorsionalSecond() param.Slot
+}
+
 type beltFindings struct {
 	belt.Result
 	plane float64 // of the belt ahead of the propeller plate, m

@@ -28,6 +28,8 @@ type Result struct {
 	HubDepth  float64     // of the driven pulley ahead of the propeller plate, m
 	Inboard   float64     // face of the engine-side bearing ahead of the plate, m
 	Torsional param.Slot  // first frequency of crank against propeller, Hz
+	Second    param.Slot  // second one, of pinion against wheel, Hz
+	Idle      param.Slot  // propeller speed while the engine idles, rad/s
 	Speeds    part.SpeedMap
 
 	DipsAbove bool // the gear that dips into the oil is the upper one
@@ -38,6 +40,7 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 	pieces := d.Pieces()
 	r := Result{Kind: s.Kind, Ratio: d.Ratio(), Turn: d.Turn(), Standing: standing,
 		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at, train),
+		Idle:      idling(d, train),
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
 	if h, ok := r.Findings.(hung); ok {
 		r.OnAxle, r.Axle, r.SeatFits = true, h.axle(), s.seatFits()
@@ -45,6 +48,9 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 	}
 	if e, ok := r.Findings.(elastic); ok {
 		r.Torsional = e.Torsional()
+	}
+	if m, ok := r.Findings.(meshing); ok {
+		r.Second = m.TorsionalSecond()
 	}
 	if b, ok := d.(interface{ HubDepth() float64 }); ok {
 		r.HubDepth = b.HubDepth()
@@ -70,6 +76,7 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("drive.price", "Drive price", r.Upkeep.Price, unit.Currency).Lower().How("as entered").Source("the study"),
 		reading.New("drive.upkeep", "Drive upkeep", r.Upkeep.CostPerTime(), unit.CurrencyPerHour).Lower().
 			How("cost of one scheduled change over its interval").Source("the study"),
+		r.idleReading(),
 		r.interval(),
 		reading.New("drive.wearing_parts", "Kinds of wearing part", float64(r.Upkeep.WearingParts), unit.Count).Lower().
 			How("kinds of part in the drive that are changed on schedule").Source("the kind of drive"),
@@ -149,6 +156,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtLeast("drive.ratio", "Ratio not below one", r.Ratio, 1, 0, unit.One).Source("geometry").
 			Advice("a drive here slows the propeller down: make the driven pulley larger than the crank pulley, or the wheel teeth more than the pinion teeth"),
 	}
+	cs = append(cs, r.idleCheck())
 	if r.OnAxle {
 		cs = append(cs, reading.Condition("drive.bearing_seat", "Bearings fit the pulley's seat", r.SeatFits).Source("geometry; ISO 15").
 			Advice("set Bearing seat in driven pulley to the outside diameter of the larger of the two bearings, or choose other bearings"),

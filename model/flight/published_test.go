@@ -1,6 +1,7 @@
 package flight
 
 import (
+	"maps"
 	"math"
 	"testing"
 
@@ -19,7 +20,7 @@ func wing(t testing.TB, c published.Case) Wing {
 }
 
 func TestPublished(t *testing.T) {
-	published.Run(t, "flight", map[string]published.Runner{
+	cases := map[string]published.Runner{
 		"level": func(t testing.TB, c published.Case) map[string]float64 {
 			w := wing(t, c)
 			w.ThrustTilt = unit.Degree.SI(c.Num(t, "tilt_deg"))
@@ -52,7 +53,9 @@ func TestPublished(t *testing.T) {
 			in.LevelFuelFlow = param.Known(unit.GramPerKilowattHour.SI(c.Num(t, "g_per_kwh")) * c.Num(t, "power"))
 			return map[string]float64{"hours": unit.Hour.From(Fly(&in).Endurance.Value)}
 		},
-	})
+	}
+	maps.Copy(cases, pathCases())
+	published.Run(t, "flight", cases)
 }
 
 // hangAt is a craft whose pilot and machine share one centre of gravity.
@@ -91,7 +94,7 @@ func spinCase(t testing.TB, c published.Case) map[string]float64 {
 func hangCase(t testing.TB, c published.Case) map[string]float64 {
 	in := hangAt(c.Num(t, "aft"), c.Num(t, "below"))
 	in.PilotMass, in.UnitMass = c.Num(t, "mass")-28, 28
-	in.ThrustHeight, in.FullThrust = -c.Num(t, "thrust_below"), c.Num(t, "thrust")
+	in.ThrustHeight, in.Line = -c.Num(t, "thrust_below"), steady(c.Num(t, "thrust"))
 	r := Fly(&in)
 	if !r.HangsOff || !r.HangsFull {
 		t.Error("no hang")

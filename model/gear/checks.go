@@ -18,6 +18,8 @@ const (
 // limit below which a check is thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs := r.strengthChecks(marginAsked)
+	cs = append(cs, r.idleCheck(), r.runUpCheck())
+	cs = append(cs, r.Coupling.Checks(marginAsked)...)
 	cs = append(cs, r.toothChecks(marginAsked)...)
 	cs = append(cs, r.flankChecks()...)
 	cs = append(cs, r.depthCheck())

@@ -8,6 +8,10 @@
 // metres, angles in radians, temperatures in kelvin; the propeller's axis
 // stands above the crank's by the centre distance and turns the other way.
 //
+// What the engine's pulses make of the torque in the teeth follows from crank,
+// pinion and propeller as inertias on the springs of coupling and mesh; once the
+// teeth part it says that they do, not how hard they hammer.
+//
 // The teeth are rated against pitting and breakage by ISO 6336, in the form of
 // its edition of 2006 with the corrigendum of 2008 or of that of 2019, and once
 // more by AGMA 2001. The tables of the standards lie under data, each with its

@@ -226,7 +226,7 @@ func TestSpinningInertiaCountsTheWheelMost(t *testing.T) {
 func TestDepthIsTheSumOfItsParts(t *testing.T) {
 	s := Default()
 	g := newGear(t, s)
-	want := s.CouplingDepth + s.CaseWall + 15e-3 + 2*s.SideGap + s.FaceWidth + 16e-3 + s.SealWidth + s.CoverDepth + s.FlangeThickness
+	want := s.Coupling.Depth + s.CaseWall + 15e-3 + 2*s.SideGap + s.FaceWidth + 16e-3 + s.SealWidth + s.CoverDepth + s.FlangeThickness
 	if d := part.Depth(g.Pieces()); math.Abs(d-want) > 1e-12 {
 		t.Errorf("depth is %g, want %g", d, want)
 	}

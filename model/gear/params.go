@@ -11,6 +11,7 @@ func (s *Spec) Params() []param.Param {
 	ps := s.toothParams()
 	ps = append(ps, s.strengthParams()...)
 	ps = append(ps, s.oilParams()...)
+	ps = append(ps, s.Coupling.Params()...)
 	ps = append(ps, s.shaftParams()...)
 	ps = append(ps, s.caseParams()...)
 	return append(ps, s.heatAndMoneyParams()...)
@@ -79,10 +80,6 @@ func (s *Spec) oilParams() []param.Param {
 func (s *Spec) shaftParams() []param.Param {
 	sizes := bearing.Sizes()
 	return []param.Param{
-		param.Number(&s.CouplingDepth, "coupling_depth", "Coupling depth", unit.Millimetre).Within(0, 120).Typical(20, 45).
-			From("common practice, no source").Help("From the engine's drive face to the case: a centrifugal clutch and its bell, or a damper."),
-		param.Number(&s.CouplingMass, "coupling_mass", "Coupling mass", unit.Kilogram).Within(0, 5).Typical(0.4, 1).
-			From("estimate").Help("Clutch or damper with its bell and housing."),
 		param.Choice(&s.PinionBearings, "pinion_bearings", "Pinion bearings", sizes...).
 			Help("Deep-groove ball bearing on both sides of the pinion."),
 		param.Choice(&s.WheelEngineBearing, "wheel_engine_bearing", "Wheel bearing, engine side", sizes...).

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"backspan/model/bearing"
+	"backspan/model/coupling"
 	"backspan/model/part"
 )
 
@@ -13,7 +14,6 @@ const (
 	boltDiameter     = 6e-3   // of the case, m; estimate
 	boltPitch        = 60e-3  // along the rim, ten diameters; estimate
 	boltHead         = 1.4    // mass with head over that of the shank; estimate
-	couplingRadius   = 45e-3  // m, for its inertia only; estimate
 )
 
 // lump is a solid of revolution along the thrust axis.
@@ -49,8 +49,8 @@ func (g Gear) Pieces() []part.Piece {
 	far := g.propellerWallDepth()
 	cover := s.SealWidth + s.CoverDepth
 	return []part.Piece{
-		gather("drive.coupling", "Coupling", s.CouplingDepth,
-			lump{s.CouplingMass, 0, couplingRadius, s.CouplingDepth}),
+		gather("drive.coupling", "Coupling", s.Coupling.Depth,
+			lump{s.Coupling.Mass, 0, coupling.Radius, s.Coupling.Depth}),
 		gather("drive.case_engine_side", "Case wall and bearings, engine side", wall,
 			g.rim(wall), g.plate(),
 			g.boss(b.pinion, 0), g.boss(b.wheelEngine, a), ring(b.pinion, 0), ring(b.wheelEngine, a),
@@ -154,9 +154,15 @@ func (g Gear) SpinningInertia() float64 {
 // CrankInertia is the polar inertia of what the reduction adds to the crank,
 // kg·m²: coupling, pinion and its shaft.
 func (g Gear) CrankInertia() float64 {
+	engine, drive := g.spec.Coupling.Inertias()
+	return engine + drive + g.pinionInertia()
+}
+
+// pinionInertia is that of the pinion and its shaft, kg·m².
+func (g *Gear) pinionInertia() float64 {
 	s := &g.spec
 	shaft := bar(g.bearings.pinion.Bore, g.engineWallDepth()+2*s.SideGap+g.propellerWallDepth(), 0)
-	return spin(lump{s.CouplingMass, 0, couplingRadius, s.CouplingDepth}) + spin(bar(g.geometry.Pinion.ReferenceDiameter, s.FaceWidth, 0)) + spin(shaft)
+	return spin(bar(g.geometry.Pinion.ReferenceDiameter, s.FaceWidth, 0)) + spin(shaft)
 }
 
 // spin is a solid cylinder's polar inertia, kg·m².

@@ -16,6 +16,8 @@ func (r Result) Readings() []reading.Reading {
 	rs = append(rs, r.forceReadings()...)
 	rs = append(rs, r.strengthReadings()...)
 	rs = append(rs, r.depthReadings()...)
+	rs = append(rs, r.torsionReadings()...)
+	rs = append(rs, r.Coupling.Readings()...)
 	rs = append(rs, r.lossReadings()...)
 	return append(rs, r.oilReadings()...)
 }

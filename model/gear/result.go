@@ -3,6 +3,7 @@ package gear
 import (
 	"math"
 
+	"backspan/model/coupling"
 	"backspan/model/part"
 )
 
@@ -22,6 +23,7 @@ type Result struct {
 	SealSpeed        float64 // greatest under a lip, m/s
 	SeatWall         float64 // least metal between two bearing seats, m
 	Pulsation        MeshPulsation
+	Coupling         coupling.Result
 	Strength         Strength
 	CaseDepth        CaseDepth
 	Power            float64 // at the crank, W
@@ -63,6 +65,7 @@ func (g Gear) Examine(at part.Duty, train part.Train) Result {
 	if at.CrankSpeed > standstill && at.Power/at.CrankSpeed > leastTorque {
 		r.Pulsation = g.meshPulsation(at, train)
 	}
+	r.Coupling = g.examineCoupling(at, train, &r.Pulsation)
 	r.Strength = g.strength(at, r.Pulsation)
 	if at.CrankSpeed > standstill && at.Power > 0 {
 		torque := at.Power / at.CrankSpeed

@@ -2,6 +2,7 @@ package gear
 
 import (
 	"backspan/model/bearing"
+	"backspan/model/coupling"
 	"backspan/model/param"
 	"backspan/model/unit"
 )
@@ -49,9 +50,8 @@ type Spec struct {
 	AccuracyClass     int       // ISO 1328
 	LoadFactor        LoadFactorSource
 	ApplicationFactor float64
-	CouplingStiffness param.Slot // N·m/rad; rigid when empty
-	CouplingDamping   float64    // of the critical
-	Life              float64    // s
+	MeshDamping       float64 // of the critical
+	Life              float64 // s
 	Crowned           bool
 	TipRelief         float64
 	RootRoughness     float64 // Rz
@@ -75,8 +75,7 @@ type Spec struct {
 	OilTilt             float64 // greatest, fore and aft
 
 	// The parts along the shafts.
-	CouplingDepth         float64
-	CouplingMass          float64
+	Coupling              coupling.Spec
 	PinionBearings        bearing.Size
 	WheelEngineBearing    bearing.Size
 	WheelPropellerBearing bearing.Size
@@ -128,7 +127,7 @@ func Default() Spec {
 		OilTemperatureLimit: 120 + celsiusZero,
 		OilBaseLife:         2500 * 3600, OilBaseTemperature: 90 + celsiusZero, OilTilt: unit.Degree.SI(40),
 
-		CouplingDamping: 0.08, CouplingDepth: 30e-3, CouplingMass: 0.7,
+		MeshDamping: 0.07, Coupling: coupling.Default(),
 		PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
 		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,

@@ -29,27 +29,6 @@ func (r Result) safetyChecks(thin float64) []reading.Check {
 	}
 }
 
-func (r Result) contactCheck() reading.Check {
-	const key, label = "gear.contact_kept", "Teeth stay in contact"
-	if why := r.Pulsation.Why; why != "" {
-		return reading.Unrated(key, label, why)
-	}
-	return reading.AtMost(key, label, r.Pulsation.Swing, r.Pulsation.Mean, 0, unit.NewtonMetre).Warn().
-		Source("mechanics: past the mean torque the teeth part and rattle").
-		Advice("Fit a softer coupling and enter its Coupling stiffness, or raise Inertia of crank and flywheel.")
-}
-
-// coverCheck holds the application factor against the pulsation it stands for.
-func (r Result) coverCheck() reading.Check {
-	const key, label = "gear.application_factor", "Load factor covers the pulsation"
-	if why := cmp.Or(r.Strength.Why, r.Pulsation.Why); why != "" {
-		return reading.Unrated(key, label, why)
-	}
-	return reading.AtLeast(key, label, r.Strength.Load.Application, r.Pulsation.Factor, 0, unit.One).Warn().
-		Source("mechanics of two inertias; all harmonics taken to peak at once").
-		Advice("Choose pulsation as Load factor from, or enter the Coupling stiffness of a soft coupling.")
-}
-
 func (r Result) resonanceCheck() reading.Check {
 	const key, label = "gear.mesh_resonance", "Clear of mesh resonance"
 	if r.Strength.Why != "" {

@@ -55,10 +55,8 @@ func (s *Spec) strengthParams() []param.Param {
 		param.Number(&s.ApplicationFactor, "application_factor", "Application factor", unit.One).Within(1, 4).Typical(1.5, 2).
 			When(s.LoadFactor == FromChoice).From(applicationOrigin).
 			Help("Shock above the mean torque; holds only with a compliant coupling before the pinion."),
-		param.Open(&s.CouplingStiffness, "coupling_stiffness", "Coupling stiffness", unit.NewtonMetrePerRadian).Within(10, 100000).Typical(100, 2000).
-			Help("Torque per radian of twist between crank and pinion; empty is rigid."),
-		param.Number(&s.CouplingDamping, "coupling_damping", "Coupling damping", unit.Percent).Within(0.5, 50).Typical(5, 10).
-			When(s.CouplingStiffness.Known).From("estimate: 5 to 10 %").Help("Of the critical damping; matters near resonance only."),
+		param.Number(&s.MeshDamping, "mesh_damping", "Mesh damping", unit.Percent).Within(0.5, 50).Typical(3, 17).
+			From("from memory: 3 to 17 %").Help("Of the critical damping of pinion against wheel on the teeth; matters near their own frequency only."),
 	}, append(s.mountingParams(), s.editionParams()...)...)
 }
 

@@ -43,7 +43,7 @@ func (r Result) loadReadings() []reading.Reading {
 	s, k := &r.Strength, &r.Strength.Load
 	from := "as set"
 	if r.spec.LoadFactor == FromPulsation {
-		from = "one plus what pulsates in the mesh over the mean"
+		from = "greatest over mean torque in the mesh"
 	}
 	return []reading.Reading{
 		s.rated("gear.application_factor", "Application factor", k.Application, unit.One).Lower().How(from).Source("ISO 6336-6, from memory"),
@@ -70,12 +70,6 @@ func (r Result) loadReadings() []reading.Reading {
 	}
 }
 
-func (r Result) pulsationReading() reading.Reading {
-	return reading.Unless(r.Pulsation.Why, "gear.pulsation_factor", "Greatest over mean torque, mesh", r.Pulsation.Factor, unit.One).Lower().
-		How("heights of the engine's torque harmonics that pass the mesh, all added; at most so much").
-		Source("mechanics of two inertias")
-}
-
 func (r Result) simpleReading() reading.Reading {
 	const key, label = "gear.dynamic_factor_simple", "Dynamic factor, simple method"
 	s := &r.Strength
@@ -84,12 +78,6 @@ func (r Result) simpleReading() reading.Reading {
 	}
 	return s.rated(key, label, s.Load.DynamicSimple, unit.One).Lower().
 		How("from accuracy class and speed alone, as a cross-check").Source("ISO 6336-1 clause 6, method C, from memory")
-}
-
-func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.Reading {
-	return reading.Unless(r.Pulsation.Why, key, label, si, u).
-		How("mean and all that pulsates in the mesh, from idle up to full throttle standing, along the propeller's load").
-		Source("mechanics of two inertias")
 }
 
 func (r Result) flankReadings() []reading.Reading {

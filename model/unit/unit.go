@@ -20,6 +20,7 @@ const (
 	Frequency             Dimension = "a frequency"
 	Force                 Dimension = "a force"
 	Torque                Dimension = "a torque"
+	Energy                Dimension = "an energy"
 	Power                 Dimension = "a power"
 	Pressure              Dimension = "a pressure"
 	Temperature           Dimension = "a temperature"
@@ -136,6 +137,8 @@ var (
 	KilogramForceMetre = unitOf(Torque, "kgf·m", "kgfm", StandardGravity, 1)
 	PoundForceFoot     = unitOf(Torque, "lbf·ft", "lbfft", pound*StandardGravity*12*inch, 1)
 
+	Joule = unitOf(Energy, "J", "j", 1, 1)
+
 	Watt             = unitOf(Power, "W", "w", 1, 1)
 	Kilowatt         = unitOf(Power, "kW", "kw", 1000, 1)
 	Horsepower       = unitOf(Power, "hp", "hp", 550*pound*StandardGravity*12*inch, 1)
@@ -216,6 +219,7 @@ var all = []Unit{
 	Hertz,
 	Newton, Kilonewton, KilogramForce, PoundForce,
 	NewtonMetre, KilogramForceMetre, PoundForceFoot,
+	Joule,
 	Watt, Kilowatt, Horsepower, MetricHorsepower,
 	Pascal, Hectopascal, Kilopascal, Megapascal, Gigapascal, Bar, PSI,
 	Kelvin, Celsius, Fahrenheit,

@@ -2,7 +2,6 @@ package journal
 
 import (
 	"encoding/json"
-	"errors"
 	"io"
 )
 
@@ -20,6 +19,8 @@ type Writer struct {
 	head []byte
 	end  int64  // of the last whole record
 	text []byte // of the last state; nil before the first
+
+	behind bool // something may stand behind the end
 }
 
 // Begin makes the file a journal without states.
@@ -38,13 +39,13 @@ func Resume(f File, h Head, found Found) (*Writer, error) {
 	if err != nil {
 		return nil, err
 	}
-	w := &Writer{file: f, head: appendRecord([]byte(magic), headRecord, head), end: found.whole, text: found.Text}
+	w := &Writer{file: f, head: appendRecord([]byte(magic), headRecord, head), end: found.whole, text: found.Text, behind: true}
 	return w, w.add(appendRecord(nil, headRecord, head))
 }
 
 // Clear drops all states: they are saved elsewhere.
 func (w *Writer) Clear() error {
-	w.end, w.text = 0, nil
+	w.end, w.text, w.behind = 0, nil, true
 	return w.add(w.head)
 }
 
@@ -61,13 +62,18 @@ func (w *Writer) Add(text []byte, edits ...Edit) error {
 	return nil
 }
 
+// add writes a record. Cutting a file waits for the disk where writing does
+// not, so it is cut only where something stands behind the end.
 func (w *Writer) add(record []byte) error {
-	err := w.file.Truncate(w.end)
-	if err == nil {
-		_, err = w.file.WriteAt(record, w.end)
+	if w.behind {
+		if err := w.file.Truncate(w.end); err != nil {
+			return err
+		}
+		w.behind = false
 	}
-	if err != nil {
-		return errors.Join(err, w.file.Truncate(w.end))
+	if _, err := w.file.WriteAt(record, w.end); err != nil {
+		w.behind = true
+		return err
 	}
 	w.end += int64(len(record))
 	return nil
