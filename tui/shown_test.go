@@ -17,7 +17,7 @@ func TestEffectOfAnEditIsToldWhole(t *testing.T) {
 	m := press(begin(o, 80, 24), ">", ")", "down", "right")
 	rows := strings.Split(m.View(), "\n")
 	foot := rows[len(rows)-2]
-	if !strings.HasPrefix(foot, "1 better, 1 worse of 3 moved; Inflow") || !strings.HasSuffix(foot, "60 % → 61 %") {
+	if !strings.HasPrefix(foot, "2 better, 1 worse of 4 moved; Inflow") || !strings.HasSuffix(foot, "60 % → 61 %") {
 		t.Errorf("the foot says %q", foot)
 	}
 }

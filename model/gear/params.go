@@ -67,6 +67,13 @@ func (s *Spec) oilParams() []param.Param {
 		param.Number(&s.OilTemperatureLimit, "oil_temperature_limit", "Oil temperature limit", unit.Celsius).
 			Within(60, 180).Typical(95, 120).From("from memory: 95 to 100 mineral, 120 synthetic oil; 100 NBR, 150 FKM seals").
 			Help("The lower of what oil and seals stand for long."),
+		param.Number(&s.OilBaseLife, "oil_base_life", "Oil life, cool", unit.Hour).Within(50, 20000).Typical(1000, 8000).
+			From("common practice, no source: 2500 mineral, two to three times that synthetic").
+			Help("Running hours up to Oil life, cool up to; ten kelvin more halve them."),
+		param.Number(&s.OilBaseTemperature, "oil_base_temperature", "Oil life, cool up to", unit.Celsius).Within(40, 120).Typical(80, 95).
+			From("common practice, no source").Help("Above this temperature of the oil its life falls."),
+		param.Number(&s.OilTilt, "oil_tilt", "Greatest tilt fore and aft", unit.Degree).Within(0, 60).Typical(20, 40).
+			From("estimate").Help("Of the case against the level oil, standing, seated and in a climb."),
 	}
 }
 
@@ -131,7 +138,7 @@ func (s *Spec) heatAndMoneyParams() []param.Param {
 		param.Number(&s.Price, "price", "Price of the unit", unit.Currency).Within(0, 100000).Typical(300, 1500).
 			From("invented").Help("To buy or make the whole reduction."),
 		param.Number(&s.ChangeInterval, "change_interval", "Oil and seal interval", unit.Hour).Within(1, 2000).Typical(25, 100).
-			From("common practice, no source").Help("Running time between changes."),
+			From("common practice, no source").Help("Running time between changes; the first comes after a few hours of running in, which leave metal in the oil."),
 		param.Number(&s.ChangeCost, "change_cost", "Cost of one change", unit.Currency).Within(0, 10000).Typical(10, 60).
 			From("invented").Help("Oil, seals and labour."),
 	}

@@ -15,9 +15,11 @@ func (r Result) Readings() []reading.Reading {
 	rs = append(rs, r.geometryReadings()...)
 	rs = append(rs, r.forceReadings()...)
 	rs = append(rs, r.strengthReadings()...)
+	rs = append(rs, r.depthReadings()...)
 	rs = append(rs, r.torsionReadings()...)
 	rs = append(rs, r.Coupling.Readings()...)
-	return append(rs, r.lossReadings()...)
+	rs = append(rs, r.lossReadings()...)
+	return append(rs, r.oilReadings()...)
 }
 
 func (r Result) geometryReadings() []reading.Reading {

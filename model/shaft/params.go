@@ -24,6 +24,10 @@ func (s *Spec) placeParams() []param.Param {
 			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the propeller."),
 		param.Choice(&s.EngineSideBearing, "engine_side_bearing", "Bearing, engine side", sizes...).
 			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the engine."),
+		rating(&s.PropSideDynamic, "prop_side_dynamic", "Own dynamic rating, propeller side"),
+		rating(&s.PropSideStatic, "prop_side_static", "Own static rating, propeller side"),
+		rating(&s.EngineSideDynamic, "engine_side_dynamic", "Own dynamic rating, engine side"),
+		rating(&s.EngineSideStatic, "engine_side_static", "Own static rating, engine side"),
 		param.Number(&s.PropSidePlace, "prop_side_place", "Plate to propeller-side bearing", unit.Millimetre).
 			Within(0, 200).Typical(15, 50).From(estimate).
 			Help("From the propeller plate's face to the middle of the bearing ahead of it."),
@@ -43,6 +47,11 @@ func (s *Spec) placeParams() []param.Param {
 			Within(0, 0.3).Typical(0.1, 0.3).From("from memory: 0.1 to 0.3 with the dirt that a small drive lives in").
 			Help("ISO 281; lower is dirtier."),
 	}
+}
+
+func rating(to *param.Slot, key, label string) param.Param {
+	return param.Open(to, key, label, unit.Newton).Within(500, 200000).Typical(5000, 40000).
+		Help("From the data sheet of the bearing you fit; empty takes the table's, which is from memory.")
 }
 
 func (s *Spec) dutyParams() []param.Param {
@@ -82,7 +91,7 @@ func (s *Spec) axleParams() []param.Param {
 		param.Number(&s.Yield, "yield_strength", "Yield strength of the axle", unit.Megapascal).
 			Within(200, 1800).Typical(400, 900).From("invented").Help("Of the steel as heat-treated."),
 		param.Choice(&s.Surface, "axle_surface", "Axle surface", Ground, Machined, HotRolled, Forged).
-			From("from memory: Marin's surface factors").Help("At the shoulder or groove where a crack would start."),
+			From(surfaceOrigin()).Help("At the shoulder or groove where a crack would start."),
 		param.Number(&s.EnduranceReliability, "endurance_reliability", "Endurance reliability factor", unit.One).
 			Within(0.6, 1).Typical(0.75, 1).From("from memory: 0.814 for 99 %, 1 for 50 %").
 			Help("Lowers the endurance limit to what most specimens reach."),

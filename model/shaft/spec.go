@@ -1,6 +1,9 @@
 package shaft
 
-import "backspan/model/bearing"
+import (
+	"backspan/model/bearing"
+	"backspan/model/param"
+)
 
 // Axle says whether the axle turns with the propeller.
 type Axle string
@@ -25,6 +28,10 @@ type Spec struct {
 	Axle              Axle
 	PropSideBearing   bearing.Size
 	EngineSideBearing bearing.Size
+	PropSideDynamic   param.Slot // ratings of a data sheet, N; the table's when empty
+	PropSideStatic    param.Slot
+	EngineSideDynamic param.Slot
+	EngineSideStatic  param.Slot
 	PropSidePlace     float64 // middle of the bearing ahead of the propeller plate, m
 	Spacing           float64 // between the bearings' middles, m
 	Locating          Side    // the bearing that takes the thrust
@@ -75,4 +82,12 @@ func Default() Spec {
 func (s *Spec) InboardFace() float64 {
 	b, _ := s.EngineSideBearing.DeepGroove()
 	return s.PropSidePlace + s.Spacing + b.Width/2
+}
+
+// bearings are those of both sides, with the ratings that the builder gives; ok
+// is false where one is not listed.
+func (s *Spec) bearings() (prop, engine bearing.DeepGroove, ok bool) {
+	prop, listed := s.PropSideBearing.DeepGroove()
+	engine, ok = s.EngineSideBearing.DeepGroove()
+	return prop.WithRatings(s.PropSideDynamic, s.PropSideStatic), engine.WithRatings(s.EngineSideDynamic, s.EngineSideStatic), ok && listed
 }

@@ -39,9 +39,8 @@ type Loads struct {
 // Forces that keep their direction are added as vectors; imbalance and the
 // gyroscopic couple have any direction and are added in the worst one.
 func Support(s Spec, l Loads) Result {
-	prop, ok := s.PropSideBearing.DeepGroove()
-	engine, found := s.EngineSideBearing.DeepGroove()
-	if !ok || !found {
+	prop, engine, ok := s.bearings()
+	if !ok {
 		return Result{}
 	}
 	c := casesOf(s, l)
