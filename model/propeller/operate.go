@@ -56,12 +56,10 @@ func (p *Propeller) At(f Flow) Point {
 		return pt
 	}
 	sum := sums{margin: math.Inf(1), resolved: true}
-	ratio := 1.0
+	w := walk{&f, 1}
 	for i := range p.stations {
-		st := &p.stations[i]
-		s := st.settle(&f, ratio)
-		ratio = s.speed / math.Hypot(f.Speed*st.radius, f.Airspeed)
-		sum.add(st, &s, &f)
+		s := w.settle(&p.stations[i])
+		sum.add(&p.stations[i], &s, &f)
 	}
 	pt.Status = Valid
 	switch {

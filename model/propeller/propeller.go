@@ -57,7 +57,7 @@ func (o *outline) station(r, width float64) station {
 		radius: r, width: width, chord: c, angle: o.angle(r),
 		solidity: b * c / (2 * math.Pi * r), tipGap: b / 2 * (o.tip - r) / r, hubGap: -1,
 		delay: min(1, 3*(c/r)*(c/r)), flatPlate: flatPlateDrag(o.tip / o.aspectChord),
-		area: sectionArea(c, o.thickness(r)), share: r / o.tip, section: o.section,
+		thickness: c * o.thickness(r), area: sectionArea(c, o.thickness(r)), share: r / o.tip, section: o.section,
 	}
 	if o.lossAtHub {
 		st.hubGap = b / 2 * (r - o.root) / o.root

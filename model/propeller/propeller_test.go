@@ -236,3 +236,14 @@ func BenchmarkNew(b *testing.B) {
 		}
 	}
 }
+
+func TestLoadingDoesNotAllocate(t *testing.T) {
+	p, f := made(t, nothing), standard(8, 2550)
+	into := make([]StationLoad, 0, p.Cells())
+	if n := testing.AllocsPerRun(20, func() { into = p.Loading(f, into) }); n != 0 || len(into) != p.Cells() {
+		t.Errorf("%g allocations, %d cells", n, len(into))
+	}
+	if got := p.Loading(Flow{}, into); len(got) != 0 {
+		t.Errorf("%d cells of a propeller that stands", len(got))
+	}
+}

@@ -136,3 +136,23 @@ func TestThrustRisesWithSpeedAndFallsWithAirspeed(t *testing.T) {
 func standard(airspeed, turns float64) Flow {
 	return Flow{Airspeed: airspeed, Speed: rpm(turns), Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity}
 }
+
+// What the stations carry is what the propeller gives.
+func TestLoadingSumsToThePoint(t *testing.T) {
+	into := make([]StationLoad, 0, cells)
+	rapid.Check(t, func(t *rapid.T) {
+		p, f := drawnPropeller(t), drawnFlow(t)
+		pt := p.At(f)
+		into = p.Loading(f, into)
+		thrust, torque, carried := 0.0, 0.0, 0.0
+		for _, s := range into {
+			anyspec.Finite(t, "station", s)
+			thrust += float64(p.Blades()) * s.Thrust * s.Width
+			torque += float64(p.Blades()) * s.Torque * s.Width
+			carried += float64(p.Blades()) * math.Abs(s.Thrust) * s.Width
+		}
+		if len(into) != p.Cells() || math.Abs(thrust-pt.Thrust) > 1e-9*(1+carried) || math.Abs(torque-pt.Torque) > 1e-9*(1+math.Abs(torque)) {
+			t.Fatalf("%d stations give %g N and %g N·m, the point %g N and %g N·m", len(into), thrust, torque, pt.Thrust, pt.Torque)
+		}
+	})
+}

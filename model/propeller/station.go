@@ -11,6 +11,7 @@ type station struct {
 	hubGap        float64 // B/2 (r−Rh)/Rh; −1 without loss at the hub
 	delay         float64 // share of the lift kept by rotation
 	flatPlate     float64
+	thickness     float64 // m
 	area          float64 // of the section, m²
 	share         float64 // radius as a share of the tip radius
 	section       Section
