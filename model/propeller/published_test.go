@@ -15,10 +15,11 @@ func rpm(x float64) float64 { return unit.RPM.SI(x) }
 
 func TestPublished(t *testing.T) {
 	published.Run(t, "propeller", map[string]published.Runner{
-		"analyse_printed": analysePrinted,
-		"measured":        measured,
-		"hover_rotor":     hoverRotor,
-		"one_station":     oneStation,
+		"analyse_printed":  analysePrinted,
+		"measured":         measured,
+		"hover_rotor":      hoverRotor,
+		"lifting_airscrew": liftingAirscrew,
+		"one_station":      oneStation,
 		"prandtl": func(t testing.TB, c published.Case) map[string]float64 {
 			x := c.Num(t, "share")
 			return map[string]float64{"loss": lossFactor(c.Num(t, "blades")/2*(1-x)/x, -1, math.Sin(degrees(c.Num(t, "phi"))))}
@@ -119,14 +120,29 @@ func off(t testing.TB, c published.Case, name string, got float64) float64 {
 func hoverRotor(t testing.TB, c published.Case) map[string]float64 {
 	s := flatBottomed()
 	s.ZeroLiftAngle, s.GreatestLift, s.LeastLift, s.LeastDrag, s.LeastDragLift = 0, 1.3, -1.3, 0.008, 0
-	chord, pitch := c.Num(t, "chord"), degrees(c.Num(t, "pitch"))
-	tip := c.Num(t, "radius")
-	p := tested(outline{blades: int(c.Num(t, "blades")), tip: tip, root: 0.15 * tip, section: s, lossAtHub: true,
-		chord: func(float64) float64 { return chord }, angle: func(float64) float64 { return pitch }}, cells)
-	pt := p.At(Flow{Speed: rpm(c.Num(t, "rpm")), Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity})
-	ct := pt.CT * 4 / (math.Pi * math.Pi * math.Pi)
+	ct, _ := airscrew(t, c, s, 0.15*c.Num(t, "radius"), standardSound)
 	t.Logf("rotor CT %.5f (%+.0f %%)", ct, off(t, c, "rotor_ct", ct))
 	return map[string]float64{"rotor_ct": ct}
+}
+
+// airscrew is a rotor of plain untwisted blades; its coefficients are referred
+// to tip speed and disc.
+func airscrew(t testing.TB, c published.Case, s Section, root, sound float64) (ct, cq float64) {
+	chord, pitch := c.Num(t, "chord"), degrees(c.Num(t, "pitch"))
+	p := tested(outline{blades: int(c.Num(t, "blades")), tip: c.Num(t, "radius"), root: root, section: s, lossAtHub: true,
+		chord: func(float64) float64 { return chord }, angle: func(float64) float64 { return pitch }}, cells)
+	pt := p.At(Flow{Speed: rpm(c.Num(t, "rpm")), Density: standardDensity, SoundSpeed: sound, Viscosity: standardViscosity})
+	const rotor = 4 / (math.Pi * math.Pi * math.Pi)
+	return pt.CT * rotor, pt.CP * rotor / math.Pi
+}
+
+// liftingAirscrew is referred to half the density.
+func liftingAirscrew(t testing.TB, c published.Case) map[string]float64 {
+	s := Section{LiftSlope: 5.75, GreatestLift: 1.3, LeastLift: -1.3, LeastDrag: 0.0113, DragRise: 1.25 / (5.75 * 5.75)}
+	ct, cq := airscrew(t, c, s, c.Num(t, "root"), math.Inf(1))
+	ct, cq = 2*ct, 2*cq
+	t.Logf("rotor CT %.5f (%+.1f %%), CQ %.6f (%+.1f %%)", ct, off(t, c, "rotor_ct", ct), cq, off(t, c, "rotor_cq", cq))
+	return map[string]float64{"rotor_ct": ct, "rotor_cq": cq}
 }
 
 func oneStation(t testing.TB, c published.Case) map[string]float64 {
