@@ -16,6 +16,7 @@ type outline struct {
 	angle       func(radius float64) float64 // trim included, rad
 	thickness   func(radius float64) float64 // share of the chord
 	section     Section
+	table       *polarTable // a measured polar in place of section
 	lossAtHub   bool
 	aspectChord float64 // chord at 0.75 of the radius, m
 }
@@ -39,7 +40,10 @@ func (s *Spec) outline() (outline, error) {
 		return s.RootThickness + max(x, 0)*(s.TipThickness-s.RootThickness)
 	}
 	o.aspectChord = o.chord(0.75 * o.tip)
-	return o, nil
+	if s.Family == OwnPolar {
+		o.table, err = newPolarTable(s.Polar, flatPlateDrag(o.tip/o.aspectChord))
+	}
+	return o, err
 }
 
 // fromPitch is the blade of constant geometric pitch: tan β = pitch/(2πr).

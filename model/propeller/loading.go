@@ -23,7 +23,7 @@ type StationLoad struct {
 
 // Loading works the propeller at one flow and appends its cells, from root to
 // tip, to into[:0]. Their Thrust and Torque times Width and the number of
-// blades sum to those of At. It is empty when the
+// blades sum to those of At, but for the drag of the boss. It is empty when the
 // propeller does not turn, and does not allocate when into is large enough.
 func (p *Propeller) Loading(f Flow, into []StationLoad) []StationLoad {
 	into = into[:0]

@@ -71,8 +71,16 @@ func (p *Propeller) At(f Flow) Point {
 	b := float64(p.spec.Blades)
 	pt.Thrust, pt.Torque, pt.StallMargin = b*sum.thrust, b*sum.torque, sum.margin
 	pt.InducedSpeed = sum.induced / p.DiscArea()
+	pt.Thrust -= p.hubDrag(&pt)
 	p.coefficients(&pt)
 	return pt
+}
+
+// hubDrag is the drag of the boss in the propeller's own inflow, N: what its
+// middle blocks.
+func (p *Propeller) hubDrag(pt *Point) float64 {
+	through, boss := pt.Flow.Airspeed+pt.InducedSpeed, p.spec.BossDiameter
+	return p.spec.HubDrag * 0.5 * pt.Flow.Density * through * math.Abs(through) * math.Pi / 4 * boss * boss
 }
 
 // sums gathers one blade's loads, and what the whole disc shows.

@@ -18,6 +18,10 @@ type plate struct {
 // noSuction is where the nose has lost its suction.
 const noSuction = 20 * math.Pi / 180
 
+// leastPlateDrag keeps the formula from falling below zero in flow from
+// behind.
+const leastPlateDrag = 0.01
+
 // platePast joins on at the stall angle, where lift is cl and drag is cd.
 func platePast(stall, cl, cd, flatPlate float64) plate {
 	sin, cos := math.Sincos(stall)
@@ -39,7 +43,7 @@ func (p plate) coefficients(alpha float64) (cl, cd float64) {
 	cl = 2*p.a1*sin*cos + p.a2*cos*cos/sin
 	lost := min(max((alpha-p.stall)/max(noSuction-p.stall, leastStallAngle), 0), 1)
 	cd = p.b1*sin*sin + (p.b2+lost*max(p.a2-p.b2, 0))*cos
-	return turned * cl, cd
+	return turned * cl, max(cd, leastPlateDrag)
 }
 
 // flatPlateDrag is the drag coefficient at 90° of a blade with the aspect

@@ -56,6 +56,8 @@ func TestRefusals(t *testing.T) {
 		{"boss", func(s *Spec) { s.BossDiameter = 0.25 }, "Boss diameter"},
 		{"chords", func(s *Spec) { s.GreatestChord = 0.05 }, "Greatest chord"},
 		{"no rows", func(s *Spec) { s.Shape = Stations }, "four rows of Blade stations"},
+		{"one blade", func(s *Spec) { s.Blades = 1 }, "set Blades to 2"},
+		{"no polar", func(s *Spec) { s.Family = OwnPolar }, "Section polar"},
 		{"overlap", func(s *Spec) { s.Blades, s.RootChord, s.GreatestChord, s.Pitch = 6, 0.2, 0.2, 0.3 }, "overlap"},
 	} {
 		s := Default()

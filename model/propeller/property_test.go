@@ -12,7 +12,7 @@ import (
 
 func drawn(t *rapid.T) Spec {
 	s := Default()
-	anyspec.Set(t, s.Params(), map[string]anyspec.Own{"stations": drawnRows})
+	anyspec.Set(t, s.Params(), map[string]anyspec.Own{"stations": drawnRows, "polar": drawnPolar})
 	return s
 }
 
@@ -26,6 +26,25 @@ func drawnRows(t *rapid.T, p param.Param) error {
 			row = append(row, 0.999999*rapid.Float64Range(c.Min, c.Max).Draw(t, c.Label)+1e-6*(c.Min+c.Max)/2)
 		}
 		rows[i] = row
+	}
+	return p.SetFile(rows)
+}
+
+// drawnPolar is a section's polar at one to three Reynolds numbers: a slope
+// with rounded ends, bent at random.
+func drawnPolar(t *rapid.T, p param.Param) error {
+	var rows []any
+	re := rapid.Float64Range(2e3, 1e5).Draw(t, "lowest Reynolds number")
+	for range rapid.IntRange(1, 3).Draw(t, "Reynolds numbers") {
+		zero, most := rapid.Float64Range(-7, 0).Draw(t, "zero lift"), rapid.Float64Range(0.6, 1.8).Draw(t, "greatest lift")
+		n := rapid.IntRange(2, 15).Draw(t, "rows above")
+		below := rapid.IntRange(2, 6).Draw(t, "rows below")
+		for i := -below; i <= n; i++ {
+			alpha := zero + float64(i) + rapid.Float64Range(-0.4, 0.4).Draw(t, "off step")
+			lift := most*math.Tanh((alpha-zero)*0.1/most) - rapid.Float64Range(0, 0.02).Draw(t, "bend")*float64(max(i, 0))
+			rows = append(rows, []any{alpha, lift, rapid.Float64Range(0.005, 0.2).Draw(t, "drag"), re})
+		}
+		re *= rapid.Float64Range(1.5, 10).Draw(t, "next Reynolds number")
 	}
 	return p.SetFile(rows)
 }
@@ -88,7 +107,7 @@ func TestQuickRootIsTheAttachedOne(t *testing.T) {
 		st := &p.stations[rapid.IntRange(0, cells-1).Draw(t, "station")]
 		q := balance{station: st, advance: f.Airspeed / (f.Speed * st.radius), close: fineStep}
 		speed := math.Hypot(f.Speed*st.radius, f.Airspeed)
-		q.polar = st.section.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed, st.delay, st.flatPlate)
+		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		if math.Atan(q.advance) > st.angle-q.polar.lowerStall || f.Airspeed > 0 && st.angle < q.polar.zeroLift {
 			t.Skip("the air drives a blade on its back: outside the model")
 		}
@@ -151,7 +170,7 @@ func TestLoadingSumsToThePoint(t *testing.T) {
 			torque += float64(p.Blades()) * s.Torque * s.Width
 			carried += float64(p.Blades()) * math.Abs(s.Thrust) * s.Width
 		}
-		if len(into) != p.Cells() || math.Abs(thrust-pt.Thrust) > 1e-9*(1+carried) || math.Abs(torque-pt.Torque) > 1e-9*(1+math.Abs(torque)) {
+		if len(into) != p.Cells() || math.Abs(thrust-pt.Thrust-p.hubDrag(&pt)) > 1e-9*(1+carried) || math.Abs(torque-pt.Torque) > 1e-9*(1+math.Abs(torque)) {
 			t.Fatalf("%d stations give %g N and %g N·m, the point %g N and %g N·m", len(into), thrust, torque, pt.Thrust, pt.Torque)
 		}
 	})

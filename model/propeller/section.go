@@ -59,6 +59,7 @@ type polar struct {
 	flatPlate          float64 // drag coefficient at 90°
 	above, below       plate
 	aboveSet, belowSet bool
+	table              tabled // of a measured polar; empty for a generic one
 }
 
 // at fixes the section at a Reynolds and a Mach number. delay and flatPlate
@@ -82,6 +83,8 @@ func (s *Section) at(reynolds, mach, delay, flatPlate float64) polar {
 // coefficients gives lift and drag at an angle of attack from −180° to 180°.
 func (p *polar) coefficients(alpha float64) (cl, cd float64) {
 	switch {
+	case p.table.low != nil:
+		cl, cd = p.measured(alpha)
 	case alpha > p.stall:
 		if !p.aboveSet {
 			cl, cd = p.attached(p.stall)

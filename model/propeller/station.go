@@ -15,6 +15,15 @@ type station struct {
 	area          float64 // of the section, m²
 	share         float64 // radius as a share of the tip radius
 	section       Section
+	table         *polarTable // in place of the section, where one is given
+}
+
+// at is the station's section at a Reynolds and a Mach number.
+func (st *station) at(reynolds, mach float64) polar {
+	if st.table != nil {
+		return st.table.at(reynolds, mach, st.delay)
+	}
+	return st.section.at(reynolds, mach, st.delay, st.flatPlate)
 }
 
 // element is one station looked at under one inflow angle.
@@ -101,7 +110,7 @@ func (st *station) settle(f *Flow, ratio float64) settled {
 	speed := ratio * math.Hypot(spin, f.Airspeed)
 	var s settled
 	for range speedPasses {
-		q.polar = st.section.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed, st.delay, st.flatPlate)
+		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		s.resolved = q.inflow(&s)
 		s.stall, s.lowerStall = q.polar.stall, q.polar.lowerStall
 		s.speed = st.speed(&s.element, spin, f.Airspeed)
