@@ -30,7 +30,9 @@ func TestPublished(t *testing.T) {
 			cl, cd := p.coefficients(degrees(c.Num(t, "alpha")))
 			return map[string]float64{"lift": cl, "drag": cd}
 		},
-		"clipped_design": clippedDesign,
+		"design_printed":   designPrinted,
+		"paramotor_design": paramotorDesign,
+		"clipped_design":   clippedDesign,
 		"disc": func(t testing.TB, c published.Case) map[string]float64 {
 			d, thrust, v := c.Num(t, "diameter"), c.Num(t, "thrust"), c.Num(t, "airspeed")
 			u := DiscSpeed(thrust, v, c.Num(t, "density"), math.Pi/4*d*d)
