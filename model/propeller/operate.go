@@ -46,6 +46,7 @@ type Point struct {
 	TipMach       float64 // helical
 	StallMargin   float64 // least angle left to stall from 0.5 to 0.95 of the radius, rad
 	InducedSpeed  float64 // mean over the disc, m/s
+	Reynolds      float64 // at 0.75 of the radius
 }
 
 // At works the propeller at one flow. Airspeed must not be negative. It does
@@ -70,7 +71,7 @@ func (p *Propeller) At(f Flow) Point {
 	}
 	b := float64(p.spec.Blades)
 	pt.Thrust, pt.Torque, pt.StallMargin = b*sum.thrust, b*sum.torque, sum.margin
-	pt.InducedSpeed = sum.induced / p.DiscArea()
+	pt.InducedSpeed, pt.Reynolds = sum.induced/p.DiscArea(), sum.reynolds
 	pt.Thrust -= p.hubDrag(&pt)
 	p.coefficients(&pt)
 	return pt
@@ -88,6 +89,7 @@ type sums struct {
 	thrust, torque float64
 	induced        float64 // speed times area
 	margin         float64
+	reynolds       float64 // of the last station up to 0.75 of the radius
 	reversed       bool
 	resolved       bool
 }
@@ -102,6 +104,9 @@ func (a *sums) add(st *station, s *settled, f *Flow) {
 	added := s.speed*s.sin - f.Airspeed
 	a.induced += added * s.loss * 2 * math.Pi * st.radius * st.width
 	a.resolved = a.resolved && s.resolved
+	if st.share <= 0.75 {
+		a.reynolds = f.Density * s.speed * st.chord / f.Viscosity
+	}
 	if st.share >= innerShare && st.share <= outerShare {
 		a.margin = min(a.margin, s.stall-(st.angle-s.phi))
 		a.reversed = a.reversed || s.unbalanced || f.Airspeed+2*added < 0 || st.angle-s.phi < s.lowerStall

@@ -72,9 +72,10 @@ const (
 )
 
 // speed is the resultant air speed at the blade, m/s, for the element's
-// inflow, spin = Ωr and airspeed V.
+// inflow, spin = Ωr and airspeed V: from the greater of the two, where a small
+// difference does least harm.
 func (st *station) speed(e *element, spin, airspeed float64) float64 {
-	if airspeed > 0 && e.sin > 0.7 {
+	if airspeed > spin && e.sin > leastInflow {
 		k := st.solidity * e.along() / (4 * e.loss * e.sin * e.sin)
 		return airspeed / (e.sin * max(1-k, leastShare))
 	}
