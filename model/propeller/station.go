@@ -79,7 +79,7 @@ func (st *station) speed(e *element, spin, airspeed float64) float64 {
 		k := st.solidity * e.along() / (4 * e.loss * e.sin * e.sin)
 		return airspeed / (e.sin * max(1-k, leastShare))
 	}
-	swirl := st.solidity / (4 * e.loss) * (e.cl/e.cos + e.cd/math.Copysign(max(math.Abs(e.sin), leastInflow), e.sin))
+	swirl := st.solidity / (4 * e.loss) * (math.Copysign(e.cl, e.cl*e.sin)/e.cos + e.cd/max(math.Abs(e.sin), leastInflow))
 	return spin / (max(1+swirl, leastShare) * e.cos)
 }
 
