@@ -59,16 +59,20 @@ func (s output) crank(power float64) float64 {
 	return power
 }
 
-// match finds the working points: full throttle standing, full throttle at
-// trim airspeed, and level flight. It needs the stack, whose mass sets trim.
+// match finds the working points: full throttle standing, at trim and at the
+// wing's top speed, and level flight with the tank as filled and empty. It needs the stack, whose mass sets trim.
 func (c *chain) match() match.Report {
 	if c.firstError() != nil {
 		return match.Report{}
 	}
 	s := output{c.engine, c.variant.Cooling}
-	flow := propeller.Flow{Density: c.air.Density, SoundSpeed: c.air.SoundSpeed, Viscosity: c.air.DynamicViscosity}
-	airspeed, thrust := flight.Level(c.study.Wing, c.allUp(), c.air.Density)
-	return match.Find(s, c.drive, &c.propeller, flow, airspeed, thrust)
+	w := c.study.Wing
+	airspeed, thrust := flight.Level(w, c.allUp(), c.air.Density)
+	ask := match.Ask{Trim: airspeed, Level: thrust, Fast: airspeed * w.TopSpeed}
+	if c.stack.FuelMass > 0 {
+		ask.LightTrim, ask.LightLevel = flight.Level(w, c.allUp()-c.stack.FuelMass, c.air.Density)
+	}
+	return match.Find(s, c.drive, &c.propeller, c.flow(c.air), ask)
 }
 
 // worked reports whether a point stands for a working machine.

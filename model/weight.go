@@ -77,14 +77,31 @@ func (c *chain) flightInput(m match.Report) flight.Input {
 	in := flight.Input{
 		Wing: c.study.Wing, Seat: c.study.Seat, AirDensity: c.air.Density, PilotMass: c.study.Pilot.Mass,
 		UnitMass: s.MassReady, UnitAft: s.CGAft, UnitUp: s.CGUp, UnitPitchInertia: s.PitchInertia,
-		ThrustHeight: s.ThrustHeight, HangAft: s.HangAft, HangUp: s.HangUp, HangSpacing: s.HangSpacing,
-		FullThrust: m.Trim.InstalledThrust, FuelMass: s.FuelMass, FuelDensity: c.variant.Engine.FuelDensity,
+		UnitYawInertia: s.YawInertia,
+		ThrustHeight:   s.ThrustHeight, HangAft: s.HangAft, HangUp: s.HangUp, HangSpacing: s.HangSpacing,
+		Line: thrustLine(m), Ceiling: c.ceiling(m), FullFuelFlow: param.Known(m.Trim.FuelFlow), FuelMass: s.FuelMass, FuelDensity: c.variant.Engine.FuelDensity,
 		ShaftTorque: m.Static.Propeller.Torque, PropellerInertia: c.propeller.PolarInertia(), PropellerSpeed: m.Static.PropellerSpeed,
 		DrivenInertia: c.drive.SpinningInertia(), CrankInertia: c.variant.Engine.CrankInertia + c.drive.CrankInertia(), CrankSpeed: m.Static.CrankSpeed,
-		Turn: c.drive.Turn(),
-	}
-	if (m.Level.Status == match.Matched || m.Level.Status == match.BelowRange) && m.Level.Propeller.Status == propeller.Valid {
-		in.LevelFuelFlow = param.Known(m.Level.FuelFlow)
+		CrankTurn: c.variant.Engine.Turns, Turn: c.drive.Turn(),
+		LevelFuelFlow: levelFuel(m.Level), LightFuelFlow: levelFuel(m.Light),
 	}
 	return in
+}
+
+// levelFuel is the fuel flow of a point in level flight, where it stands for one.
+func levelFuel(p match.Point) param.Slot {
+	if (p.Status == match.Matched || p.Status == match.BelowRange) && p.Propeller.Status == propeller.Valid {
+		return param.Known(p.FuelFlow)
+	}
+	return param.Slot{}
+}
+
+// thrustLine is straight where the propeller is outside its model, or the
+// engine outside its range, at the wing's top speed.
+func thrustLine(m match.Report) flight.ThrustLine {
+	fast := m.Fast
+	if !flies(fast) {
+		fast = match.Point{}
+	}
+	return flight.Thrust(m.Static.InstalledThrust, m.Trim.Airspeed, m.Trim.InstalledThrust, fast.Airspeed, fast.InstalledThrust)
 }

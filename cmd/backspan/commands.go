@@ -22,6 +22,7 @@ func commands() []command {
 		{"open", "[STUDY]", "open the bench on a study", program.open},
 		{"compare", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print the variants side by side, with differences from the reference", program.compare},
 		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
+		{"ratios", "[STUDY] [--variant NAME] [--from R] [--to R] [--steps N] [--format FORMAT]", "print thrust, climb and tip Mach number over the ratio, the best marked", program.ratios},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},
 	}

@@ -9,15 +9,18 @@ import (
 // marginAsked above a limit is thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
 	const stronger = "raise the thrust at flying speed with Diameter, Pitch or the drive's ratio, or lower the ready mass"
-	return []reading.Check{
+	checks := []reading.Check{
 		reading.AtLeast("flight.level_thrust", "Full throttle holds level flight", r.FullThrust, r.Thrust, marginAsked, unit.Newton).
 			Source(mechanics).Advice(stronger),
 		r.climb(marginAsked).Source("own requirement, Least climb rate").Advice(stronger),
+		r.run(marginAsked).Source("own requirement, Longest take-off run").Advice(stronger + "; or wait for a Headwind"),
 		reading.Condition("flight.hang", "Body hangs steadily at full throttle", r.HangsFull).
 			Source(statics).
 			Advice("raise Thrust line above hip axis, or set Hang points above hip axis so that thrust line and centre of gravity suit the thrust"),
+		r.riserTwist(marginAsked),
 		reading.Unrated("flight.gyroscopic_couple", "Gyroscopic couple", "no trustworthy limit for what a pilot tolerates is known"),
 	}
+	return append(checks, r.cautions()...)
 }
 
 func (r Result) climb(marginAsked float64) reading.Check {
@@ -26,4 +29,43 @@ func (r Result) climb(marginAsked float64) reading.Check {
 		return reading.Unrated(key, label, tooMuchThrust)
 	}
 	return reading.AtLeast(key, label, r.ClimbRate, r.LeastClimb, marginAsked, unit.MetrePerSecond)
+}
+
+func (r Result) run(marginAsked float64) reading.Check {
+	const key, label = "flight.take_off_run", "Take-off run"
+	if !r.Run.Lifts {
+		c := reading.Condition(key, label, false)
+		c.Why = noRun
+		return c
+	}
+	return reading.AtMost(key, label, r.Run.Distance, r.LongestRun, marginAsked, unit.Metre)
+}
+
+// riserTwist asks whether lines and weight can turn the body back at all.
+func (r Result) riserTwist(marginAsked float64) reading.Check {
+	const key, label = "flight.riser_twist", "Lines hold the body against torque"
+	if !r.HangsFull {
+		return reading.Unrated(key, label, noHang)
+	}
+	return reading.AtMost(key, label, r.TwistMoment, r.TwistHeld, marginAsked, unit.NewtonMetre).
+		Source("mechanics, two-line suspension: past it the risers twist and nothing stops them").
+		Advice("bring the body upright under power (Thrust line above hip axis, Hang points behind back plane), widen Hang point spacing, or take less torque")
+}
+
+// cautions are what no figure here can clear.
+func (r Result) cautions() []reading.Check {
+	to := rolls(r.turn())
+	const training = "; learn it from an instructor, follow the wing's manual and local rules"
+	return []reading.Check{
+		reading.Unrated("flight.power_stall", "Parachutal stall under power",
+			"not reckoned: thrust ahead of the wing and brake or slow trim together bring the wing near its stall; never full power with deep brake"+training),
+		reading.Unrated("flight.torque_steering", "Torque, brake and risers",
+			"not rated: under power the craft turns "+string(to)+"; holding it straight with deep "+string(to.other())+
+				" brake can stall that side, and opening the throttle suddenly can twist the risers: shift weight "+string(to.other())+
+				", open it slowly"+training),
+		reading.Unrated("flight.runner", "Legs keep up with the take-off run",
+			"not rated: lift-off is at "+unit.KilometrePerHour.Text(r.Run.GroundSpeed)+" over the ground under the machine's weight; nobody's running is known here; take off into wind"+training),
+		reading.Unrated("flight.surge", "Nodding when power changes",
+			"not rated: the angles are those of steady flight; a throttle opened or shut at once swings the body past them, and the wing shoots ahead when power stops"+training),
+	}
 }

@@ -10,17 +10,21 @@ import (
 
 	"backspan/model/internal/anyspec"
 	"backspan/model/param"
+	"backspan/model/part"
 	"backspan/model/reading"
 )
+
+// steady is a thrust that airspeed leaves alone.
+func steady(thrust float64) ThrustLine { return Thrust(thrust, 0, thrust, 0, 0) }
 
 func sample() Input {
 	return Input{
 		Wing: DefaultWing(), Seat: DefaultSeat(), AirDensity: standardDensity,
 		PilotMass: 85, UnitMass: 27, UnitAft: 0.16, UnitUp: 0.22, UnitPitchInertia: 4.5,
 		ThrustHeight: 0.3, HangAft: -0.17, HangUp: 0.44, HangSpacing: 0.45,
-		FullThrust: 480, LevelFuelFlow: param.Known(0.7e-3), FuelMass: 8, FuelDensity: 745,
+		Line: steady(480), LevelFuelFlow: param.Known(0.7e-3), FuelMass: 8, FuelDensity: 745,
 		ShaftTorque: 36, PropellerInertia: 0.077, PropellerSpeed: 267, DrivenInertia: 0.002,
-		CrankInertia: 0.0025, CrankSpeed: 828, Turn: 1,
+		CrankInertia: 0.0025, CrankSpeed: 828, CrankTurn: part.Clockwise, Turn: 1,
 	}
 }
 
@@ -33,7 +37,7 @@ func draw(t *rapid.T) Input {
 	in.PilotMass, in.UnitMass = f("pilot", 40, 160), f("unit", 5, 80)
 	in.UnitAft, in.UnitUp, in.UnitPitchInertia = f("aft", -0.3, 0.8), f("up", -0.3, 0.7), f("inertia", 0, 30)
 	in.ThrustHeight, in.HangAft, in.HangUp = f("thrust height", -0.2, 0.7), f("hang aft", -0.5, 0.3), f("hang up", 0.05, 0.9)
-	in.HangSpacing, in.FullThrust = f("spacing", 0.2, 0.9), f("thrust", 0, 3000)
+	in.HangSpacing, in.Line = f("spacing", 0.2, 0.9), steady(f("thrust", 0, 3000))
 	in.LevelFuelFlow = param.Slot{Value: f("flow", 1e-6, 0.01), Known: rapid.Bool().Draw(t, "level")}
 	in.FuelMass, in.ShaftTorque = f("fuel", 0, 25), f("torque", 0, 300)
 	in.PropellerInertia, in.PropellerSpeed = f("propeller", 0, 0.5), f("speed", 0, 500)
@@ -46,14 +50,14 @@ func TestForcesBalanceInTheClimb(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := draw(t)
 		w, m := in.Wing, AllUp(in.Wing, in.Seat, in.PilotMass, in.UnitMass)
-		angle, v, ok := Climb(w, m, in.FullThrust, in.AirDensity)
+		angle, v, ok := Climb(w, m, in.Line.At(0), in.AirDensity)
 		if !ok {
 			return
 		}
 		lift := w.ReferenceMass * gravity * (v / w.TrimSpeed) * (v / w.TrimSpeed) * in.AirDensity / standardDensity
 		weight := m * gravity
-		across := lift + in.FullThrust*math.Sin(w.ThrustTilt) - weight*math.Cos(angle)
-		along := in.FullThrust*math.Cos(w.ThrustTilt) - lift/w.GlideRatio - weight*math.Sin(angle)
+		across := lift + in.Line.At(0)*math.Sin(w.ThrustTilt) - weight*math.Cos(angle)
+		along := in.Line.At(0)*math.Cos(w.ThrustTilt) - lift/w.GlideRatio - weight*math.Sin(angle)
 		if math.Abs(across) > 1e-9*weight || math.Abs(along) > 1e-9*weight {
 			t.Fatalf("%g N across and %g N along the path left over", across, along)
 		}
@@ -77,13 +81,13 @@ func TestMomentsBalanceUnderTheHangPoints(t *testing.T) {
 		in := draw(t)
 		b := in.hung()
 		drag := rapid.Float64Range(0, 300).Draw(t, "drag")
-		lean, ok := b.angle(in.FullThrust, drag)
+		lean, ok := b.angle(in.Line.At(0), drag)
 		if !ok {
 			return
 		}
 		// Leaning back by lean carries the centre of gravity forward.
 		aft := b.aft*math.Cos(lean) - b.below*math.Sin(lean)
-		if m := b.weight*aft + in.FullThrust*b.thrust - drag*b.below; math.Abs(m) > 1e-9*b.weight {
+		if m := b.weight*aft + in.Line.At(0)*b.thrust - drag*b.below; math.Abs(m) > 1e-9*b.weight {
 			t.Fatalf("%g N·m left over", m)
 		}
 	})
@@ -113,11 +117,11 @@ func TestVerdicts(t *testing.T) {
 		want  reading.Verdict
 	}{
 		{"climbs", func(*Input) {}, "flight.climb_rate", reading.Holds},
-		{"climbs too slowly", func(in *Input) { in.FullThrust = 200 }, "flight.climb_rate", reading.Fails},
-		{"sinks at full throttle", func(in *Input) { in.FullThrust = 100 }, "flight.level_thrust", reading.Fails},
-		{"thrust beyond any climb", func(in *Input) { in.FullThrust = 3000 }, "flight.climb_rate", reading.NotRated},
+		{"climbs too slowly", func(in *Input) { in.Line = steady(200) }, "flight.climb_rate", reading.Fails},
+		{"sinks at full throttle", func(in *Input) { in.Line = steady(100) }, "flight.level_thrust", reading.Fails},
+		{"thrust beyond any climb", func(in *Input) { in.Line = steady(3000) }, "flight.climb_rate", reading.NotRated},
 		{"hangs", func(*Input) {}, "flight.hang", reading.Holds},
-		{"low thrust line", func(in *Input) { in.ThrustHeight, in.FullThrust = -0.2, 600 }, "flight.hang", reading.Fails},
+		{"low thrust line", func(in *Input) { in.ThrustHeight, in.Line = -0.2, steady(600) }, "flight.hang", reading.Fails},
 		{"hung below its weight", func(in *Input) { in.HangUp = 0.1 }, "flight.hang", reading.Fails},
 	} {
 		in := sample()
@@ -134,7 +138,7 @@ func TestMissingFuelSaysWhy(t *testing.T) {
 	in := sample()
 	in.LevelFuelFlow = param.Slot{}
 	for thrust, why := range map[float64]string{100: noLevel, 480: noFlow} {
-		in.FullThrust = thrust
+		in.Line = steady(thrust)
 		for _, key := range []string{"flight.level_fuel", "flight.endurance"} {
 			if r, ok := reading.Find(Fly(&in).Readings(), key); !ok || r.Why != why {
 				t.Errorf("%g N: %s says %q", thrust, key, r.Why)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"backspan/model/param"
+	"backspan/model/part"
 )
 
 // Input is the craft in the air. Places are in the package's frame of
@@ -17,12 +18,16 @@ type Input struct {
 	UnitMass         float64 // machine, ready
 	UnitAft, UnitUp  float64 // its centre of gravity
 	UnitPitchInertia float64 // about the hang points, kg·m²
+	UnitYawInertia   float64 // likewise
 	ThrustHeight     float64 // propeller axis above the hip axis
 	HangAft, HangUp  float64
 	HangSpacing      float64
 
-	FullThrust    float64    // at full throttle and trim airspeed, as installed, N
+	Line          ThrustLine // at full throttle, as installed
+	Ceiling       Ceiling
+	FullFuelFlow  param.Slot // at full throttle and trim, kg/s
 	LevelFuelFlow param.Slot // in level flight at trim, kg/s; empty when no throttle holds it
+	LightFuelFlow param.Slot // the same with the tank empty
 	FuelMass      float64    // at the start
 	FuelDensity   float64    // kg/m³
 
@@ -32,7 +37,8 @@ type Input struct {
 	DrivenInertia    float64 // polar, of all else that turns with the propeller, kg·m²
 	CrankInertia     float64 // polar, of all that turns with the crank, kg·m²
 	CrankSpeed       float64 // rad/s
-	Turn             int     // propeller against crank: +1 the same way, −1 reversed
+	CrankTurn        part.Turn
+	Turn             int // propeller against crank: +1 the same way, −1 reversed
 }
 
 // Result is the craft in steady flight.
@@ -40,32 +46,43 @@ type Result struct {
 	AllUp      float64 // kg
 	TrimSpeed  float64 // level, true airspeed, m/s
 	Thrust     float64 // for level flight, N
-	FullThrust float64 // N
+	FullThrust float64 // at trim, N
 	LeastClimb float64 // asked, m/s
+	Speeds     Speeds
+	Run        Run
+	LongestRun float64 // asked, m
+	Ceiling    Ceiling
 
 	Climbs     bool    // a steady climb exists at full throttle
 	ClimbAngle float64 // rad
 	ClimbRate  float64 // m/s
 
+	FullFuel  param.Slot // full throttle at trim, m³/s
 	LevelFuel param.Slot // m³/s
 	Endurance param.Slot // s
+	Range     param.Slot // m
 
-	HangsOff, HangsFull bool    // the body finds an angle, power off and at full throttle
-	HangOff, HangFull   float64 // leaning back, rad
-	StaticMoment        float64 // of the machine's weight about the hang points, N·m
-	PitchInertia        float64 // of pilot and machine about the hang points, kg·m²
+	HangsOff, HangsLevel, HangsFull bool    // the body finds an angle: power off, level flight, full throttle
+	HangOff, HangLevel, HangFull    float64 // leaning back, rad
+	StaticMoment                    float64 // of the machine's weight about the hang points, N·m
+	PitchInertia, YawInertia        float64 // of pilot and machine about the hang points, kg·m²
 
+	PropellerTurn      part.Turn
 	TorqueReaction     float64    // N·m
 	HangLoadDifference float64    // more on one side and less on the other, N
 	WeightShift        float64    // sideways, that balances the torque, m
 	Bank               param.Slot // when nothing balances the torque, rad
 	Twist              param.Slot // of the body against the wing, rad
+	TwistMoment        float64    // what of the torque twists, N·m
+	TwistHeld          float64    // the most that lines and weight turn back, N·m
 
 	GyroscopicCouple    float64 // of the propeller, at 1 rad/s, N·m
+	CrankMomentum       float64 // of all that turns with the crank, positive with the propeller, kg·m²/s
 	AngularMomentum     float64 // net, positive with the propeller, kg·m²/s
 	TurnRate            float64 // rad/s
 	NetCouple           float64 // of all that spins, at the turn rate, N·m
 	AngularAcceleration float64 // in pitch, of the net couple, rad/s²
+	YawAcceleration     float64 // in yaw, of the same couple, rad/s²
 	TurnPull            float64 // outward pull of the machine's mass at the turn rate, N
 }
 
@@ -75,30 +92,41 @@ func Fly(in *Input) Result {
 	body := in.hung()
 	r := Result{
 		AllUp:      AllUp(in.Wing, in.Seat, in.PilotMass, in.UnitMass),
-		FullThrust: in.FullThrust, LeastClimb: w.LeastClimb,
-		StaticMoment: body.unitMass * gravity * body.unitAft, PitchInertia: body.inertia,
+		LeastClimb: w.LeastClimb, LongestRun: w.LongestRun, Ceiling: in.Ceiling,
+		StaticMoment: body.unitMass * gravity * body.unitAft, PitchInertia: body.inertia, YawInertia: body.yaw,
+		PropellerTurn: after(in.CrankTurn, in.Turn),
 	}
 	r.TrimSpeed, r.Thrust = Level(*w, r.AllUp, in.AirDensity)
-	angle, airspeed, ok := Climb(*w, r.AllUp, in.FullThrust, in.AirDensity)
-	r.Climbs, r.ClimbAngle, r.ClimbRate = ok, angle, airspeed*math.Sin(angle)
+	r.FullThrust = in.Line.At(r.TrimSpeed)
+	r.steadyClimb(in)
+	r.Speeds = LevelSpeeds(*w, r.AllUp, in.AirDensity, in.Line)
+	r.Run = TakeOff(*w, r.AllUp, in.AirDensity, in.Line)
 
 	drag := in.AirDensity / 2 * r.TrimSpeed * r.TrimSpeed * in.Seat.DragArea
 	r.HangOff, r.HangsOff = body.angle(0, drag)
-	r.HangFull, r.HangsFull = body.angle(in.FullThrust, drag)
+	r.HangLevel, r.HangsLevel = body.angle(r.Thrust, drag)
+	r.HangFull, r.HangsFull = body.angle(r.FullThrust, drag)
 
-	r.fuel(in)
+	if in.FullFuelFlow.Known && in.FuelDensity > 0 {
+		r.FullFuel = param.Known(in.FullFuelFlow.Value / in.FuelDensity)
+	}
+	r.cruise(in)
 	r.torque(in, body)
 	r.spin(in, body)
 	return r
 }
 
-func (r *Result) fuel(in *Input) {
-	flow := in.LevelFuelFlow
-	if !flow.Known || flow.Value <= 0 || in.FuelDensity <= 0 {
-		return
+// steadyClimb finds the climb at full throttle. In a steep climb the wing
+// carries less, so it flies slower and the propeller pulls harder.
+func (r *Result) steadyClimb(in *Input) {
+	airspeed := r.TrimSpeed
+	for range 4 {
+		r.ClimbAngle, airspeed, r.Climbs = Climb(in.Wing, r.AllUp, in.Line.At(airspeed), in.AirDensity)
+		if !r.Climbs {
+			return
+		}
 	}
-	r.LevelFuel = param.Known(flow.Value / in.FuelDensity)
-	r.Endurance = param.Known(in.FuelMass / flow.Value)
+	r.ClimbRate = airspeed * math.Sin(r.ClimbAngle)
 }
 
 // torque finds what the propeller's torque does to the whole craft. Engine
@@ -109,9 +137,10 @@ func (r *Result) torque(in *Input, body hung) {
 	r.HangLoadDifference = in.ShaftTorque / in.HangSpacing
 	r.WeightShift = in.ShaftTorque / weight
 	r.Bank = arcsine(in.ShaftTorque, weight*(in.Wing.LineHeight+body.below))
+	r.TwistHeld = twistStiffness(body.weight, in.HangSpacing, in.Wing.LineSpread, in.Wing.LineHeight)
 	if r.HangsFull {
-		r.Twist = arcsine(in.ShaftTorque*math.Sin(r.HangFull),
-			twistStiffness(body.weight, in.HangSpacing, in.Wing.LineSpread, in.Wing.LineHeight))
+		moment := in.ShaftTorque * math.Sin(r.HangFull)
+		r.TwistMoment, r.Twist = math.Abs(moment), arcsine(moment, r.TwistHeld)
 	}
 }
 
@@ -120,11 +149,14 @@ func (r *Result) torque(in *Input, body hung) {
 func (r *Result) spin(in *Input, body hung) {
 	r.TurnRate = in.Wing.TurnRate
 	r.GyroscopicCouple = in.PropellerInertia * in.PropellerSpeed
-	r.AngularMomentum = r.GyroscopicCouple + in.DrivenInertia*in.PropellerSpeed +
-		float64(in.Turn)*in.CrankInertia*in.CrankSpeed
+	r.CrankMomentum = float64(in.Turn) * in.CrankInertia * in.CrankSpeed
+	r.AngularMomentum = r.GyroscopicCouple + in.DrivenInertia*in.PropellerSpeed + r.CrankMomentum
 	r.NetCouple = math.Abs(r.AngularMomentum) * r.TurnRate
 	if body.inertia > 0 {
 		r.AngularAcceleration = r.NetCouple / body.inertia
+	}
+	if body.yaw > 0 {
+		r.YawAcceleration = r.NetCouple / body.yaw
 	}
 	r.TurnPull = body.unitMass * math.Abs(body.unitAft) * r.TurnRate * r.TurnRate
 }

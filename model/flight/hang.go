@@ -9,6 +9,7 @@ type hung struct {
 	below    float64 // centre of gravity below the hang points, m
 	thrust   float64 // thrust line below the hang points, m
 	inertia  float64 // in pitch about the hang points, kg·m²
+	yaw      float64 // inertia in yaw about the same, kg·m²
 	unitMass float64 // kg
 	unitAft  float64 // machine's centre of gravity behind the hang points, m
 }
@@ -24,6 +25,7 @@ func (in *Input) hung() hung {
 		weight: mass * gravity,
 		aft:    x - in.HangAft, below: in.HangUp - z, thrust: in.HangUp - in.ThrustHeight,
 		inertia:  pilot*(k*k+aft*aft+below*below) + in.UnitPitchInertia,
+		yaw:      pilot*(in.Seat.YawGyration*in.Seat.YawGyration+aft*aft) + in.UnitYawInertia,
 		unitMass: in.UnitMass, unitAft: in.UnitAft - in.HangAft,
 	}
 }

@@ -91,7 +91,7 @@ func spinCase(t testing.TB, c published.Case) map[string]float64 {
 func hangCase(t testing.TB, c published.Case) map[string]float64 {
 	in := hangAt(c.Num(t, "aft"), c.Num(t, "below"))
 	in.PilotMass, in.UnitMass = c.Num(t, "mass")-28, 28
-	in.ThrustHeight, in.FullThrust = -c.Num(t, "thrust_below"), c.Num(t, "thrust")
+	in.ThrustHeight, in.Line = -c.Num(t, "thrust_below"), steady(c.Num(t, "thrust"))
 	r := Fly(&in)
 	if !r.HangsOff || !r.HangsFull {
 		t.Error("no hang")

@@ -15,13 +15,15 @@ const (
 	lighten     = "lower Nominal pitch, Diameter or the chords, or raise the reduction: a smaller crank pulley or pinion, or a larger driven pulley or wheel"
 	loadUp      = "raise Nominal pitch, Diameter or the chords, or lower the reduction: a larger crank pulley or pinion, or a smaller driven pulley or wheel"
 	moreOrLess  = "more engine power, a larger Diameter, or less weight"
+	lugs        = "the engine lugs: "
+	races       = "the engine over-speeds: "
 	checkStatic = "match.static"
 )
 
 // Checks holds the three points against the engine's range. marginAsked is the
 // share of a limit below which a check is thin.
 func (r Report) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.level(marginAsked)}
+	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.fast(marginAsked), r.level(marginAsked)}
 }
 
 func (r Report) static() reading.Check {
@@ -29,9 +31,9 @@ func (r Report) static() reading.Check {
 	switch r.Static.Status {
 	case Matched, OverSpeed:
 		return reading.AtLeast(checkStatic, label, share(r.Static.CrankSpeed, r.PeakSpeed), leastShare, askedShare/leastShare-1, unit.Percent).
-			Source("0.85 of the speed of greatest power, thin below 0.93; " + practice).Advice(lighten)
+			Source("0.85 of the speed of greatest power, thin below 0.93; " + practice).Advice(lugs + lighten)
 	case Lugging:
-		return failed(checkStatic, label, r.Static.Status).Advice(lighten)
+		return failed(checkStatic, label, r.Static.Status).Advice(lugs + lighten)
 	}
 	return reading.Unrated(checkStatic, label, r.Static.Status.String())
 }
@@ -40,7 +42,7 @@ func (r Report) light() reading.Check {
 	const key, label = "match.static_light", "Propeller loads engine standing"
 	switch r.Static.Status {
 	case OverSpeed:
-		return failed(key, label, OverSpeed).Advice(loadUp)
+		return failed(key, label, OverSpeed).Advice(races + loadUp)
 	case Matched:
 		return reading.AtMost(key, label, share(r.Static.CrankSpeed, r.PeakSpeed), lightShare, 0, unit.Percent).Warn().
 			Source("1.02 of the speed of greatest power, since the engine still gains speed in flight; " + practice).Advice(loadUp)
@@ -64,14 +66,24 @@ func (r Report) trim(marginAsked float64) reading.Check {
 	const key, label = "match.trim", "Engine speed allowed at trim"
 	switch r.Trim.Status {
 	case OverSpeed, Windmilling:
-		return failed(key, label, r.Trim.Status).Advice(loadUp)
+		return failed(key, label, r.Trim.Status).Advice(races + loadUp)
 	case Lugging:
-		return failed(key, label, Lugging).Advice(lighten)
+		return failed(key, label, Lugging).Advice(lugs + lighten)
 	case Matched:
 		return reading.AtMost(key, label, r.Trim.CrankSpeed, r.SpeedLimit, marginAsked, unit.RPM).
-			Source("Highest allowed speed, as set").Advice(loadUp)
+			Source("Highest allowed speed, as set").Advice(races + loadUp)
 	}
 	return reading.Unrated(key, label, r.Trim.Status.String())
+}
+
+// fast warns only: the pilot can throttle back.
+func (r Report) fast(marginAsked float64) reading.Check {
+	const key, label = "match.fast", "Engine speed at wing's top speed"
+	if r.Fast.Status != Matched {
+		return reading.Unrated(key, label, r.Fast.Status.String())
+	}
+	return reading.AtMost(key, label, r.Fast.CrankSpeed, r.SpeedLimit, marginAsked, unit.RPM).Warn().
+		Source("Highest allowed speed, as set").Advice("throttle back at speed; or " + loadUp)
 }
 
 func (r Report) level(marginAsked float64) reading.Check {

@@ -2,15 +2,38 @@ package match
 
 import "backspan/model/propeller"
 
+// Ask is what a machine is worked at besides standing. Airspeeds in m/s,
+// thrusts as installed, N.
+type Ask struct {
+	Trim, Level           float64 // trim speed, and the thrust that holds it level
+	Fast                  float64 // highest airspeed looked at; 0 leaves it out
+	LightTrim, LightLevel float64 // trim speed and thrust with the tank empty; 0 leaves them out
+}
+
 // Find works a machine standing and at trim speed at full throttle, and in
-// level flight at trim speed under an installed thrust (N), in a flow whose
-// Airspeed and Speed are not used. Each point is sought from the one before,
-// which is quicker than three separate searches. It does not allocate.
-func Find(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, trimSpeed, levelThrust float64) Report {
-	m := machine{e, d, p, flow}
+// level flight at trim speed, in a flow whose Airspeed and Speed are not used.
+// The points at the highest airspeed and with an empty tank, which serve curves
+// only, are found to a few parts in a thousand of the thrust. Each point is
+// sought from the one before, which is quicker than separate searches. It does
+// not allocate.
+func Find(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, ask Ask) Report {
+	m := machine{e, d, p, flow, fine}
 	m.flow.Airspeed = 0
 	static := m.fullThrottle(propeller.Point{})
-	m.flow.Airspeed = trimSpeed
+	m.flow.Airspeed = ask.Trim
 	trim := m.fullThrottle(static.Propeller)
-	return NewReport(e, static, trim, m.level(levelThrust, trim))
+	r := NewReport(e, static, trim, m.level(ask.Level, trim))
+	m.tolerance = rough
+	if ask.Fast > 0 {
+		m.flow.Airspeed = ask.Fast
+		r.Fast = m.fullThrottle(trim.Propeller)
+	}
+	if ask.LightLevel > 0 && r.Level.holds() {
+		m.flow.Airspeed = ask.LightTrim
+		r.Light = m.level(ask.LightLevel, r.Level)
+	}
+	return r
 }
+
+// holds reports whether level flight was found.
+func (p *Point) holds() bool { return p.Status == Matched || p.Status == BelowRange }

@@ -11,7 +11,7 @@ import (
 // installed thrust (> 0, N) in a flow whose Speed is not used. It does not
 // allocate.
 func Level(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, thrust float64) Point {
-	m := machine{e, d, p, flow}
+	m := machine{e, d, p, flow, fine}
 	return m.level(thrust, Point{})
 }
 
@@ -32,7 +32,7 @@ func (m *machine) level(thrust float64, full Point) Point {
 		return Point{Airspeed: m.flow.Airspeed}
 	}
 	switch {
-	case tr.SpeedIn > highest, tr.PowerIn > m.engine.Power(math.Max(tr.SpeedIn, lowest))*(1+tolerance):
+	case tr.SpeedIn > highest, tr.PowerIn > m.engine.Power(math.Max(tr.SpeedIn, lowest))*(1+m.tolerance):
 		return m.impossible(full)
 	case tr.SpeedIn < lowest:
 		return m.point(BelowRange, tr, pp)
@@ -65,7 +65,7 @@ func (m *machine) giving(thrust, most float64, near propeller.Point) (propeller.
 	}
 	for range mostEvaluations + halvings {
 		pp := m.at(speed)
-		if math.Abs(pp.Thrust-thrust) <= tolerance*thrust {
+		if math.Abs(pp.Thrust-thrust) <= m.tolerance*thrust {
 			return pp, true
 		}
 		if pp.Thrust < thrust {
@@ -110,7 +110,7 @@ func (m *machine) crankFor(power, speed float64) (part.Transmission, bool) {
 			return tr, false
 		}
 		short, slow := power-tr.PowerOut, speed/tr.SpeedOut
-		if math.Abs(short) <= 1e-3*tolerance*power && math.Abs(slow-1) <= 1e-3*tolerance {
+		if math.Abs(short) <= 1e-3*fine*power && math.Abs(slow-1) <= 1e-3*fine {
 			return tr, true
 		}
 		in += short

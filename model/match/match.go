@@ -43,8 +43,8 @@ const (
 var statusWords = [...]string{
 	Unsolved:    "no working point was found",
 	Matched:     "matched",
-	OverSpeed:   "load too light: at full throttle the engine would run past its highest speed, so it is throttled back to it",
-	Lugging:     "load too heavy: at full throttle the engine does not reach its lowest usable speed",
+	OverSpeed:   "over-speed, load too light: at full throttle the engine would run past its highest speed, so it is throttled back to it; too much reduction, or too small a propeller",
+	Lugging:     "the engine lugs, load too heavy: at full throttle it does not reach its lowest usable speed; too little reduction, or too large a propeller",
 	Windmilling: "the air drives the propeller even at the engine's highest speed",
 	BelowRange:  "level flight needs less than the engine's lowest usable speed",
 	Impossible:  "level flight needs more thrust than full throttle gives",
@@ -81,7 +81,13 @@ type machine struct {
 	drive     Drive
 	propeller *propeller.Propeller
 	flow      propeller.Flow // Speed is set by at
+	tolerance float64        // relative, of power and thrust at a working point
 }
+
+const (
+	fine  = 1e-6
+	rough = 2e-2 // at the last working of the propeller, before polish
+)
 
 // at works the propeller at a speed of rotation.
 func (m *machine) at(speed float64) propeller.Point {

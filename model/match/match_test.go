@@ -171,7 +171,7 @@ func TestTwoWorkingPointsAreFlagged(t *testing.T) {
 // stable reports whether a little more speed lacks power and a little less has
 // some to spare.
 func stable(e Engine, d Drive, p *propeller.Propeller, pt Point) bool {
-	m := machine{e, d, p, air(pt.Airspeed)}
+	m := machine{e, d, p, air(pt.Airspeed), fine}
 	spare := func(by float64) float64 {
 		tr := m.full(pt.CrankSpeed * by)
 		return tr.PowerOut - m.at(tr.SpeedOut).Power
@@ -291,7 +291,7 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 				}
 			}
 		}
-		r := Find(e, d, &p, air(0), v, thrust)
+		r := Find(e, d, &p, air(0), Ask{Trim: v, Level: thrust})
 		if r.Trim.Status != full.Status || r.Level.Status != level.Status {
 			t.Fatalf("together %v and %v, alone %v and %v", r.Trim.Status, r.Level.Status, full.Status, level.Status)
 		}
@@ -337,7 +337,7 @@ func BenchmarkFind(b *testing.B) {
 	p := blade(b)
 	b.ReportAllocs()
 	for b.Loop() {
-		Find(e, d, p, air(0), 11, 170)
+		Find(e, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
 	}
 }
 

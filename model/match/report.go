@@ -10,6 +10,9 @@ import (
 type Report struct {
 	Static, Trim, Level Point
 
+	Fast  Point // full throttle at the highest airspeed looked at
+	Light Point // level flight with the tank empty
+
 	PeakPower  float64 // W
 	PeakSpeed  float64 // rad/s
 	SpeedLimit float64 // highest allowed, rad/s
@@ -25,6 +28,7 @@ func NewReport(e Engine, static, trim, level Point) Report {
 
 const (
 	balance  = "power arriving through the drive equals power absorbed by the propeller"
+	allowed  = "share of full-throttle power that keeps the engine within its highest usable speed; 100 % when it never passes it"
 	thrustAt = "propeller speed for the thrust that level flight needs, then back through the drive to the crank"
 	energy   = "balance of power"
 )
@@ -32,16 +36,22 @@ const (
 // Readings are the match's figures. Figures of a point that was not reached
 // are missing, with the reason.
 func (r Report) Readings() []reading.Reading {
-	static, trim, level := &r.Static, &r.Trim, &r.Level
+	static, trim, level, fast := &r.Static, &r.Trim, &r.Level, &r.Fast
 	return []reading.Reading{
 		static.read("match.static_speed_share", "Standing speed, share of peak's", share(static.CrankSpeed, r.PeakSpeed), unit.Percent).
 			How("engine speed at full throttle standing over its speed of greatest power; " + balance).Source(energy),
 		static.read("match.static_power_share", "Standing power, share of greatest", share(static.EnginePower, r.PeakPower), unit.Percent).Higher().
 			How("power to the drive at full throttle standing over its greatest").Source(energy),
+		static.read("match.static_throttle", "Throttle allowed standing", static.Throttle, unit.Percent).
+			How(allowed).Source(energy),
 		trim.read("match.trim_speed", "Engine speed at trim", trim.CrankSpeed, unit.RPM).
 			How("full throttle at trim speed; " + balance).Source(energy),
 		trim.read("match.trim_power", "Power to the drive at trim", trim.EnginePower, unit.Kilowatt).Higher().
 			How("at the drive face, after what the cooling takes; full throttle at trim speed").Source(energy),
+		trim.read("match.trim_throttle", "Throttle allowed at trim", trim.Throttle, unit.Percent).
+			How(allowed).Source(energy),
+		fast.read("match.fast_speed", "Engine speed at wing's top speed", fast.CrankSpeed, unit.RPM).
+			How("full throttle at the top speed of the wing in level flight; " + balance).Source(energy),
 		level.read("match.level_speed", "Engine speed in level flight", level.CrankSpeed, unit.RPM).
 			How(thrustAt).Source(energy),
 		level.read("match.level_propeller_speed", "Propeller speed in level flight", level.PropellerSpeed, unit.RPM).Lower().
@@ -70,7 +80,7 @@ func (r Report) reserve() reading.Reading {
 	if !r.Trim.Status.Settled() {
 		return reading.Missing(key, label, unit.Newton, r.Trim.Status.String())
 	}
-	if r.Level.Status != Matched && r.Level.Status != BelowRange {
+	if !r.Level.holds() {
 		return reading.Missing(key, label, unit.Newton, r.Level.Status.String())
 	}
 	return reading.New(key, label, r.Trim.InstalledThrust-r.Level.InstalledThrust, unit.Newton).Higher().

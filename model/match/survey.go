@@ -6,25 +6,32 @@ import (
 	"backspan/model/propeller"
 )
 
-// load predicts the propeller's power from what was last computed: power over
-// speed cubed, which hardly changes, on a straight line through two points.
+// load predicts the propeller's power and thrust from what was last computed:
+// power over speed cubed and thrust over speed squared, which hardly change, on
+// straight lines through two points.
 type load struct {
-	speed, cubic   float64 // latest
-	slope          float64
-	speed0, cubic0 float64 // the one before
+	speed, cubic, square    float64 // latest
+	slope, squareSlope      float64
+	speed0, cubic0, square0 float64 // the one before
 }
 
 func (l *load) learn(pp propeller.Point) {
-	l.speed0, l.cubic0 = l.speed, l.cubic
+	l.speed0, l.cubic0, l.square0 = l.speed, l.cubic, l.square
 	l.speed = pp.Flow.Speed
 	l.cubic = pp.Power / (l.speed * l.speed * l.speed)
+	l.square = pp.Thrust / (l.speed * l.speed)
 	if between := l.speed - l.speed0; l.speed0 > 0 && between*between > 1e-12*l.speed*l.speed {
 		l.slope = (l.cubic - l.cubic0) / between
+		l.squareSlope = (l.square - l.square0) / between
 	}
 }
 
 func (l *load) power(speed float64) float64 {
 	return (l.cubic + l.slope*(speed-l.speed)) * speed * speed * speed
+}
+
+func (l *load) thrust(speed float64) float64 {
+	return (l.square + l.squareSlope*(speed-l.speed)) * speed * speed
 }
 
 // points is the number of crank speeds surveyed; a tuned pipe's dip spans

@@ -8,8 +8,7 @@ import (
 )
 
 const (
-	tolerance       = 1e-6 // relative, of power and thrust at a working point
-	mostEvaluations = 12   // of the propeller before halving takes over
+	mostEvaluations = 12 // of the propeller before halving takes over
 	halvings        = 40
 )
 
@@ -17,8 +16,19 @@ const (
 // is not used. Of several stable points it takes the fastest and says so in
 // Deficit. It does not allocate.
 func FullThrottle(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow) Point {
-	m := machine{e, d, p, flow}
+	m := machine{e, d, p, flow, fine}
 	return m.fullThrottle(propeller.Point{})
+}
+
+// FullThrottleNear is the same to a few parts in a thousand of the thrust, sought from a
+// settled point in other air or at another airspeed: one to three workings of
+// the propeller.
+func FullThrottleNear(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, near Point) Point {
+	m := machine{e, d, p, flow, rough}
+	start := near.Propeller
+	// Power follows the density of the air.
+	start.Power *= flow.Density / start.Flow.Density
+	return m.fullThrottle(start)
 }
 
 // fullThrottle starts from the propeller at a point that is not far off, or
@@ -49,7 +59,10 @@ func (m *machine) fullThrottle(near propeller.Point) Point {
 			return s.throttledBack(tr, pp)
 		case where.end == below && short > 0:
 			return Point{Status: Lugging, Airspeed: m.flow.Airspeed}
-		case where.end == inside && math.Abs(short) <= tolerance*tr.PowerOut:
+		case where.end == inside && math.Abs(short) <= m.tolerance*tr.PowerOut:
+			if m.tolerance > fine {
+				tr, pp = s.polish(&l, tr, pp)
+			}
 			pt := m.point(Matched, tr, pp)
 			pt.Deficit = s.deficit(&l, tr.SpeedIn)
 			return pt
@@ -62,6 +75,19 @@ func (m *machine) fullThrottle(near propeller.Point) Point {
 	return s.halve(low, high, &l)
 }
 
+// polish takes the last small step to balance by prediction, without working
+// the propeller again.
+func (s *survey) polish(l *load, tr part.Transmission, pp propeller.Point) (part.Transmission, propeller.Point) {
+	where := s.fastest(l)
+	if where.end != inside {
+		return tr, pp
+	}
+	tr = s.full(where.crankSpeed)
+	pp.Flow.Speed, pp.Power, pp.Thrust = tr.SpeedOut, tr.PowerOut, l.thrust(tr.SpeedOut)
+	pp.Torque = pp.Power / tr.SpeedOut
+	return tr, pp
+}
+
 // halve closes in on a working point between two crank speeds when the load
 // line is too crooked for the quick way. Where a blade station stalls the load
 // may jump; the point is then the place of the jump.
@@ -71,7 +97,7 @@ func (s *survey) halve(low, high float64, l *load) Point {
 	for range halvings {
 		tr = s.full((low + high) / 2)
 		pp = s.at(tr.SpeedOut)
-		if math.Abs(pp.Power-tr.PowerOut) <= tolerance*tr.PowerOut {
+		if math.Abs(pp.Power-tr.PowerOut) <= s.tolerance*tr.PowerOut {
 			break
 		}
 		if pp.Power > tr.PowerOut {
@@ -100,12 +126,12 @@ func (s *survey) throttledBack(tr part.Transmission, pp propeller.Point) Point {
 			tr = s.drive.Transmit(power, s.highest)
 			short := l.power(tr.SpeedOut) - tr.PowerOut
 			power += short
-			if math.Abs(short) <= tolerance/10*math.Abs(power) {
+			if math.Abs(short) <= s.tolerance/10*math.Abs(power) {
 				break
 			}
 		}
 		pp = s.at(tr.SpeedOut)
-		if math.Abs(pp.Power-tr.PowerOut) <= tolerance*tr.PowerOut {
+		if math.Abs(pp.Power-tr.PowerOut) <= s.tolerance*tr.PowerOut {
 			return s.point(OverSpeed, tr, pp)
 		}
 		l.learn(pp)

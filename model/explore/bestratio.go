@@ -1,0 +1,104 @@
+package explore
+
+import (
+	"fmt"
+	"slices"
+
+	"backspan/model"
+	"backspan/model/param"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+const races = "the engine over-speeds"
+
+// bars are the checks that keep a ratio from being the best when they fail,
+// with the word for each.
+var bars = map[string]string{
+	"match.static":       "the engine lugs",
+	"match.static_light": races,
+	"match.trim":         races,
+	"engine.speed_limit": races,
+	"propeller.tip_mach": "tip Mach number past its limit",
+	"propeller.model":    "outside the propeller's model",
+}
+
+// take reads an outcome.
+func (p *Ratio) take(o model.Outcome) {
+	for key, to := range map[string]*param.Slot{
+		"drive.ratio": &p.Ratio, "propeller.static_thrust": &p.Thrust, "flight.climb_rate": &p.Climb,
+		"propeller.tip_mach": &p.TipMach, "engine.speed": &p.Static, "match.trim_speed": &p.Trim,
+	} {
+		if r, ok := o.Reading(key); ok && r.Known() {
+			*to = param.Known(r.Value)
+		}
+	}
+	if r, ok := o.Reading("drive.ratio"); ok && !r.Known() {
+		p.Barred = append(p.Barred, r.Why)
+		return
+	}
+	for _, c := range o.Checks {
+		word, bar := bars[c.Key]
+		switch {
+		case bar && slices.Contains(p.Barred, word):
+		case bar && c.Verdict == reading.Fails, c.Key == "propeller.tip_mach" && c.Past:
+			p.Barred = append(p.Barred, word)
+		case c.Verdict == reading.Fails:
+			p.Others++
+		}
+	}
+	if r, ok := o.Reading("flight.climb_rate"); len(p.Barred) == 0 && ok && !r.Known() {
+		p.Barred = append(p.Barred, r.Why)
+	}
+}
+
+// choose marks the ratio that climbs best of those not barred, and says why.
+func (c *Chart) choose() {
+	free, top := 0, -1
+	for i := range c.Points {
+		p := &c.Points[i]
+		if p.Climb.Known && (top < 0 || p.Climb.Value > c.Points[top].Climb.Value) {
+			top = i
+		}
+		if len(p.Barred) > 0 {
+			continue
+		}
+		free++
+		if c.Best < 0 || p.Climb.Value > c.Points[c.Best].Climb.Value {
+			c.Best = i
+		}
+	}
+	if c.Best < 0 {
+		c.Reason = "no ratio looked at keeps the engine within its speeds and the tip Mach number within its limit: " + c.commonBar() +
+			"; change the propeller, or look at other ratios"
+		return
+	}
+	best := &c.Points[c.Best]
+	c.Reason = fmt.Sprintf("greatest climb, %s, where the engine neither lugs nor over-speeds and the tip Mach number keeps its limit (%d of %d ratios)",
+		unit.MetrePerSecond.Text(best.Climb.Value), free, len(c.Points))
+	if top != c.Best {
+		p := &c.Points[top]
+		c.Reason += fmt.Sprintf("; %s would climb %s, but %s", unit.One.Text(p.Ratio.Value), unit.MetrePerSecond.Text(p.Climb.Value), p.Barred[0])
+	}
+	if c.Best == 0 || c.Best == len(c.Points)-1 {
+		c.Reason += "; it lies at the end of the ratios looked at: look further"
+	}
+	if best.Others > 0 {
+		c.Reason += fmt.Sprintf("; %d other checks fail there", best.Others)
+	}
+}
+
+// commonBar is the bar that most ratios meet first.
+func (c *Chart) commonBar() string {
+	count, most := map[string]int{}, ""
+	for _, p := range c.Points {
+		if len(p.Barred) == 0 {
+			continue
+		}
+		word := p.Barred[0]
+		if count[word]++; count[word] > count[most] {
+			most = word
+		}
+	}
+	return most
+}

@@ -1,0 +1,80 @@
+package flight
+
+import "math"
+
+// atTrim is the lift, N, that the wing gives at its trim lift coefficient.
+func (w Wing) atTrim(airspeed, density float64) float64 {
+	v := airspeed / w.TrimSpeed
+	return w.ReferenceMass * gravity * v * v * density / standardDensity
+}
+
+// drag of wing, pilot and machine, N, at a lift, N, and a true airspeed, m/s. A
+// part of the drag at trim grows with the dynamic pressure alone, the rest with
+// the square of the lift coefficient.
+//
+//	D = ((1−i) L_t + i L²/L_t) / (L/D)
+//
+// L_t is the lift that the airspeed would give at trim, i Drag from lift at
+// trim. Source: mechanics of flight, parabolic polar.
+func (w Wing) drag(lift, airspeed, density float64) float64 {
+	trim := w.atTrim(airspeed, density)
+	return ((1-w.LiftDragShare)*trim + w.LiftDragShare*lift*lift/trim) / w.GlideRatio
+}
+
+// BestGlide is the greatest lift over drag of the wing's polar, at any speed.
+func (w Wing) BestGlide() float64 {
+	i := w.LiftDragShare
+	return w.GlideRatio / (2 * math.Sqrt(i*(1-i)))
+}
+
+// LevelThrust is what holds level flight at a true airspeed, m/s, other than
+// trim, N: brake or accelerator hold it.
+func LevelThrust(w Wing, allUp, density, airspeed float64) float64 {
+	weight := allUp * gravity
+	sin, cos := math.Sincos(w.ThrustTilt)
+	thrust := 0.0
+	// Thrust carries little of the weight, so this settles to a digit a pass.
+	for range 12 {
+		thrust = w.drag(weight-thrust*sin, airspeed, density) / cos
+	}
+	return thrust
+}
+
+// Speeds is the range of true airspeeds, m/s, at which full throttle holds
+// level flight.
+type Speeds struct {
+	Stall            float64 // the slowest the wing flies level
+	Slowest, Fastest float64
+	ShortSlow        bool // thrust, not the stall, bounds the slow end
+	ShortFast        bool // thrust, not the wing's top speed, bounds the fast end
+	Level            bool // there is such a range
+}
+
+// LevelSpeeds finds the range about trim. Source: mechanics of flight.
+func LevelSpeeds(w Wing, allUp, density float64, line ThrustLine) Speeds {
+	trim, _ := Level(w, allUp, density)
+	spare := func(v float64) float64 { return line.At(v) - LevelThrust(w, allUp, density, v) }
+	s := Speeds{Stall: trim * w.LeastSpeed, Level: spare(trim) >= 0}
+	if !s.Level {
+		return s
+	}
+	s.Slowest, s.ShortSlow = edge(spare, trim, s.Stall)
+	s.Fastest, s.ShortFast = edge(spare, trim, trim*w.TopSpeed)
+	return s
+}
+
+// edge goes from a speed with thrust to spare towards another until there is
+// none; short when that happens on the way.
+func edge(spare func(float64) float64, from, to float64) (speed float64, short bool) {
+	if spare(to) >= 0 {
+		return to, false
+	}
+	for range 24 {
+		if middle := (from + to) / 2; spare(middle) >= 0 {
+			from = middle
+		} else {
+			to = middle
+		}
+	}
+	return from, true
+}

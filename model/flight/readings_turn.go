@@ -1,0 +1,79 @@
+package flight
+
+import (
+	"backspan/model/part"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+func (r Result) reaction() []reading.Reading {
+	to := rolls(r.PropellerTurn)
+	sides := "propeller " + string(r.turn()) + " seen from behind: torque pushes the pilot's " + string(to) + " side down; "
+	return []reading.Reading{
+		reading.New("flight.propeller_turn", "Propeller's turn, from behind", r.turn().Sign(), unit.Count).
+			How("+1 clockwise, -1 anticlockwise: Turn of the crank, reversed by a gear's mesh, kept by a belt; this one is " + string(r.turn())).
+			Source("geometry"),
+		reading.New("flight.torque_side", "Side to which torque turns", to.sign(), unit.Count).
+			How("+1 right, -1 left, as the pilot sits; " + sides + "the craft wants to turn " + string(to) + " under power, the more the harder it pulls").
+			Source("mechanics"),
+		reading.New("flight.torque_reaction", "Torque reaction", r.TorqueReaction, unit.NewtonMetre).Lower().
+			How("shaft torque at the propeller, full throttle standing; rolls the craft against the propeller's turn, wherever the propeller sits; " +
+				"ratio and kind of drive enter only through that torque").
+			Source("mechanics"),
+		reading.New("flight.hang_load_difference", "Load moved between hang points", r.HangLoadDifference, unit.Newton).Lower().
+			How("torque reaction / hang point spacing: so much more on the " + string(to) + ", so much less on the " + string(to.other())).Source(statics),
+		reading.New("flight.weight_shift", "Weight shift that balances torque", r.WeightShift, unit.Millimetre).Lower().
+			How("torque reaction / all-up weight, to the pilot's " + string(to.other()) + "; right at this power only").Source(statics),
+		reading.OfSlot("flight.bank_unopposed", "Bank when torque is not balanced", r.Bank, unit.Degree, noBank).Lower().
+			How("to the " + string(to) + "; sine is torque reaction / (all-up weight × height from centre of gravity to canopy)").Source(statics),
+		reading.OfSlot("flight.twist", "Twist of body against wing", r.Twist, unit.Degree, noTwist).
+			How("the body's nose turns to the " + string(to.other()) + " of the wing's: yaw part of the torque, by the lean at full throttle, against the lines' restoring moment").
+			Source("mechanics, two-line suspension"),
+	}
+}
+
+// turn is the propeller's; a zero Result has none yet.
+func (r Result) turn() part.Turn {
+	if r.PropellerTurn == part.Anticlockwise {
+		return part.Anticlockwise
+	}
+	return part.Clockwise
+}
+
+// spins is the direction of the net spin momentum: that of the propeller unless
+// the crank outweighs it.
+func (r Result) spins() part.Turn {
+	if r.AngularMomentum < 0 {
+		return after(r.turn(), -1)
+	}
+	return r.turn()
+}
+
+func (r Result) gyro() []reading.Reading {
+	// Clockwise momentum H forward and a turn to the right: the couple on the
+	// frame is H × rate about the lateral axis, nose down.
+	forward := rolls(r.spins()).other()
+	const same = "depth does not change it"
+	return []reading.Reading{
+		reading.New("flight.gyroscopic_couple", "Gyroscopic couple at 1 rad/s", r.GyroscopicCouple, unit.NewtonMetre).Lower().
+			How("propeller polar inertia × propeller speed × 1 rad/s; a couple does not depend on where the propeller sits").
+			Source(gyroscope),
+		reading.New("flight.crank_momentum", "Spin momentum of the crank", r.CrankMomentum, unit.NewtonMetreSecond).
+			How("crank, flywheel and what the drive adds to them; positive turns with the propeller, negative cancels some of it: a single gear mesh reverses the propeller").
+			Source("mechanics"),
+		reading.New("flight.angular_momentum", "Net spin momentum", r.AngularMomentum, unit.NewtonMetreSecond).
+			How("propeller and driven parts, plus the crank with its own direction; positive turns with the propeller").
+			Source("mechanics"),
+		reading.New("flight.net_couple", "Net couple at the turn rate", r.NetCouple, unit.NewtonMetre).Lower().
+			How("propeller, driven parts and crank with its direction × turn rate, " + unit.RadianPerSecond.Text(r.TurnRate) +
+				"; a turn to the " + string(forward) + " tips the body forward, one to the " + string(forward.other()) + " back; " + same).Source(gyroscope),
+		reading.New("flight.angular_acceleration", "Nodding from the net couple", r.AngularAcceleration, unit.RadianPerSecondSquared).Lower().
+			How("net couple / pitch inertia of the hung body; depth leaves the couple alone and enlarges the inertia: " +
+				"slower to start, harder to stop").Source("mechanics"),
+		reading.New("flight.yaw_acceleration", "Yawing from the net couple", r.YawAcceleration, unit.RadianPerSecondSquared).Lower().
+			How("the same couple when the body nods instead of turns, / its yaw inertia: nodding back turns the nose to the " + string(forward) + "; " +
+				"depth leaves the couple alone and enlarges the inertia").Source("mechanics"),
+		reading.New("flight.turn_pull", "Machine's outward pull in the turn", r.TurnPull, unit.Newton).Lower().
+			How("machine's mass × distance behind the hang points × turn rate²; grows with depth").Source("mechanics"),
+	}
+}
