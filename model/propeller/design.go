@@ -69,6 +69,8 @@ func (a *Aim) sound() error {
 		return errors.New("give either the thrust or the power that the blade is for")
 	case a.Flow.Speed <= 0 || a.Flow.Airspeed < 0:
 		return errors.New("give a propeller speed above 0 and an airspeed of 0 or more")
+	case !(a.Lift >= 0.1 && a.Lift <= 1.5):
+		return errors.New("the lift coefficient must be from 0.1 to 1.5; 0.5 to 0.8 is usual")
 	case a.Stations < 4:
 		return errors.New("a blade needs at least four stations")
 	case a.LeastChord <= 0 || a.GreatestChord < a.LeastChord:

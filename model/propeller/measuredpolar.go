@@ -51,38 +51,48 @@ func polarGroups(rows [][]float64) [][][]float64 {
 	return groups
 }
 
-// polarFits is the rule for the rows of a measured polar.
-func polarFits(rows [][]float64) error {
+// RowError says what is wrong with one row of a measured polar.
+type RowError struct {
+	Row  int // from 1
+	Text string
+}
+
+func (e *RowError) Error() string { return fmt.Sprintf("row %d: %s", e.Row, e.Text) }
+
+// PolarFits reports whether rows of angle of attack rad, lift, drag and
+// Reynolds number make a polar: for each Reynolds number, from the lowest, at
+// least four rising angles through one zero of lift. The error is a *RowError.
+func PolarFits(rows [][]float64) error {
 	at := 0
 	last := 0.0
 	for _, g := range polarGroups(rows) {
 		re := g[0][colReynolds]
 		if re <= last {
-			return fmt.Errorf("row %d: the Reynolds number %.6g comes again or falls; put the rows of one Reynolds number together, the lowest first", at+1, re)
+			return &RowError{at + 1, fmt.Sprintf("the Reynolds number %.6g comes again or falls; put the rows of one Reynolds number together, the lowest first", re)}
 		}
-		if err := polarGroupFits(g, at); err != nil {
-			return err
+		if bad := polarGroupFits(g, at); bad != nil {
+			return bad
 		}
 		last, at = re, at+len(g)
 	}
 	return nil
 }
 
-func polarGroupFits(g [][]float64, at int) error {
+func polarGroupFits(g [][]float64, at int) *RowError {
 	re := g[0][colReynolds]
 	if len(g) < leastPolarRows {
-		return fmt.Errorf("row %d: only %d rows at the Reynolds number %.6g; give at least %d", at+1, len(g), re, leastPolarRows)
+		return &RowError{at + 1, fmt.Sprintf("only %d rows at the Reynolds number %.6g; give at least %d", len(g), re, leastPolarRows)}
 	}
 	for i := 1; i < len(g); i++ {
 		if g[i][colAlpha] <= g[i-1][colAlpha] {
-			return fmt.Errorf("row %d: the angle of attack must rise from row to row at one Reynolds number", at+i+1)
+			return &RowError{at + i + 1, "the angle of attack must rise from row to row at one Reynolds number"}
 		}
 		if g[i-1][colLift] > 0 && g[i][colLift] <= 0 {
-			return fmt.Errorf("row %d: the lift falls back through zero; leave out what lies beyond", at+i+1)
+			return &RowError{at + i + 1, "the lift falls back through zero; leave out what lies beyond"}
 		}
 	}
 	if g[0][colLift] >= 0 || g[len(g)-1][colLift] <= 0 {
-		return fmt.Errorf("row %d: the rows at the Reynolds number %.6g do not pass through zero lift; give angles from below zero lift to stall", at+1, re)
+		return &RowError{at + 1, fmt.Sprintf("the rows at the Reynolds number %.6g do not pass through zero lift; give angles from below zero lift to stall", re)}
 	}
 	return nil
 }
@@ -94,7 +104,7 @@ func newPolarTable(rows [][]float64, flatPlate float64) (*polarTable, error) {
 	if len(rows) == 0 {
 		return nil, errors.New("the section's polar is not given: fill Section polar, or choose another Blade section")
 	}
-	if err := polarFits(rows); err != nil {
+	if err := PolarFits(rows); err != nil {
 		return nil, fmt.Errorf("the section's polar cannot be used: Section polar, %w", err)
 	}
 	t := &polarTable{}

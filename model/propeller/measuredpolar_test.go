@@ -131,7 +131,7 @@ func TestMeasuredPolarRefusals(t *testing.T) {
 		{"again", func(r [][]float64) [][]float64 { return append(r, r[:23]...) }, "row 47: the Reynolds number 200000 comes again"},
 		{"falls", func(r [][]float64) [][]float64 { r[20][colLift] = -0.1; return r }, "row 21: the lift falls back"},
 	} {
-		err := polarFits(tc.change(sectionRows()))
+		err := PolarFits(tc.change(sectionRows()))
 		if err == nil || !strings.Contains(err.Error(), tc.says) {
 			t.Errorf("%s: %v, want %q", tc.name, err, tc.says)
 		}

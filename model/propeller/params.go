@@ -80,13 +80,19 @@ func (s *Spec) sectionParams() []param.Param {
 	}
 }
 
+// PolarColumns are the columns of a measured polar, with what each may hold.
+func PolarColumns() []param.Column {
+	return []param.Column{
+		{Label: "angle of attack", Unit: unit.Degree, Min: -60, Max: 60},
+		{Label: "lift", Unit: unit.One, Min: -3, Max: 4},
+		{Label: "drag", Unit: unit.One, Min: 0.001, Max: 3},
+		{Label: "Reynolds number", Unit: unit.One, Min: 1e3, Max: 1e8},
+	}
+}
+
 func (s *Spec) polarParam() param.Param {
-	return param.Table(func() [][]float64 { return cloneRows(s.Polar) }, func(rows [][]float64) { s.Polar = rows }, "polar", "Section polar",
-		param.Column{Label: "angle of attack", Unit: unit.Degree, Min: -60, Max: 60},
-		param.Column{Label: "lift", Unit: unit.One, Min: -3, Max: 4},
-		param.Column{Label: "drag", Unit: unit.One, Min: 0.001, Max: 3},
-		param.Column{Label: "Reynolds number", Unit: unit.One, Min: 1e3, Max: 1e8}).
-		Rows(leastPolarRows).Rule(polarFits).
+	return param.Table(func() [][]float64 { return cloneRows(s.Polar) }, func(rows [][]float64) { s.Polar = rows }, "polar", "Section polar", PolarColumns()...).
+		Rows(leastPolarRows).Rule(PolarFits).
 		Help("two-dimensional, low Mach number; lowest Reynolds number first, from below zero lift past stall; \"backspan polar\" reads a CSV file")
 }
 
