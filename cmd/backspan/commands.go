@@ -23,6 +23,9 @@ func commands() []command {
 		{"compare", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print the variants side by side, with differences from the reference", program.compare},
 		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
 		{"ratios", "[STUDY] [--variant NAME] [--from R] [--to R] [--steps N] [--format FORMAT]", "print thrust, climb and tip Mach number over the ratio, the best marked", program.ratios},
+		{"pitch", "[STUDY] [--variant NAME] [--from P] [--to P] [--steps N] [--for GOAL] [--format FORMAT]", "print engine speed, thrust and climb over the propeller's pitch, the best marked", program.pitch},
+		{"blade", "[STUDY] [--variant NAME] [--power P | --thrust T] [--airspeed V] [--speed N] [--lift CL] [--save-as NAME] [--format FORMAT]", "design a blade of least induced loss; print its chords and angles, or keep it as a new variant", program.blade},
+		{"polar", "[STUDY] --variant NAME --csv FILE", "read a section's polar (alpha, cl, cd, Re) into a variant's propeller", program.polar},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},
 	}

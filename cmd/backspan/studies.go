@@ -15,7 +15,10 @@ import (
 // find reads the study at path; without a path, the only study in the folder;
 // without one there, the sample. The path is empty for the sample.
 func (p program) find(path string) (*model.Study, string, error) {
-	folder := store.NewFolder(p.dir)
+	return findIn(store.NewFolder(p.dir), path)
+}
+
+func findIn(folder *store.Folder, path string) (*model.Study, string, error) {
 	if path == "" {
 		entries, err := folder.List()
 		if err != nil {

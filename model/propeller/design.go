@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"backspan/model/unit"
 )
 
 // Aim is what a blade is designed for.
@@ -171,12 +173,18 @@ func (out *Design) turn(s *Spec, aim Aim) error {
 	return err
 }
 
+// rounded is a figure as a file and a workshop take it.
+func rounded(si float64, u unit.Unit, parts float64) float64 {
+	return u.Settle(u.SI(math.Round(u.From(si)*parts) / parts))
+}
+
 // turned is the spec with the designed rows for its blade.
 func (out *Design) turned(s *Spec, by float64) Spec {
 	b := s.Clone()
 	b.Shape, b.PitchTrim, b.Rows = Stations, 0, nil
 	for _, r := range out.Rows {
-		b.Rows = append(b.Rows, []float64{r.Share, r.Chord, min(max(r.Angle+by, leastTurn), mostTurn)})
+		b.Rows = append(b.Rows, []float64{
+			rounded(r.Share, unit.One, 1e4), rounded(r.Chord, unit.Millimetre, 100), rounded(min(max(r.Angle+by, leastTurn), mostTurn), unit.Degree, 1000)})
 	}
 	return b
 }

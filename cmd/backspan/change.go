@@ -1,0 +1,52 @@
+package main
+
+import (
+	"fmt"
+
+	"backspan/model"
+	"backspan/store"
+	"backspan/store/report"
+)
+
+// study is a study opened so that it can be saved again.
+type study struct {
+	*model.Study
+	folder *store.Folder
+	path   string // empty for the sample
+}
+
+func (p program) openStudy(path string) (study, error) {
+	folder := store.NewFolder(p.dir)
+	s, path, err := findIn(folder, path)
+	return study{s, folder, path}, err
+}
+
+// pick is the variant of that name, the reference when name is empty.
+func (s study) pick(name string) (int, error) {
+	if name == "" {
+		if i := s.ReferenceIndex(); i >= 0 {
+			return i, nil
+		}
+		return 0, fmt.Errorf("the study has no variants; add at least one [[variant]]")
+	}
+	if _, err := only(s.Study, []string{name}, false); err != nil {
+		return 0, err
+	}
+	return s.Index(name), nil
+}
+
+// save writes the study over its file and says so.
+func (p program) save(s study, what string) error {
+	if s.path == "" {
+		return fmt.Errorf("there is no study file here to keep it in; write one first: backspan sample my.toml")
+	}
+	note, err := s.folder.Save(s.path, s.Study)
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(p.err, "%s in %s\n", report.Printable(what), report.Printable(s.path))
+	if note != "" {
+		fmt.Fprintln(p.err, note)
+	}
+	return nil
+}
