@@ -115,17 +115,46 @@ func TestQuickRootIsTheAttachedOne(t *testing.T) {
 		if !q.inflow(&s) {
 			t.Fatal("did not settle")
 		}
-		const steps = 4000
-		low := math.Min(-0.5, st.angle-q.polar.zeroLift-0.1)
-		width := (math.Pi/2 - low) / steps
-		phi := math.Pi/2 - 1e-9
-		for q.look(phi).residual > 0 && phi > low {
-			phi -= width
-		}
-		if s.phi < phi-1e-6 || s.phi > phi+width+1e-6 {
-			t.Fatalf("quick root %.6f, walk finds it within %.6f and %.6f (residual %g)", s.phi, phi, phi+width, s.residual)
+		if low, high, e := attached(&q); s.phi < low-1e-6 || s.phi > high+1e-6 {
+			t.Fatalf("quick root %.6f, walk finds it within %.6f and %.6f (residual %g)", s.phi, low, high, e)
 		}
 	})
+}
+
+// attached walks down from 90° to the root nearest to attached flow.
+func attached(q *balance) (low, high, residual float64) {
+	const steps = 4000
+	end := math.Min(-0.5, q.angle-q.polar.zeroLift-0.1)
+	width := (math.Pi/2 - end) / steps
+	phi := math.Pi/2 - 1e-9
+	for q.look(phi).residual > 0 && phi > end {
+		phi -= width
+	}
+	return phi, phi + width, q.look(phi).residual
+}
+
+// Deeply stalled roots of a coarse blade: two roots may lie between the steps
+// of the quick search.
+func TestRootsOfACoarseBladeAreTheAttachedOnes(t *testing.T) {
+	for pitch := 0.8; pitch <= 1.2; pitch += 0.01 {
+		p := made(t, func(s *Spec) {
+			s.Pitch, s.PitchTrim, s.HubRadius, s.RootChord, s.BossDiameter = pitch, degrees(8), 0.09, 0.05, 0.1
+		})
+		for _, v := range []float64{0, 1, 3} {
+			f := Flow{Airspeed: v, Speed: 112, Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity}
+			for i := range 8 {
+				st := &p.stations[i]
+				q := balance{station: st, advance: v / (f.Speed * st.radius), close: fineStep}
+				w := math.Hypot(f.Speed*st.radius, v)
+				q.polar = st.at(f.Density*w*st.chord/f.Viscosity, w/f.SoundSpeed)
+				var s settled
+				low, high, _ := attached(&q)
+				if !q.inflow(&s) || s.phi < low-1e-6 || s.phi > high+1e-6 {
+					t.Errorf("pitch %.3f, %g m/s, station %d: quick root %.6f, walk finds it within %.6f and %.6f", pitch, v, i, s.phi, low, high)
+				}
+			}
+		}
+	}
 }
 
 func TestThrustRisesWithSpeedAndFallsWithAirspeed(t *testing.T) {
