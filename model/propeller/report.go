@@ -82,10 +82,10 @@ func (r Report) Readings() []reading.Reading {
 		static.read("propeller.static_thrust_isolated", "Standing thrust, isolated", static.Thrust, unit.Newton).Higher().
 			How("full throttle, standing still, without body and cage").Source(bladeElement),
 		static.read("propeller.static_thrust_low", "Standing thrust, low", r.ThrustLow, unit.Newton).Higher().
-			How("installed thrust less what this model gave too much of on the worst measured propeller, at equal power; body and cage not counted again").
+			How("installed thrust over the most that this model gave too much of on measured propellers, at equal power; for a section as good as the one given").
 			Source(measurements),
 		static.read("propeller.static_thrust_high", "Standing thrust, high", r.ThrustHigh, unit.Newton).Higher().
-			How("installed thrust and what this model gave too little of on a measured propeller, at equal power").Source(measurements),
+			How("installed thrust over the most that this model gave too little of on measured propellers, at equal power").Source(measurements),
 		static.read("propeller.absorbed_power", "Power absorbed standing", static.Power, unit.Kilowatt).
 			How("torque times speed of rotation").Source(bladeElement),
 		static.read("propeller.static_torque", "Shaft torque standing", static.Torque, unit.NewtonMetre).Lower().
