@@ -15,7 +15,13 @@ const (
 // Checks holds the propeller against its limits. marginAsked is the share of a
 // limit below which a check is thin.
 func (r Report) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model()}
+	cs := []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model()}
+	if r.Measured {
+		cs = append(cs, reading.Condition("propeller.polar", "Section polar goes past stall", r.PastStall).Warn().
+			Source("flow is taken as separated past the last angle given: Viterna & Corrigan 1981").
+			Advice("add rows of Section polar past the greatest lift at every Reynolds number: stall margin and standing thrust hang on it"))
+	}
+	return cs
 }
 
 // tipMach is a matter of noise up to greatestMach and of the model beyond.

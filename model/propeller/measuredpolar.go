@@ -20,6 +20,7 @@ const (
 type polarTable struct {
 	logReynolds []float64
 	curves      []polarCurve
+	pastStall   bool // every curve goes past its greatest lift
 }
 
 type polarCurve struct {
@@ -107,10 +108,12 @@ func newPolarTable(rows [][]float64, flatPlate float64) (*polarTable, error) {
 	if err := PolarFits(rows); err != nil {
 		return nil, fmt.Errorf("the section's polar cannot be used: Section polar, %w", err)
 	}
-	t := &polarTable{}
+	t := &polarTable{pastStall: true}
 	for _, g := range polarGroups(rows) {
 		t.logReynolds = append(t.logReynolds, math.Log(g[0][colReynolds]))
-		t.curves = append(t.curves, newPolarCurve(g, flatPlate))
+		c := newPolarCurve(g, flatPlate)
+		t.pastStall = t.pastStall && c.stall < g[len(g)-1][colAlpha]
+		t.curves = append(t.curves, c)
 	}
 	return t, nil
 }

@@ -4,6 +4,9 @@ import (
 	"math"
 	"strings"
 	"testing"
+
+	"backspan/model/internal/anyspec"
+	"backspan/model/reading"
 )
 
 // sectionRows is an invented section at two Reynolds numbers.
@@ -115,6 +118,29 @@ func TestMeasuredPolarOfTheGenericSection(t *testing.T) {
 		a, b := generic.At(standard(v, 2550)), own.At(standard(v, 2550))
 		if math.Abs(b.Thrust/a.Thrust-1) > 0.01 || math.Abs(b.Power/a.Power-1) > 0.015 {
 			t.Errorf("at %g m/s rows give %.1f N for %.0f W, the formula %.1f N for %.0f W", v, b.Thrust, b.Power, a.Thrust, a.Power)
+		}
+	}
+}
+
+// Rows that end before stall are told of.
+func TestMeasuredPolarThatEndsTooEarly(t *testing.T) {
+	for short, want := range map[bool]reading.Verdict{false: reading.Holds, true: reading.Thin} {
+		p := made(t, func(s *Spec) {
+			s.Family, s.Polar = OwnPolar, sectionRows()
+			if short {
+				s.Polar = s.Polar[:40] // the second Reynolds number up to 8 degrees
+			}
+		})
+		pt := p.At(standard(0, 2550))
+		if c := anyspec.Check(t, p.Report(pt, pt).Checks(0.1), "propeller.polar"); c.Verdict != want {
+			t.Errorf("short %v: %s", short, c.Verdict)
+		}
+	}
+	plain := made(t, nothing)
+	pt := plain.At(standard(0, 2550))
+	for _, c := range plain.Report(pt, pt).Checks(0.1) {
+		if c.Key == "propeller.polar" {
+			t.Error("a generic section has no polar to check")
 		}
 	}
 }

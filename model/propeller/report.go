@@ -24,6 +24,8 @@ type Report struct {
 	TipMachLimit     float64
 	StallMarginAsked float64 // rad
 	LeastReynolds    float64 // that the section is known at
+	Measured         bool    // the section is given by its own polar
+	PastStall        bool    // and its rows go past stall at every Reynolds number
 
 	// Why there is no working point, for a point that is Standing.
 	NoStatic, NoTrim string
@@ -47,6 +49,9 @@ func (p *Propeller) Report(static, trim Point) Report {
 		ThrustLow: p.Installed(static.Thrust) / (1 + most), ThrustHigh: p.Installed(static.Thrust) / (1 + least),
 		TipMachLimit: p.spec.TipMachLimit, StallMarginAsked: p.spec.StallMarginAsked,
 		LeastReynolds: p.leastReynolds(),
+	}
+	if t := p.stations[0].table; t != nil {
+		r.Measured, r.PastStall = true, t.pastStall
 	}
 	if static.Power > 0 {
 		r.IdealThrust = IdealThrust(static.Power, static.Flow.Density, p.DiscArea())
