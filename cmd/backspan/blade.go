@@ -131,8 +131,8 @@ func (p program) keepBlade(s study, found explore.BladeFound, name string) error
 func bladeSheet(name string, f explore.BladeFound) report.Sheet {
 	sheet := report.Sheet{
 		Title: f.Variant.Name + ": " + f.Variant.Notes,
-		Head:  []string{"Share of radius", "Radius", "Chord", "Least-loss chord", "Blade angle", "Reynolds number"},
-		Plain: [][]string{{"share_of_radius", "radius_mm", "chord_mm", "least_loss_chord_mm", "blade_angle_deg", "reynolds"}},
+		Head:  []string{"Share of radius", "Radius", "Chord", "Least-loss chord", "Thickness", "Blade angle", "Reynolds number"},
+		Plain: [][]string{{"share_of_radius", "radius_mm", "chord_mm", "least_loss_chord_mm", "thickness_mm", "blade_angle_deg", "reynolds"}},
 		Note:  bladeNote(f),
 	}
 	data := bladeData{Study: name, Variant: f.Variant.Name, Stations: []bladeRow{}}
@@ -140,9 +140,9 @@ func bladeSheet(name string, f explore.BladeFound) report.Sheet {
 	data.Thrust, data.Power, data.TurnedDegrees = f.Design.Built.Thrust, d.Built.Power, unit.Degree.From(d.Turned)
 	for _, r := range d.Rows {
 		sheet.Rows = append(sheet.Rows, []string{fmt.Sprintf("%.3f", r.Share), unit.Millimetre.Text(r.Radius), unit.Millimetre.Text(r.Chord),
-			unit.Millimetre.Text(r.IdealChord), unit.Degree.Text(r.Angle), fmt.Sprintf("%.0f", r.Reynolds)})
-		row := bladeRow{r.Share, unit.Millimetre.From(r.Radius), unit.Millimetre.From(r.Chord), unit.Millimetre.From(r.IdealChord), unit.Degree.From(r.Angle), r.Reynolds}
-		sheet.Plain = append(sheet.Plain, []string{plain(row.Share), plain(row.Radius), plain(row.Chord), plain(row.LeastLossChord), plain(row.Angle), plain(row.Reynolds)})
+			unit.Millimetre.Text(r.IdealChord), unit.Millimetre.Text(r.Thickness), unit.Degree.Text(r.Angle), fmt.Sprintf("%.0f", r.Reynolds)})
+		row := bladeRow{r.Share, unit.Millimetre.From(r.Radius), unit.Millimetre.From(r.Chord), unit.Millimetre.From(r.IdealChord), unit.Millimetre.From(r.Thickness), unit.Degree.From(r.Angle), r.Reynolds}
+		sheet.Plain = append(sheet.Plain, []string{plain(row.Share), plain(row.Radius), plain(row.Chord), plain(row.LeastLossChord), plain(row.Thickness), plain(row.Angle), plain(row.Reynolds)})
 		data.Stations = append(data.Stations, row)
 	}
 	for _, key := range bladeReadings {

@@ -47,6 +47,7 @@ type bladeRow struct {
 	Radius         float64 `json:"radius_mm"`
 	Chord          float64 `json:"chord_mm"`
 	LeastLossChord float64 `json:"least_loss_chord_mm"`
+	Thickness      float64 `json:"thickness_mm"`
 	Angle          float64 `json:"blade_angle_deg"`
 	Reynolds       float64 `json:"reynolds"`
 }

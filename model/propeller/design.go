@@ -23,6 +23,7 @@ type DesignRow struct {
 	Radius, Share float64 // m, and as a share of the tip radius
 	Chord         float64 // as built, m
 	IdealChord    float64 // of least loss, m
+	Thickness     float64 // of the section as built, m
 	Angle         float64 // of the blade, rad
 	Inflow        float64 // of the least-loss blade, rad
 	Reynolds      float64 // of the least-loss blade
@@ -61,7 +62,7 @@ func (s *Spec) Design(aim Aim) (Design, error) {
 	thrust, torque := d.sum(w)
 	out.IdealThrust, out.IdealPower = thrust, torque*aim.Flow.Speed
 	out.IdealEfficiency = out.IdealThrust * aim.Flow.Airspeed / out.IdealPower
-	out.lay(&d, w, aim)
+	out.lay(s, &d, w, aim)
 	return out, out.turn(s, aim)
 }
 
@@ -84,7 +85,10 @@ func (a *Aim) sound() error {
 // working finds the angle of attack at which the section has the lift asked,
 // or most of what it can give where the Reynolds number is too low for that.
 func (p *Propeller) working(lift float64) func(radius, reynolds, mach float64) worksAt {
-	const mostOfIt = 0.85
+	const (
+		mostOfIt    = 0.85
+		attackSteps = 24 // halve the angle of attack to a ten-millionth
+	)
 	return func(radius, reynolds, mach float64) worksAt {
 		st := p.stations[len(p.stations)/2]
 		st.delay = 0
@@ -92,7 +96,7 @@ func (p *Propeller) working(lift float64) func(radius, reynolds, mach float64) w
 		most, _ := q.coefficients(q.stall)
 		want := min(lift, mostOfIt*most)
 		low, high := q.zeroLift, q.stall
-		for range 40 {
+		for range attackSteps {
 			middle := (low + high) / 2
 			if cl, _ := q.coefficients(middle); cl < want {
 				low = middle
@@ -106,12 +110,13 @@ func (p *Propeller) working(lift float64) func(radius, reynolds, mach float64) w
 }
 
 // lay puts the stations at equal steps from cut-out to tip.
-func (out *Design) lay(d *screwWake, w float64, aim Aim) {
+func (out *Design) lay(spec *Spec, d *screwWake, w float64, aim Aim) {
 	for i := range aim.Stations {
 		r := d.root + (d.tip-d.root)*float64(i)/float64(aim.Stations-1)
 		s := d.at(r, w)
 		row := DesignRow{Radius: r, Share: r / d.tip, IdealChord: s.chord, Inflow: s.inflow, Reynolds: s.reynolds,
 			Chord: min(max(s.chord, aim.LeastChord), aim.GreatestChord), Angle: s.inflow + s.attack}
+		row.Thickness = row.Chord * spec.thickness(r)
 		out.Clipped = out.Clipped || row.Chord != row.IdealChord && i < aim.Stations-1
 		out.Rows = append(out.Rows, row)
 	}

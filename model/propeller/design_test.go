@@ -6,6 +6,9 @@ import (
 	"strings"
 	"testing"
 
+	"pgregory.net/rapid"
+
+	"backspan/model/internal/anyspec"
 	"backspan/model/internal/published"
 	"backspan/model/unit"
 )
@@ -133,6 +136,42 @@ func TestDesignRefusals(t *testing.T) {
 		if _, err := s.Design(a); err == nil || !strings.Contains(err.Error(), tc.says) {
 			t.Errorf("%s: %v, want %q", tc.name, err, tc.says)
 		}
+	}
+}
+
+// Whatever is asked, the answer is a blade that does it, or a sentence.
+func TestAnyDesignIsABladeOrASentence(t *testing.T) {
+	made := 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawn(t)
+		f := drawnFlow(t)
+		f.Speed = rapid.Float64Range(50, 500).Draw(t, "turns")
+		a := Aim{Flow: f, Lift: rapid.Float64Range(0.1, 1.5).Draw(t, "lift"), Stations: rapid.IntRange(4, 20).Draw(t, "stations"),
+			LeastChord: rapid.Float64Range(0.005, 0.06).Draw(t, "least chord")}
+		a.GreatestChord = a.LeastChord * rapid.Float64Range(1, 5).Draw(t, "greatest chord")
+		if rapid.Bool().Draw(t, "by thrust") {
+			a.Thrust = rapid.Float64Range(10, 1500).Draw(t, "thrust")
+		} else {
+			a.Power = rapid.Float64Range(200, 40e3).Draw(t, "power")
+		}
+		d, err := s.Design(a)
+		if err != nil {
+			if len(err.Error()) < 30 {
+				t.Fatalf("%v says too little", err)
+			}
+			return
+		}
+		made++
+		anyspec.Finite(t, "design", d)
+		if got, want := d.Built.Thrust, a.Thrust; want > 0 && math.Abs(got-want) > 0.01*want+1 {
+			t.Fatalf("%g N for %g N", got, want)
+		}
+		if got, want := d.Built.Power, a.Power; want > 0 && math.Abs(got-want) > 0.01*want+10 {
+			t.Fatalf("%g W for %g W", got, want)
+		}
+	})
+	if made == 0 {
+		t.Error("no blade was made")
 	}
 }
 

@@ -34,8 +34,9 @@ type ideal struct {
 }
 
 const (
-	screwCells    = 40
-	sectionPasses = 4 // of chord against Reynolds number
+	screwCells        = 40
+	displacementSteps = 40
+	sectionPasses     = 4 // of chord against Reynolds number
 	// leastDesignChord stands for the chord where the ideal one runs out at the
 	// tip, so that the section has a Reynolds number there.
 	leastDesignChord = 0.005
@@ -99,7 +100,7 @@ func (d *screwWake) displacement(thrust, power float64) (float64, error) {
 		}
 		lack = now
 	}
-	for range 60 {
+	for range displacementSteps {
 		if middle := (low + high) / 2; lacks(middle) > 0 {
 			low = middle
 		} else {
