@@ -123,12 +123,14 @@ func (out *Design) lay(spec *Spec, d *screwWake, w float64, aim Aim) {
 }
 
 const (
-	turnFrom  = -12 * math.Pi / 180
-	turnTo    = 15 * math.Pi / 180
-	turnStep  = math.Pi / 180
-	turnFine  = 1e-6
-	leastTurn = -4.9 * math.Pi / 180 // blade angles that the stations take
-	mostTurn  = 74.9 * math.Pi / 180
+	turnFrom = -12 * math.Pi / 180
+	turnTo   = 15 * math.Pi / 180
+	turnStep = math.Pi / 180
+	turnFine = 1e-6
+	// closeEnough is the share of what was wanted by which the blade may miss it.
+	closeEnough = 0.002
+	leastTurn   = -4.9 * math.Pi / 180 // blade angles that the stations take
+	mostTurn    = 74.9 * math.Pi / 180
 )
 
 // turn turns the blade as built, from fine pitch up, until it first gives the
@@ -171,7 +173,10 @@ func (out *Design) turn(s *Spec, aim Aim) error {
 			high = middle
 		}
 	}
-	_, err := lacks(high)
+	lack, err := lacks(high)
+	if wanted := aim.Thrust + aim.Power; err == nil && math.Abs(lack) > closeEnough*wanted {
+		return fmt.Errorf("a blade no wider than %.0f mm jumps into stall where it would give that: raise the greatest chord or Blades, or ask for less", 1000*aim.GreatestChord)
+	}
 	for i := range out.Rows {
 		out.Rows[i].Angle = out.Blade.Rows[i][2]
 	}

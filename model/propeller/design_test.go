@@ -163,10 +163,10 @@ func TestAnyDesignIsABladeOrASentence(t *testing.T) {
 		}
 		made++
 		anyspec.Finite(t, "design", d)
-		if got, want := d.Built.Thrust, a.Thrust; want > 0 && math.Abs(got-want) > 0.01*want+1 {
+		if got, want := d.Built.Thrust, a.Thrust; want > 0 && math.Abs(got-want) > 0.003*want {
 			t.Fatalf("%g N for %g N", got, want)
 		}
-		if got, want := d.Built.Power, a.Power; want > 0 && math.Abs(got-want) > 0.01*want+10 {
+		if got, want := d.Built.Power, a.Power; want > 0 && math.Abs(got-want) > 0.003*want {
 			t.Fatalf("%g W for %g W", got, want)
 		}
 	})

@@ -17,9 +17,9 @@ const workingLoad = 0.05
 
 // compared are all published measurements of thrust and torque standing still
 // under a working load; a test holds the figures to what the model gives now.
-// Sources: Deters, Ananda & Selig 2014 (radius 5.6 chords, Reynolds number
-// 25 000 to 60 000, generic section); Knight & Hefner, NACA TN-626 (radius 15
-// chords, 270 000, section figures as fitted there).
+// Sources: Deters, Ananda & Selig 2014 (radius 5.6 chords, Reynolds numbers
+// 19 000 and 44 000 at 0.75 of the radius, generic section); Knight & Hefner,
+// NACA TN-626 (radius 15 chords, 200 000, section figures as fitted there).
 var compared = [...]comparison{
 	{"small research propeller standing, 1547 rpm", 0.040, -0.027},
 	{"small research propeller standing, 3527 rpm", 0.023, 0.004},
