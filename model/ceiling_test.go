@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"backspan/model/air"
 	"backspan/model/engine"
 	"backspan/model/flight"
 	"backspan/model/match"
@@ -23,6 +24,12 @@ func built(t testing.TB, v *Variant) (*chain, match.Report) {
 	}
 	c.build()
 	return c, c.match()
+}
+
+func (c *chain) fullThrottle(airspeed float64) match.Point {
+	flow := c.flow(c.air)
+	flow.Airspeed = airspeed
+	return match.FullThrottle(output{c.engine, c.variant.Cooling}, c.drive, &c.propeller, flow)
 }
 
 // aloft is the climb at an altitude by the whole match, engine and air made
@@ -56,9 +63,34 @@ func TestCeilingAgreesWithTheFullMatch(t *testing.T) {
 		}{{"absolute", found.Absolute.Value, 0}, {"service", found.Service.Value, flight.ServiceClimb}} {
 			if left := c.aloft(t, at.altitude); math.Abs(left-at.left) > 0.03 {
 				t.Errorf("%s: %s ceiling at %.0f m leaves %.3f m/s, want %.1f", s.Variants[i].Name, at.what, at.altitude, left, at.left)
-			} else {
-				t.Logf("%s: %s ceiling at %.0f m leaves %.3f m/s", s.Variants[i].Name, at.what, at.altitude, left)
 			}
+		}
+	}
+}
+
+// The standard's air correction, stretched to the ceilings, against the classic
+// lapse of power with density: Gagg and Ferrar (1934), P/P0 = 1.132 σ − 0.132,
+// as Gudmundsson (2014), eq. 7-16, prints it; seen in public codes.
+func TestEngineLapseIsNearTheClassicOne(t *testing.T) {
+	sea := air.Spec{}.State()
+	e, err := engine.New(engine.Default(), sea)
+	if err != nil {
+		t.Fatal(err)
+	}
+	full, _ := e.Peak()
+	for _, altitude := range []float64{1000, 3000, 5000, 7000, 9000} {
+		there := air.Spec{Altitude: altitude}.State()
+		power, _ := e.In(there).Peak()
+		classic := 1.132*there.Density/sea.Density - 0.132
+		if got := power / full; math.Abs(got/classic-1) > 0.05 {
+			t.Errorf("at %.0f m %.4f of the power is left, classically %.4f", altitude, got, classic)
+		}
+		again, err := engine.New(engine.Default(), there)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if want, _ := again.Peak(); power != want {
+			t.Errorf("at %.0f m the engine carried there gives %.6g W, one made there %.6g W", altitude, power, want)
 		}
 	}
 }

@@ -80,9 +80,10 @@ func TestEditsMoveTheRightReadings(t *testing.T) {
 			map[string]int{"drive.depth": 1, "stack.depth": 1, "drive.mass": 1, "belt.load_per_rib": -1, "carry.hip_moment": 1}},
 		{"deeper pad", [2]string{"frame.pad_depth", "45 mm"},
 			map[string]int{"stack.depth": 1, "stack.drive_depth": 0, "stack.mass_ready": 0, "carry.hip_moment": 1, "carry.equivalent_mass": 1,
-				"flight.gyroscopic_couple": 0, "flight.torque_reaction": 0, "flight.static_moment": 1, "flight.pitch_inertia": 1}},
+				"flight.gyroscopic_couple": 0, "flight.torque_reaction": 0, "flight.static_moment": 1, "flight.pitch_inertia": 1,
+				"flight.yaw_inertia": 1, "flight.net_couple": 0, "flight.angular_acceleration": -1, "flight.yaw_acceleration": -1, "flight.hang_load_difference": 0}},
 		{"half the fuel", [2]string{"tank.fill", "40"},
-			map[string]int{"stack.mass_ready": -1, "stack.mass_dry": 0, "flight.climb_rate": 1, "flight.endurance": -1}},
+			map[string]int{"stack.mass_ready": -1, "stack.mass_dry": 0, "flight.climb_rate": 1, "flight.endurance": -1, "flight.range": -1, "flight.ceiling": 1, "flight.take_off_run": -1}},
 		{"fan", [2]string{"cooling.kind", "fan"},
 			map[string]int{"stack.depth": 1, "propeller.static_thrust": -1, "cooling.power_taken": 1}},
 	} {

@@ -19,23 +19,16 @@ func (p program) ratios(args []string) int {
 	from := fs.Float64("from", 0, "lowest ratio of crank over propeller speed; without it a quarter below the present one")
 	to := fs.Float64("to", 0, "highest ratio; without it a third above the present one")
 	steps := fs.Int("steps", 21, "how many ratios; whole teeth may leave fewer")
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
-	rest, status, done := p.parse(fs, args, 1)
+	s, f, status, done := p.opened(fs, args)
 	if done {
 		return status
 	}
-	f, err := report.ParseFormat(*format)
-	if err != nil {
-		return p.cannot(err)
-	}
-	s, _, err := p.find(first(rest))
-	if err != nil {
-		return p.cannot(err)
-	}
 	if *variant != "" {
-		if s, err = only(s, []string{*variant}, false); err != nil {
+		named, err := only(s, []string{*variant}, false)
+		if err != nil {
 			return p.cannot(err)
 		}
+		s = named
 	}
 	i := s.ReferenceIndex()
 	if i < 0 {

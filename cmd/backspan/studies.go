@@ -77,23 +77,33 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words
 	fs.Var(&variants, "variant", "only this variant; may be given several times")
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
-	rest, status, done := p.parse(fs, args, 1)
+	s, f, status, done := p.opened(fs, args)
 	if done {
 		return c, f, status, true
 	}
-	f, err := report.ParseFormat(*format)
-	if err != nil {
-		return c, f, p.cannot(err), true
-	}
-	s, _, err := p.find(first(rest))
-	if err == nil {
-		s, err = only(s, variants, name == "compare")
-	}
+	s, err := only(s, variants, name == "compare")
 	if err != nil {
 		return c, f, p.cannot(err), true
 	}
 	return model.Compare(s, model.EvaluateAll(s)), f, statusFine, false
+}
+
+// opened reads the command line of a command that prints figures of a study,
+// and the study.
+func (p program) opened(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
+	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
+	rest, status, done := p.parse(fs, args, 1)
+	if done {
+		return nil, f, status, true
+	}
+	f, err := report.ParseFormat(*format)
+	if err == nil {
+		s, _, err = p.find(first(rest))
+	}
+	if err != nil {
+		return nil, f, p.cannot(err), true
+	}
+	return s, f, statusFine, false
 }
 
 // only keeps the named variants, in the order named; where differences are

@@ -84,6 +84,37 @@ func TestPointIsTheMachineAsTyped(t *testing.T) {
 	}
 }
 
+// Standing the engine keeps within its speeds, in flight it does not: barred.
+func TestOverSpeedInFlightBars(t *testing.T) {
+	c, err := chart(t, "Belt 190", nil, 3.4, 3.56, 12)
+	if err != nil {
+		t.Fatal(err)
+	}
+	found := false
+	for _, p := range c.Points {
+		if p.Static.Value < p.Trim.Value && p.Trim.Value > 942.47 {
+			found = true
+			if len(p.Barred) != 1 || p.Barred[0] != races {
+				t.Errorf("%.3f: %v", p.Ratio.Value, p.Barred)
+			}
+		}
+	}
+	if !found {
+		t.Error("no ratio over-speeds in flight alone")
+	}
+}
+
+func TestGearCentreDistanceFollowsTheTeeth(t *testing.T) {
+	free, err := chart(t, "Gear 190", nil, 2.8, 3, 3)
+	held, err2 := chart(t, "Gear 190", [][2]string{{"drive.gear.centre_distance", "76.5 mm"}}, 2.8, 3, 3)
+	if err != nil || err2 != nil {
+		t.Fatal(err, err2)
+	}
+	if d := cmp.Diff(free.Points, held.Points); d != "" {
+		t.Error("a centre distance given for one pair of wheels was kept for others:\n", d)
+	}
+}
+
 func TestWholeTeethComeOnce(t *testing.T) {
 	c, err := chart(t, "Gear 190", [][2]string{{"drive.gear.centre_distance", "80 mm"}}, 2.7, 3, 40)
 	if err != nil {

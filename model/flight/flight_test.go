@@ -39,6 +39,10 @@ func draw(t *rapid.T) Input {
 	in.ThrustHeight, in.HangAft, in.HangUp = f("thrust height", -0.2, 0.7), f("hang aft", -0.5, 0.3), f("hang up", 0.05, 0.9)
 	in.HangSpacing, in.Line = f("spacing", 0.2, 0.9), steady(f("thrust", 0, 3000))
 	in.LevelFuelFlow = param.Slot{Value: f("flow", 1e-6, 0.01), Known: rapid.Bool().Draw(t, "level")}
+	in.Line = Thrust(in.Line.At(0), 11, in.Line.At(0)*f("kept at trim", 0.3, 1.1), 14, in.Line.At(0)*f("kept at top speed", -0.2, 1))
+	in.LightFuelFlow = param.Slot{Value: in.LevelFuelFlow.Value * f("light", 0.5, 1.2), Known: rapid.Bool().Draw(t, "light known")}
+	in.UnitYawInertia = f("yaw inertia", 0, 30)
+	in.CrankTurn = rapid.SampledFrom([]part.Turn{part.Clockwise, part.Anticlockwise}).Draw(t, "crank turn")
 	in.FuelMass, in.ShaftTorque = f("fuel", 0, 25), f("torque", 0, 300)
 	in.PropellerInertia, in.PropellerSpeed = f("propeller", 0, 0.5), f("speed", 0, 500)
 	in.CrankInertia, in.CrankSpeed = f("crank", 0, 0.02), f("crank speed", 0, 1500)
@@ -98,13 +102,14 @@ func TestDepthOfThePropeller(t *testing.T) {
 	far := near
 	far.UnitAft += 0.1
 	far.UnitPitchInertia += 1.5
+	far.UnitYawInertia += 1.5
 	a, b := Fly(&near), Fly(&far)
 	if a.GyroscopicCouple != b.GyroscopicCouple || a.NetCouple != b.NetCouple || a.TorqueReaction != b.TorqueReaction ||
 		a.HangLoadDifference != b.HangLoadDifference {
 		t.Error("a couple changed with depth")
 	}
 	if b.StaticMoment <= a.StaticMoment || b.PitchInertia <= a.PitchInertia || b.AngularAcceleration >= a.AngularAcceleration ||
-		b.TurnPull <= a.TurnPull || b.HangOff <= a.HangOff {
+		b.TurnPull <= a.TurnPull || b.YawAcceleration >= a.YawAcceleration || b.HangOff <= a.HangOff {
 		t.Error("depth must enlarge moment, inertia, pull and lean, and slow the nodding")
 	}
 }
@@ -122,6 +127,12 @@ func TestVerdicts(t *testing.T) {
 		{"thrust beyond any climb", func(in *Input) { in.Line = steady(3000) }, "flight.climb_rate", reading.NotRated},
 		{"hangs", func(*Input) {}, "flight.hang", reading.Holds},
 		{"low thrust line", func(in *Input) { in.ThrustHeight, in.Line = -0.2, steady(600) }, "flight.hang", reading.Fails},
+		{"lines hold", func(*Input) {}, "flight.riser_twist", reading.Holds},
+		{"torque winds the lines up", func(in *Input) { in.ShaftTorque, in.ThrustHeight = 300, 0.1 }, "flight.riser_twist", reading.Fails},
+		{"no lean, no twist", func(in *Input) { in.HangUp = 0.1 }, "flight.riser_twist", reading.NotRated},
+		{"short run", func(*Input) {}, "flight.take_off_run", reading.Holds},
+		{"long run", func(in *Input) { in.Line = steady(190) }, "flight.take_off_run", reading.Fails},
+		{"never lifts", func(in *Input) { in.Line = steady(120) }, "flight.take_off_run", reading.Fails},
 		{"hung below its weight", func(in *Input) { in.HangUp = 0.1 }, "flight.hang", reading.Fails},
 	} {
 		in := sample()

@@ -64,6 +64,7 @@ type Result struct {
 
 	HangsOff, HangsLevel, HangsFull bool    // the body finds an angle: power off, level flight, full throttle
 	HangOff, HangLevel, HangFull    float64 // leaning back, rad
+	ThrustOffset                    float64 // thrust line below the hang points, m
 	StaticMoment                    float64 // of the machine's weight about the hang points, N·m
 	PitchInertia, YawInertia        float64 // of pilot and machine about the hang points, kg·m²
 
@@ -93,7 +94,7 @@ func Fly(in *Input) Result {
 	r := Result{
 		AllUp:      AllUp(in.Wing, in.Seat, in.PilotMass, in.UnitMass),
 		LeastClimb: w.LeastClimb, LongestRun: w.LongestRun, Ceiling: in.Ceiling,
-		StaticMoment: body.unitMass * gravity * body.unitAft, PitchInertia: body.inertia, YawInertia: body.yaw,
+		ThrustOffset: body.thrust, StaticMoment: body.unitMass * gravity * body.unitAft, PitchInertia: body.inertia, YawInertia: body.yaw,
 		PropellerTurn: after(in.CrankTurn, in.Turn),
 	}
 	r.TrimSpeed, r.Thrust = Level(*w, r.AllUp, in.AirDensity)

@@ -1,6 +1,7 @@
 package flight
 
 import (
+	"maps"
 	"math"
 	"testing"
 
@@ -19,7 +20,7 @@ func wing(t testing.TB, c published.Case) Wing {
 }
 
 func TestPublished(t *testing.T) {
-	published.Run(t, "flight", map[string]published.Runner{
+	cases := map[string]published.Runner{
 		"level": func(t testing.TB, c published.Case) map[string]float64 {
 			w := wing(t, c)
 			w.ThrustTilt = unit.Degree.SI(c.Num(t, "tilt_deg"))
@@ -52,7 +53,9 @@ func TestPublished(t *testing.T) {
 			in.LevelFuelFlow = param.Known(unit.GramPerKilowattHour.SI(c.Num(t, "g_per_kwh")) * c.Num(t, "power"))
 			return map[string]float64{"hours": unit.Hour.From(Fly(&in).Endurance.Value)}
 		},
-	})
+	}
+	maps.Copy(cases, pathCases())
+	published.Run(t, "flight", cases)
 }
 
 // hangAt is a craft whose pilot and machine share one centre of gravity.

@@ -69,8 +69,10 @@ func (r Result) hang() []reading.Reading {
 			How("thrust of level flight below the hang points against weight and drag").Source(statics),
 		reading.OfSlot("flight.hang_change", "Lean back added by full throttle", param.Slot{Value: r.HangFull - r.HangOff, Known: r.HangsOff && r.HangsFull}, unit.Degree, noHang).
 			How("full throttle less power off; grows with thrust × how far the thrust line lies below the hang points, none where it meets them").Source(statics),
+		reading.New("flight.thrust_offset", "Thrust line below hang points", r.ThrustOffset, unit.Millimetre).
+			How("its height alone: thrust pulls along its line, so how far back on it the propeller sits does not change its moment").Source("geometry"),
 		reading.New("flight.static_moment", "Machine's moment about hang points", r.StaticMoment, unit.NewtonMetre).Lower().
-			How("weight × distance of its centre of gravity behind the hang points; grows with depth").Source(statics),
+			How("weight × distance of its centre of gravity behind the hang points; grows in step with depth").Source(statics),
 		reading.New("flight.pitch_inertia", "Pitch inertia of the hung body", r.PitchInertia, unit.KilogramSquareMetre).
 			How("pilot and machine about the hang points; the machine's part grows with the square of its distance from them").Source("mechanics, parallel axes"),
 		reading.New("flight.yaw_inertia", "Yaw inertia of the hung body", r.YawInertia, unit.KilogramSquareMetre).

@@ -53,7 +53,7 @@ func (r Result) gyro() []reading.Reading {
 	// Clockwise momentum H forward and a turn to the right: the couple on the
 	// frame is H × rate about the lateral axis, nose down.
 	forward := rolls(r.spins()).other()
-	const same = "depth does not change it"
+	const same = "depth does not change it; with two blades it swings between none and twice as much, twice a turn"
 	return []reading.Reading{
 		reading.New("flight.gyroscopic_couple", "Gyroscopic couple at 1 rad/s", r.GyroscopicCouple, unit.NewtonMetre).Lower().
 			How("propeller polar inertia × propeller speed × 1 rad/s; a couple does not depend on where the propeller sits").
@@ -68,12 +68,12 @@ func (r Result) gyro() []reading.Reading {
 			How("propeller, driven parts and crank with its direction × turn rate, " + unit.RadianPerSecond.Text(r.TurnRate) +
 				"; a turn to the " + string(forward) + " tips the body forward, one to the " + string(forward.other()) + " back; " + same).Source(gyroscope),
 		reading.New("flight.angular_acceleration", "Nodding from the net couple", r.AngularAcceleration, unit.RadianPerSecondSquared).Lower().
-			How("net couple / pitch inertia of the hung body; depth leaves the couple alone and enlarges the inertia: " +
-				"slower to start, harder to stop").Source("mechanics"),
+			How("net couple / pitch inertia of the hung body: how briskly the body starts to nod; depth leaves the couple alone and enlarges " +
+				"the inertia by its square: a deeper machine is slower to start and harder to stop").Source("mechanics"),
 		reading.New("flight.yaw_acceleration", "Yawing from the net couple", r.YawAcceleration, unit.RadianPerSecondSquared).Lower().
 			How("the same couple when the body nods instead of turns, / its yaw inertia: nodding back turns the nose to the " + string(forward) + "; " +
 				"depth leaves the couple alone and enlarges the inertia").Source("mechanics"),
 		reading.New("flight.turn_pull", "Machine's outward pull in the turn", r.TurnPull, unit.Newton).Lower().
-			How("machine's mass × distance behind the hang points × turn rate²; grows with depth").Source("mechanics"),
+			How("machine's mass × distance behind the hang points × turn rate²; grows in step with depth").Source("mechanics"),
 	}
 }

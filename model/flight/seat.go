@@ -31,7 +31,7 @@ func (s *Seat) Params() []param.Param {
 			Typical(100, 230).From("estimate").Help("centre of gravity"),
 		param.Number(&s.Gyration, "seated_gyration", "Seated radius of gyration", unit.Millimetre).Within(100, 500).
 			Typical(240, 300).From("estimate").Help("of the seated pilot in pitch, about the own centre of gravity"),
-		param.Number(&s.YawGyration, "seated_yaw_gyration", "The same in yaw", unit.Millimetre).Within(80, 500).
+		param.Number(&s.YawGyration, "seated_yaw_gyration", "Seated radius of gyration in yaw", unit.Millimetre).Within(80, 500).
 			Typical(200, 280).From("estimate").Help("of the seated pilot about the upright axis through the own centre of gravity"),
 		param.Number(&s.DragArea, "drag_area", "Drag area of pilot and machine", unit.SquareMetre).Within(0, 1.5).
 			Typical(0.2, 0.5).From("estimate").Help("drag over dynamic pressure, taken at the common centre of gravity; 0 leaves it out"),

@@ -23,13 +23,12 @@ func Find(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, ask As
 	m.flow.Airspeed = ask.Trim
 	trim := m.fullThrottle(static.Propeller)
 	r := NewReport(e, static, trim, m.level(ask.Level, trim))
-	m.tolerance = rough
 	if ask.Fast > 0 {
-		m.flow.Airspeed = ask.Fast
+		m.flow.Airspeed, m.tolerance = ask.Fast, rough
 		r.Fast = m.fullThrottle(trim.Propeller)
 	}
 	if ask.LightLevel > 0 && r.Level.holds() {
-		m.flow.Airspeed = ask.LightTrim
+		m.flow.Airspeed, m.tolerance = ask.LightTrim, fair
 		r.Light = m.level(ask.LightLevel, r.Level)
 	}
 	return r

@@ -86,6 +86,7 @@ type machine struct {
 
 const (
 	fine  = 1e-6
+	fair  = 1e-3
 	rough = 2e-2 // at the last working of the propeller, before polish
 )
 

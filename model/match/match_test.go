@@ -285,6 +285,7 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 			t.Fatalf("gives %g N for %g N", level.InstalledThrust, thrust)
 		}
 		for _, pt := range []Point{full, level} {
+			withinEnergy(t, &p, pt)
 			for _, x := range []float64{pt.CrankSpeed, pt.PropellerSpeed, pt.EnginePower, pt.Throttle, pt.FuelFlow, pt.InstalledThrust, pt.Transmission.PowerOut} {
 				if math.IsNaN(x) || math.IsInf(x, 0) {
 					t.Fatalf("%+v", pt)
@@ -301,6 +302,74 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 		r.Readings()
 		r.Checks(0.1)
 	})
+}
+
+// withinEnergy holds a point against Rankine and Froude: no propeller needs less
+// power than the ideal disc at its thrust.
+func withinEnergy(t *rapid.T, p *propeller.Propeller, pt Point) {
+	if pt.Propeller.Status != propeller.Valid || pt.Propeller.Thrust <= 0 {
+		return
+	}
+	least := pt.Propeller.Thrust * (pt.Airspeed + propeller.DiscSpeed(pt.Propeller.Thrust, pt.Airspeed, 1.225, p.DiscArea()))
+	if pt.Propeller.Power < least*(1-1e-9) || pt.Transmission.PowerOut > pt.EnginePower*(1+1e-9) {
+		t.Fatalf("%g W ideal, %g W absorbed, %g W arriving of %g W", least, pt.Propeller.Power, pt.Transmission.PowerOut, pt.EnginePower)
+	}
+}
+
+// past is an engine whose highest allowed speed lies inside its curve.
+type past struct {
+	curve
+	limit float64
+}
+
+func (p past) SpeedLimit() float64 { return p.limit }
+
+func TestSpeedAtTheWingsTopWarns(t *testing.T) {
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
+	fast := FullThrottle(e, d, p, air(14)).CrankSpeed
+	for limit, want := range map[float64]reading.Verdict{fast * 1.3: reading.Holds, fast * 1.05: reading.Thin, fast * 0.95: reading.Thin} {
+		r := Find(past{e, limit}, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
+		for _, c := range r.Checks(0.1) {
+			if c.Key == "match.fast" && (c.Verdict != want || c.Past != (limit < fast)) {
+				t.Errorf("limit %.2f of the speed: %s (%s)", limit/fast, c.Verdict, c.Text())
+			}
+		}
+	}
+	r := Find(e, d, p, air(0), Ask{Trim: 11, Level: 170})
+	for _, c := range r.Checks(0.1) {
+		if c.Key == "match.fast" && c.Verdict != reading.NotRated {
+			t.Errorf("nothing was asked, yet %s", c.Text())
+		}
+	}
+}
+
+// The quick search for curves against the fine one.
+func TestRoughPointsAreClose(t *testing.T) {
+	e, d, p := engine(14, smooth), belt(3.2), blade(t)
+	static, trim := FullThrottle(e, d, p, air(0)), FullThrottle(e, d, p, air(11))
+	r := Find(e, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
+	for _, tc := range []struct {
+		name        string
+		rough, fine Point
+	}{
+		{"fast", r.Fast, FullThrottle(e, d, p, air(14))},
+		{"light", r.Light, Level(e, d, p, air(10.7), 160)},
+		{"fast from standing", FullThrottleNear(e, d, p, air(14), static), FullThrottle(e, d, p, air(14))},
+		{"thin air", FullThrottleNear(e, d, p, thin(13), trim), FullThrottle(e, d, p, thin(13))},
+	} {
+		if tc.rough.Status != Matched || tc.fine.Status != Matched {
+			t.Errorf("%s: %v, %v", tc.name, tc.rough.Status, tc.fine.Status)
+		}
+		near(t, tc.name+", thrust", tc.rough.InstalledThrust, tc.fine.InstalledThrust, 0.002)
+		near(t, tc.name+", speed", tc.rough.CrankSpeed, tc.fine.CrankSpeed, 0.001)
+		near(t, tc.name+", fuel", tc.rough.FuelFlow, tc.fine.FuelFlow, 0.002)
+	}
+}
+
+func thin(airspeed float64) propeller.Flow {
+	f := air(airspeed)
+	f.Density = 0.9
+	return f
 }
 
 func TestReadingsAreNamedOnceAndShort(t *testing.T) {

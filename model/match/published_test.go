@@ -16,7 +16,7 @@ func TestPublished(t *testing.T) {
 			l.cubic = c.Num(t, "cp") * c.Num(t, "density") * pow5(c.Num(t, "diameter")) / cube(2*3.141592653589793)
 			return map[string]float64{"power": l.power(unit.RPM.SI(c.Num(t, "speed")))}
 		},
-		"settles": settles,
+		"settles": settles, "settles_measured": settlesMeasured,
 	})
 }
 
@@ -48,3 +48,25 @@ func settles(t testing.TB, c published.Case) map[string]float64 {
 
 func cube(x float64) float64 { return x * x * x }
 func pow5(x float64) float64 { return cube(x) * x * x }
+
+// settlesMeasured runs an engine of constant power on a measured propeller. The
+// thrust is put in terms of the measured speed, so that it stands for thrust at
+// equal power.
+func settlesMeasured(t testing.TB, c published.Case) map[string]float64 {
+	tip, chord, beta := c.Num(t, "radius_mm")/1000, c.List(t, "chord"), c.List(t, "beta")
+	s := propeller.Default()
+	s.Shape, s.Diameter, s.HubRadius, s.BossDiameter, s.Family, s.InstallationLoss, s.Rows = propeller.Stations, 2*tip, 0.15*tip, 0.01, propeller.ThinSection, 0, nil
+	for i := range chord {
+		s.Rows = append(s.Rows, []float64{0.15 + 0.05*float64(i), chord[i] * tip, unit.Degree.SI(beta[i])})
+	}
+	p, err := propeller.New(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	speed := unit.RPM.SI(c.Num(t, "measured_speed"))
+	n := speed / (2 * math.Pi)
+	power := c.Num(t, "cp") * 1.225 * cube(n) * pow5(2*tip)
+	e := curve{peak: power, speed: speed, lowest: 0.5 * speed, highest: 1.5 * speed, shape: func(float64) float64 { return 1 }}
+	pt := FullThrottle(e, slipping{ratio: 1}, &p, air(c.Num(t, "advance")*n*2*tip))
+	return map[string]float64{"speed": unit.RPM.From(pt.PropellerSpeed), "ct_at_measured_speed": pt.Propeller.Thrust / (1.225 * n * n * pow5(2*tip) / (2 * tip))}
+}
