@@ -40,15 +40,11 @@ func (w *bladeWords) flags() *flag.FlagSet {
 // blade designs a blade of least induced loss for one machine.
 func (p program) blade(args []string) int {
 	var w bladeWords
-	rest, status, done := p.parse(w.flags(), args, 1)
+	s, status, done := p.toChange(w.flags(), args)
 	if done {
 		return status
 	}
 	f, err := report.ParseFormat(w.format)
-	if err != nil {
-		return p.cannot(err)
-	}
-	s, err := p.openStudy(first(rest))
 	if err != nil {
 		return p.cannot(err)
 	}
@@ -68,7 +64,7 @@ func (p program) blade(args []string) int {
 }
 
 func (w *bladeWords) design(s study) (explore.BladeFound, error) {
-	i, err := s.pick(w.variant)
+	i, err := pick(s.Study, w.variant)
 	if err != nil {
 		return explore.BladeFound{}, err
 	}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"flag"
 	"fmt"
 
 	"backspan/model"
@@ -15,21 +16,30 @@ type study struct {
 	path   string // empty for the sample
 }
 
-func (p program) openStudy(path string) (study, error) {
-	folder := store.NewFolder(p.dir)
-	s, path, err := findIn(folder, path)
-	return study{s, folder, path}, err
+// toChange reads the command line of what opens one study. done means that
+// help was shown or something was refused, with the status to leave with.
+func (p program) toChange(fs *flag.FlagSet, args []string) (s study, status int, done bool) {
+	rest, status, done := p.parse(fs, args, 1)
+	if done {
+		return s, status, true
+	}
+	s.folder = store.NewFolder(p.dir)
+	var err error
+	if s.Study, s.path, err = findIn(s.folder, first(rest)); err != nil {
+		return s, p.cannot(err), true
+	}
+	return s, statusFine, false
 }
 
 // pick is the variant of that name, the reference when name is empty.
-func (s study) pick(name string) (int, error) {
+func pick(s *model.Study, name string) (int, error) {
 	if name == "" {
 		if i := s.ReferenceIndex(); i >= 0 {
 			return i, nil
 		}
 		return 0, fmt.Errorf("the study has no variants; add at least one [[variant]]")
 	}
-	if _, err := only(s.Study, []string{name}, false); err != nil {
+	if _, err := only(s, []string{name}, false); err != nil {
 		return 0, err
 	}
 	return s.Index(name), nil

@@ -18,20 +18,11 @@ func (p program) pitch(args []string) int {
 	to := fs.String("to", "", "coarsest pitch; without it a third above the present one")
 	steps := fs.Int("steps", 21, "how many pitches")
 	goal := fs.String("for", string(explore.BestClimb), "climb or thrust: what the best pitch is chosen by")
-	format := fs.String("format", string(report.Table), "table, json, csv or markdown")
-	rest, status, done := p.parse(fs, args, 1)
+	s, f, status, done := p.opened(fs, args)
 	if done {
 		return status
 	}
-	f, err := report.ParseFormat(*format)
-	if err != nil {
-		return p.cannot(err)
-	}
-	s, err := p.openStudy(first(rest))
-	if err != nil {
-		return p.cannot(err)
-	}
-	i, err := s.pick(*variant)
+	i, err := pick(s, *variant)
 	if err != nil {
 		return p.cannot(err)
 	}
@@ -40,7 +31,7 @@ func (p program) pitch(args []string) int {
 	if err != nil {
 		return p.cannot(fmt.Errorf("pitch: %w", err))
 	}
-	search, err := explore.Pitches(s.Study, v, low, high, *steps, explore.Goal(*goal))
+	search, err := explore.Pitches(s, v, low, high, *steps, explore.Goal(*goal))
 	if err != nil {
 		return p.cannot(fmt.Errorf("%s: %w", report.Printable(v.Name), err))
 	}

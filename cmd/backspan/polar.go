@@ -13,18 +13,14 @@ func (p program) polar(args []string) int {
 	fs := flag.NewFlagSet("polar", flag.ContinueOnError)
 	variant := fs.String("variant", "", "the variant whose propeller takes it; without it the reference")
 	file := fs.String("csv", "", "file with the columns alpha (degrees), cl, cd and Re")
-	rest, status, done := p.parse(fs, args, 1)
+	s, status, done := p.toChange(fs, args)
 	if done {
 		return status
 	}
 	if *file == "" {
 		return p.cannot(fmt.Errorf("polar: name the file, for example: backspan polar my.toml --csv section.csv"))
 	}
-	s, err := p.openStudy(first(rest))
-	if err != nil {
-		return p.cannot(err)
-	}
-	i, err := s.pick(*variant)
+	i, err := pick(s.Study, *variant)
 	if err != nil {
 		return p.cannot(err)
 	}
