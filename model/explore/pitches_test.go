@@ -16,10 +16,10 @@ import (
 func TestPitchSearchFindsTheBest(t *testing.T) {
 	s := model.Sample()
 	for _, goal := range []Goal{BestClimb, BestThrust} {
-		for i := range s.Variants {
-			v := &s.Variants[i]
-			c, err := Pitches(s, v, 0, 0, 13, goal)
-			if err != nil || c.Best < 0 || len(c.Points) != 13 {
+		for _, name := range []string{"Belt 190", "Gear 80", "Gear 300"} {
+			v := &s.Variants[s.Index(name)]
+			c, err := Pitches(s, v, 0, 0, 9, goal)
+			if err != nil || c.Best < 0 || len(c.Points) != 9 {
 				t.Fatalf("%s: %v, %+v", v.Name, err, c)
 			}
 			best := c.worth(&c.Points[c.Best]).Value
