@@ -13,10 +13,9 @@ import (
 	"backspan/store/report"
 )
 
-// find reads the study at path; without a path, the only study in the folder;
-// without one there, the sample. The path is empty for the sample.
-func (p program) find(path string) (*model.Study, string, error) {
-	folder := store.NewFolder(p.dir)
+// findIn reads the study at path; without a path, the only study in the
+// folder; without one there, the sample. The path is empty for the sample.
+func findIn(folder *store.Folder, path string) (*model.Study, string, error) {
 	if path == "" {
 		entries, err := folder.List()
 		if err != nil {
@@ -110,18 +109,15 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 // and the study.
 func (p program) opened(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
 	format := formatFlag(fs)
-	rest, status, done := p.parse(fs, args, 1)
+	o, status, done := p.toChange(fs, args)
 	if done {
 		return nil, f, status, true
 	}
 	f, err := report.ParseFormat(*format)
-	if err == nil {
-		s, _, err = p.find(first(rest))
-	}
 	if err != nil {
 		return nil, f, p.cannot(err), true
 	}
-	return s, f, statusFine, false
+	return o.Study, f, statusFine, false
 }
 
 // only keeps the named variants, in the order named; where differences are
