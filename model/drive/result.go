@@ -1,6 +1,9 @@
 package drive
 
 import (
+	"slices"
+	"sync"
+
 	"backspan/model/belt"
 	"backspan/model/gear"
 	"backspan/model/param"
@@ -90,8 +93,7 @@ func (r Result) Readings() []reading.Reading {
 	if found == nil {
 		found = unexamined(r.Kind)
 	}
-	rs = append(rs, found.Readings()...)
-	return append(rs, r.without()...)
+	return slices.Concat(rs, found.Readings(), r.without())
 }
 
 // unexamined stands for a drive that could not be built: it declares the keys
@@ -137,13 +139,23 @@ var core = map[string]bool{
 func (r Result) without() []reading.Reading {
 	var rs []reading.Reading
 	if !r.Kind.Belt() {
-		rs = append(rs, reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")...)
+		rs = append(rs, noBelt()...)
 	}
 	if r.Kind != Gear {
-		rs = append(rs, reading.Without(onlyCore(gear.Result{}.Readings()), "this machine has no gear")...)
+		rs = append(rs, noGear()...)
 	}
 	return rs
 }
+
+// What a machine of another kind lacks never changes.
+var (
+	noBelt = sync.OnceValue(func() []reading.Reading {
+		return reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")
+	})
+	noGear = sync.OnceValue(func() []reading.Reading {
+		return reading.Without(onlyCore(gear.Result{}.Readings()), "this machine has no gear")
+	})
+)
 
 func onlyCore(rs []reading.Reading) []reading.Reading {
 	kept := rs[:0]
