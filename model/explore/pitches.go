@@ -160,7 +160,7 @@ func (s *PitchSearch) choose() {
 
 func (s *PitchSearch) reason(free, top int) string {
 	if s.Best < 0 {
-		return "no pitch looked at keeps the engine within its speeds and the tip Mach number within its limit: " + s.commonBar() +
+		return "no pitch looked at keeps the engine within its speeds and the tip Mach number within its limit: " + commonBar(len(s.Points), func(i int) []string { return s.Points[i].Barred }) +
 			"; look at other pitches, or change the reduction or the diameter"
 	}
 	best := &s.Points[s.Best]
@@ -180,19 +180,4 @@ func (s *PitchSearch) reason(free, top int) string {
 		why += fmt.Sprintf("; %d other checks fail there", best.Others)
 	}
 	return why
-}
-
-// commonBar is the bar that most pitches meet first.
-func (s *PitchSearch) commonBar() string {
-	count, most := map[string]int{}, ""
-	for _, p := range s.Points {
-		if len(p.Barred) == 0 {
-			continue
-		}
-		word := p.Barred[0]
-		if count[word]++; count[word] > count[most] {
-			most = word
-		}
-	}
-	return most
 }

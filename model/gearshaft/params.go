@@ -14,7 +14,7 @@ import (
 func (s *Spec) Params(overhung bool) []param.Param {
 	carrier := param.Choice(&s.PinionOn, "pinion_on", "Overhung pinion sits on", OwnShaft, EngineCrank).When(overhung).
 		Help("On the crank its bearings are the engine's own: give the engine's Crank main bearings, spacing, to see the forces on them.")
-	return slices.Concat([]param.Param{carrier}, s.bearingParams(), s.seatParams(), s.seatFigures(), s.steelParams(), s.notchParams())
+	return slices.Concat([]param.Param{carrier}, s.bearingParams(), s.Service.Params(), s.seatParams(), s.seatFigures(), s.steelParams(), s.notchParams())
 }
 
 const (
@@ -28,29 +28,13 @@ func (s *Spec) bearingParams() []param.Param {
 			Help("The one bearing that takes thrust and tooth force of the propeller shaft; the other must be free to slide."),
 		param.Choice(&s.PinionLocating, "pinion_locating_bearing", "Locating bearing, pinion shaft", shaft.EngineSide, shaft.PropSide).
 			Help("The one bearing that takes the pinion's axial tooth force."),
-		param.Number(&s.GeometryFactor, "bearing_geometry_factor", "Bearing geometry factor", unit.One).
-			Within(10, 18).Typical(13, 15).From("from memory: 13 to 15 for deep-groove ball bearings").
-			Help("f0 of ISO 76, from the bearing's data sheet."),
 		param.Choice(&s.Lubricant, "lubricant", "Lubricant of the bearings", bearing.Oil, bearing.Grease).
 			Help("Sets the speed that the bearings bear; the film is reckoned with the gear's own oil."),
 		param.Number(&s.Contamination, "contamination_factor", "Contamination factor", unit.One).
 			Within(0, 0.5).Typical(0.1, 0.3).From("from memory: 0.1 to 0.3 with the wear debris of gears in the oil").
 			Help("ISO 281; lower is dirtier."),
-		param.Number(&s.LargestLifeFactor, "largest_life_factor", "Life factor counted at most", unit.One).
-			Within(0.1, 50).Typical(1, 3).From("estimate: 3 for a small drive").
-			Help("The modified life may be many times the basic one on paper; no more than this is believed."),
-		param.Choice(&s.Reliability, "reliability", "Bearing reliability", bearing.Reliability90, bearing.Reliability95,
-			bearing.Reliability96, bearing.Reliability97, bearing.Reliability98, bearing.Reliability99).
-			From("from memory: ISO 281:2007").Help("Share of bearings that reach the life."),
-		param.Number(&s.LifeAsked, "bearing_life_asked", "Bearing life asked", unit.Hour).
-			Within(1, 20000).Typical(200, 1000).From(estimate).Help("Your own requirement, at full throttle throughout."),
 		param.Number(&s.ApplicationFactor, "bearing_load_factor", "Bearing load factor", unit.One).
 			Within(1, 3).Typical(1.1, 1.5).From(estimate).Help("Times the bearing loads, for what shakes them besides the engine's pulses, which are counted apart."),
-		param.Number(&s.TurningShare, "turning_share", "Time spent in turns", unit.Percent).
-			Within(0, 100).Typical(10, 40).From(estimate).Help("Share of the running time under the gyroscopic couple."),
-		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off its axis", unit.Micrometre).
-			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 1940 allows 23 µm at 2600 rpm").
-			Help("Of its mass, from imbalance and from a loose fit on the plate."),
 	}
 }
 

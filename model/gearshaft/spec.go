@@ -27,18 +27,13 @@ const (
 
 // Spec is what a builder sets. SI throughout.
 type Spec struct {
-	PinionOn          Carrier    // of an overhung pinion
-	WheelLocating     shaft.Side // the bearing that takes the thrust
-	PinionLocating    shaft.Side
-	GeometryFactor    float64 // f0 of the bearings
+	PinionOn       Carrier    // of an overhung pinion
+	WheelLocating  shaft.Side // the bearing that takes the thrust
+	PinionLocating shaft.Side
+	bearing.Service
 	Lubricant         bearing.Lubricant
 	Contamination     float64 // eC
-	LargestLifeFactor float64 // aISO counted at most
-	Reliability       bearing.Reliability
-	LifeAsked         float64 // s
 	ApplicationFactor float64 // on the bearing loads
-	TurningShare      float64 // of the time, under the gyroscopic couple
-	CentreOffset      float64 // of the propeller's mass from its axis, m
 
 	Coupling, Wheel, Flange Seat
 	CouplingSeatLength      float64 // m
@@ -77,9 +72,8 @@ type Notch struct{ Bending, Torsion float64 }
 // Default suits the default gear, an engine of about 190 cm³.
 func Default() Spec {
 	return Spec{
-		PinionOn: OwnShaft, WheelLocating: shaft.PropSide, PinionLocating: shaft.EngineSide, GeometryFactor: 14, Lubricant: bearing.Oil,
-		Contamination: 0.2, LargestLifeFactor: 3, Reliability: bearing.Reliability90, LifeAsked: 300 * 3600,
-		ApplicationFactor: 1.2, TurningShare: 0.2, CentreOffset: 25e-6,
+		PinionOn: OwnShaft, WheelLocating: shaft.PropSide, PinionLocating: shaft.EngineSide,
+		Service: bearing.DefaultService(), Lubricant: bearing.Oil, Contamination: 0.2, ApplicationFactor: 1.2,
 
 		Coupling: Seat{Tapered, 200e6, 30e3}, Wheel: Seat{Splined, 200e6, 40e3}, Flange: Seat{Splined, 100e6, 40e3},
 		CouplingSeatLength: 20e-3, FlangeSeatLength: 20e-3, CouplingStep: 2e-3, WheelStep: 4e-3,
