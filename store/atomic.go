@@ -7,8 +7,8 @@ import (
 	"syscall"
 )
 
-// errUnconfirmed is the one failure after which the new bytes are in place.
-var errUnconfirmed = errors.New("written, but the disk did not confirm it")
+// ErrUnconfirmed is the one failure after which the new bytes are in place.
+var ErrUnconfirmed = errors.New("written, but the disk did not confirm it")
 
 // replace puts data in the place of the file at name, which keeps mode. A
 // reader, or the next start after a crash, finds all old or all new bytes.
@@ -50,13 +50,17 @@ func linksMissing(err error) bool {
 
 func write(d disk, name string, data []byte, mode *fs.FileMode, place func(temp string) error) (err error) {
 	dir := filepath.Dir(name)
-	f, err := d.createTemp(dir)
+	open := fs.FileMode(0o666)
+	if mode != nil {
+		open = 0o600 // until it has the mode of what it replaces
+	}
+	f, err := d.createTemp(dir, open)
 	if err != nil {
 		return err
 	}
 	closed := false
 	defer func() {
-		if err != nil && !errors.Is(err, errUnconfirmed) {
+		if err != nil && !errors.Is(err, ErrUnconfirmed) {
 			if !closed {
 				_ = f.Close()
 			}
@@ -82,7 +86,7 @@ func write(d disk, name string, data []byte, mode *fs.FileMode, place func(temp 
 		return err
 	}
 	if e := d.syncDir(dir); e != nil {
-		return errors.Join(errUnconfirmed, e)
+		return errors.Join(ErrUnconfirmed, e)
 	}
 	return nil
 }

@@ -21,12 +21,15 @@ func takeComments(s *model.Study, src string, o *outline) {
 	for _, st := range o.statements {
 		variant, key := place(st.path)
 		text := above(src[end:st.from])
+		if end == 0 {
+			text = withoutHeadings(text)
+		}
 		ours := study
 		if variant >= 0 {
 			ours = variants
 		}
 		for _, c := range within(src[st.from:st.to]) {
-			if !ours.remarked(key, c) {
+			if c = ours.beyondRemark(key, c); c != "" {
 				text = append(text, c)
 			}
 		}
@@ -70,11 +73,22 @@ func putComment(s *model.Study, variant int, key string, lines []string) {
 func above(gap string) []string {
 	var lines []string
 	for _, l := range strings.Split(gap, "\n") {
-		l = strings.TrimSpace(l)
-		if !strings.Contains(heading, l+"\n") || l == "" {
-			lines = append(lines, l)
-		}
+		lines = append(lines, strings.TrimSpace(l))
 	}
+	return trimmed(lines)
+}
+
+// headings are the lines that a save writes at the top, in this version or in
+// one before.
+var headings = append(strings.Split(strings.TrimSpace(heading), "\n"),
+	`# A save writes these comments anew; what you want to keep in words belongs in "notes".`)
+
+func withoutHeadings(lines []string) []string {
+	return trimmed(slices.DeleteFunc(lines, func(l string) bool { return slices.Contains(headings, l) }))
+}
+
+// trimmed drops blank lines at either end.
+func trimmed(lines []string) []string {
 	for len(lines) > 0 && lines[0] == "" {
 		lines = lines[1:]
 	}
@@ -102,14 +116,28 @@ func within(text string) []string {
 	return found
 }
 
-// remarked reports whether a comment beside a value is one that a save writes,
-// in this version or in one before: it begins with the parameter's label.
-func (g register) remarked(key, comment string) bool {
-	if key == formatKey {
-		return comment == "# "+formatRemark
-	}
+// beyondRemark is what of a comment beside a value a person wrote: a save's own
+// remark is left out, also one of a version before, which goes on with what is
+// allowed after the label.
+func (g register) beyondRemark(key, comment string) string {
+	ours := formatRemark
 	p, ok := g.params[key]
-	return ok && strings.HasPrefix(comment, "# "+p.Label)
+	switch {
+	case ok:
+		ours = remark(p)
+	case key != formatKey:
+		return comment
+	}
+	if tail, ok := strings.CutPrefix(comment, "# "+ours); ok && ours != "" {
+		if tail = strings.TrimSpace(tail); tail == "" {
+			return ""
+		}
+		return "# " + tail
+	}
+	if after, found := strings.CutPrefix(comment, "# "+p.Label); ok && found && (after == "" || after[0] == ':' || after[0] == ';') {
+		return ""
+	}
+	return comment
 }
 
 // comments are those of a study or of a variant while it is written.

@@ -123,3 +123,32 @@ func TestCommentsNeedNoBackup(t *testing.T) {
 		t.Error("the comment is lost")
 	}
 }
+
+// What a person adds to a save's own remark is kept; the remark is not, nor
+// what stood at the top of a file of a version before.
+func TestWhatIsAddedToARemarkIsKept(t *testing.T) {
+	text := string(Encode(sound()))
+	line := text[strings.Index(text, "margin_asked"):]
+	line = line[:strings.IndexByte(line, '\n')]
+	text = strings.Replace(text, line, line+" -- agreed on 3 May", 1)
+	text = strings.Replace(text, "[site]", "# Margin asked for by the club\n[site]", 1)
+	text = strings.Replace(text, headings[1], headings[2], 1)
+	s, err := Decode("a.toml", []byte(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := string(Encode(s))
+	if !strings.Contains(out, "# -- agreed on 3 May\nmargin_asked") || !strings.Contains(out, "# Margin asked for by the club\n[site]") {
+		t.Errorf("%s", out)
+	}
+	if strings.Contains(out, headings[2]) || strings.Count(out, headings[0]) != 1 {
+		t.Errorf("the heading of a version before is kept: %.300s", out)
+	}
+	behind := strings.Replace(string(Encode(sound())), line, line+"\n"+headings[0], 1)
+	if s, err = Decode("a.toml", []byte(behind)); err != nil {
+		t.Fatal(err)
+	}
+	if back, err := Decode("a.toml", Encode(s)); err != nil || !bytes.Equal(Encode(back), Encode(s)) {
+		t.Errorf("a heading in another place is not kept, %v", err)
+	}
+}

@@ -12,12 +12,13 @@ import (
 // disk is every step by which a save changes the disk. Tests make one step
 // fail at a time.
 type disk interface {
-	createTemp(dir string) (tempFile, error)
+	createTemp(dir string, mode fs.FileMode) (tempFile, error)
 	chmod(name string, mode fs.FileMode) error
 	rename(from, to string) error // over what is there
 	link(from, to string) error   // never over what is there
 	claim(name string) error      // makes an empty file, never over what is there
 	remove(name string) error
+	syncFile(name string) error
 	syncDir(dir string) error
 }
 
@@ -30,10 +31,10 @@ type tempFile interface {
 
 type realDisk struct{}
 
-// createTemp leaves the mode to the user's umask, as for any new file.
-func (realDisk) createTemp(dir string) (tempFile, error) {
+// createTemp takes from the mode what the user's umask takes.
+func (realDisk) createTemp(dir string, mode fs.FileMode) (tempFile, error) {
 	name := filepath.Join(dir, ".backspan-"+rand.Text()+".tmp")
-	f, err := os.OpenFile(name, os.O_RDWR|os.O_CREATE|os.O_EXCL, 0o666)
+	f, err := os.OpenFile(name, os.O_RDWR|os.O_CREATE|os.O_EXCL, mode)
 	if err != nil {
 		return nil, err
 	}
@@ -51,6 +52,14 @@ func (realDisk) claim(name string) error {
 		return err
 	}
 	return f.Close()
+}
+
+func (realDisk) syncFile(name string) error {
+	f, err := os.OpenFile(name, os.O_RDWR, 0)
+	if err != nil {
+		return err
+	}
+	return errors.Join(f.Sync(), f.Close())
 }
 
 // syncDir makes a rename survive a power cut. File systems that cannot do

@@ -30,11 +30,11 @@ func (d *faultyDisk) step(name string) error {
 	return nil
 }
 
-func (d *faultyDisk) createTemp(dir string) (tempFile, error) {
+func (d *faultyDisk) createTemp(dir string, mode fs.FileMode) (tempFile, error) {
 	if err := d.step("create"); err != nil {
 		return nil, err
 	}
-	f, err := d.realDisk.createTemp(dir)
+	f, err := d.realDisk.createTemp(dir, mode)
 	return faultyFile{f, d}, err
 }
 
@@ -64,6 +64,13 @@ func (d *faultyDisk) claim(name string) error {
 		return err
 	}
 	return d.realDisk.claim(name)
+}
+
+func (d *faultyDisk) syncFile(name string) error {
+	if err := d.step("sync file"); err != nil {
+		return err
+	}
+	return d.realDisk.syncFile(name)
 }
 
 func (d *faultyDisk) syncDir(dir string) error {

@@ -67,6 +67,16 @@ func (f *Folder) Read(path string) (*model.Study, error) {
 	return Decode(path, src)
 }
 
+// OpenText reads a file that SaveText may write over, be it a sound study or
+// not.
+func (f *Folder) OpenText(path string) ([]byte, error) {
+	src, err := read(path)
+	if err == nil {
+		f.remember(path, memory{sha256.Sum256(src), true})
+	}
+	return src, err
+}
+
 // Save writes a study over the file at path, which must hold what was last
 // read or written here. What a person wrote in it by hand is kept in a backup
 // beside it; the note says so. On error the file is as it was.
@@ -108,7 +118,7 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory) (no
 		return "", err
 	}
 	if bytes.Equal(old, data) {
-		return "", nil
+		return "", f.wrote(path, becomes, confirm(f.disk, real))
 	}
 	if was.byPerson {
 		if note, err = f.backup(real, old, mode); err != nil {
@@ -122,6 +132,17 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory) (no
 		return err
 	})
 	return note, f.wrote(path, becomes, err)
+}
+
+// confirm asks the disk once more to make a file outlast a power cut.
+func confirm(d disk, name string) error {
+	if err := d.syncFile(name); err != nil {
+		return errors.Join(ErrUnconfirmed, err)
+	}
+	if err := d.syncDir(filepath.Dir(name)); err != nil {
+		return errors.Join(ErrUnconfirmed, err)
+	}
+	return nil
 }
 
 // Create writes a study to a file that does not exist yet.
@@ -171,7 +192,7 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 
 // wrote notes what is on disk now and words the failure, if any.
 func (f *Folder) wrote(path string, becomes memory, err error) error {
-	if err == nil || errors.Is(err, errUnconfirmed) {
+	if err == nil || errors.Is(err, ErrUnconfirmed) {
 		f.remember(path, becomes)
 	}
 	if err == nil {

@@ -16,6 +16,8 @@ import (
 	"sync/atomic"
 	"testing"
 	"time"
+
+	"backspan/model"
 )
 
 // The test binary edits and saves a study itself when it is asked to, so that
@@ -36,13 +38,21 @@ func editAndSave(path string) {
 	folder := NewFolder(filepath.Dir(path))
 	s, err := folder.Open(path)
 	check(err)
-	session, left, err := Journals{State: func() (string, error) { return os.TempDir(), nil }}.Begin(path)
+	session, lefts, err := Journals{State: func() (string, error) { return filepath.Dir(path) + "/state", nil }}.Begin(path)
 	check(err)
-	if left != nil {
-		s = left.Study
+	for _, l := range lefts {
+		if stateOf(l.Study) > stateOf(s) {
+			s = l.Study
+		}
 	}
-	n, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
+	if stateOf(s) > 0 {
+		session.Edited(s.Name, s)
+	}
+	n := stateOf(s)
 	var steps []int // the edit that each step made or saved
+	if n > 0 {
+		steps = append(steps, n)
+	}
 	told := 0
 	for {
 		n++
@@ -54,7 +64,11 @@ func editAndSave(path string) {
 		if rand.IntN(20) == 0 {
 			_, err := folder.Save(path, s)
 			check(err)
-			session.Saved()
+			session.Saved("", nil)
+			for _, l := range lefts {
+				check(l.Drop())
+			}
+			lefts = nil
 			steps = append(steps, n)
 		}
 		time.Sleep(time.Duration(rand.IntN(4000)) * time.Microsecond)
@@ -66,6 +80,12 @@ func editAndSave(path string) {
 			fmt.Println("kept", steps[written-1])
 		}
 	}
+}
+
+// stateOf is which state a study is in.
+func stateOf(s *model.Study) int {
+	n, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
+	return n
 }
 
 func check(err error) {
@@ -157,18 +177,14 @@ func afterKill(t *testing.T, path string, due int, c *counts) int {
 		t.Errorf("the file is neither old nor new: %v", err)
 		return due
 	}
-	have, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
-	session, left, err := Journals{State: func() (string, error) { return os.TempDir(), nil }}.Begin(path)
+	have := stateOf(s)
+	session, lefts, err := Journals{State: func() (string, error) { return filepath.Dir(path) + "/state", nil }}.Begin(path)
 	if err != nil {
 		t.Error(err)
 		return due
 	}
-	if left != nil {
-		n, err := strconv.Atoi(strings.TrimPrefix(left.Study.Name, "state "))
-		if err != nil {
-			t.Errorf("the journal gives back %q", left.Study.Name)
-		}
-		if n > have {
+	for _, l := range lefts {
+		if n := stateOf(l.Study); n > have {
 			have = n
 			c.kept.Add(1)
 		}
@@ -176,7 +192,7 @@ func afterKill(t *testing.T, path string, due int, c *counts) int {
 	if have < due {
 		t.Errorf("edit %d is lost, only %d is there", due, have)
 	}
-	if err := session.End(true); err != nil {
+	if err := session.End(false); err != nil {
 		t.Error(err)
 	}
 	return have

@@ -46,7 +46,7 @@ func notSaved(path string, err error) error {
 	switch {
 	case errors.As(err, &already):
 		return already
-	case errors.Is(err, errUnconfirmed):
+	case errors.Is(err, ErrUnconfirmed):
 		return refusal(path, err, "saved, but the disk did not confirm it (%s); a power cut now could bring the old file back: save once more", reason(err))
 	case errors.Is(err, fs.ErrExist):
 		return refusal(path, err, "not saved: there is such a file already; choose another name")

@@ -1,10 +1,14 @@
 package store
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
 	"os"
+	"path/filepath"
+
+	"backspan/store/report"
 )
 
 // keepVersion puts the file's present bytes beside it as version 1 and moves
@@ -13,6 +17,14 @@ import (
 func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int) error {
 	if most <= 0 {
 		return nil
+	}
+	if there, err := os.ReadFile(version(name, 1)); err == nil {
+		if bytes.Equal(there, old) {
+			return nil // kept by a save that failed afterwards
+		}
+		if !meantAsStudy(there) {
+			return fmt.Errorf("%s is something else; move it away", report.Printable(filepath.Base(version(name, 1))))
+		}
 	}
 	free := 1
 	for ; free < most; free++ {

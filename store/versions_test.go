@@ -82,3 +82,47 @@ func TestVersionsSurviveFaults(t *testing.T) {
 	}
 	t.Error("the save never got through")
 }
+
+// A save that fails after a version was kept does not push the older ones out,
+// and what is no version is never touched.
+func TestVersionsOnlyOfWhatWasSaved(t *testing.T) {
+	f, path, s := scene(t)
+	for _, name := range []string{"one", "two", "three"} {
+		s.Name = name
+		if _, err := f.Save(path, s); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for range 4 {
+		whole := &faultyDisk{}
+		f.disk = failingRename{whole, path}
+		s.Name = "four"
+		if _, err := f.Save(path, s); err == nil {
+			t.Fatal("no fault")
+		}
+	}
+	for n, want := range map[int]string{1: "three", 2: "two", 3: "one"} {
+		if !strings.Contains(string(get(t, version(path, n))), "\""+want+"\"") {
+			t.Errorf("version %d is not %q", n, want)
+		}
+	}
+	f.disk = realDisk{}
+	put(t, version(path, 1), "a photograph")
+	note, err := f.Save(path, s)
+	if err != nil || !strings.Contains(note, "something else") || string(get(t, version(path, 1))) != "a photograph" {
+		t.Errorf("%q, %v", note, err)
+	}
+}
+
+// failingRename fails to put the study in its place, at nothing else.
+type failingRename struct {
+	*faultyDisk
+	name string
+}
+
+func (d failingRename) rename(from, to string) error {
+	if to == d.name {
+		return os.ErrPermission
+	}
+	return d.faultyDisk.rename(from, to)
+}

@@ -129,6 +129,16 @@ func (r *root) write(path string, create bool, then func() tea.Cmd) tea.Cmd {
 
 func (r *root) saved(msg savedMsg) tea.Cmd {
 	r.saving = false
+	unsure := errors.Is(msg.err, store.ErrUnconfirmed)
+	switch {
+	case msg.desk != r.desk: // another study was laid on the desk meanwhile
+		if msg.err != nil {
+			r.problem = msg.err.Error()
+		}
+		return nil
+	case unsure:
+		msg.note, msg.err = msg.err.Error(), nil
+	}
 	if msg.err != nil {
 		switch {
 		case msg.created:
@@ -142,6 +152,9 @@ func (r *root) saved(msg savedMsg) tea.Cmd {
 	}
 	msg.desk.Saved(msg.path, msg.state)
 	r.problem = ""
+	if unsure {
+		r.problem, msg.note = msg.note, ""
+	}
 	r.say("saved in " + msg.path)
 	if msg.note != "" {
 		r.notice.text += "; " + msg.note

@@ -65,6 +65,10 @@ func (r *root) leave() tea.Cmd {
 // guarded does what would drop unsaved edits only after asking.
 func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
 	typing := r.page == atBench && r.bench.Busy()
+	if r.saving {
+		r.say("the save is still running; once more in a moment")
+		return nil
+	}
 	if !r.desk.Unsaved() && !typing {
 		return then()
 	}

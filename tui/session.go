@@ -3,6 +3,8 @@ package tui
 import (
 	"errors"
 	"fmt"
+	"strings"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -13,10 +15,11 @@ import (
 )
 
 // Journals opens the journal of the study at a path, "" for one without a
-// file. A study that is open elsewhere gives a *store.Held.
+// file, and tells what earlier sessions left. A study that is open elsewhere
+// gives a *store.Held.
 type Journals interface {
-	Begin(path string) (*store.Session, *store.Recovery, error)
-	// Alone opens a new journal for a study without a file and offers nothing.
+	Begin(path string) (*store.Session, []*store.Left, error)
+	// Alone opens a new journal for a study without a file.
 	Alone() (*store.Session, error)
 }
 
@@ -24,9 +27,10 @@ type Journals interface {
 type kept struct {
 	*store.Session
 	path     string
-	revision int             // of the desk when it was last told
-	left     *store.Recovery // offered, and not answered yet
-	troubled bool            // it was said that edits are not kept
+	revision int           // of the desk when it was last told
+	taken    []*store.Left // in hand, to be dropped when the study is saved
+	trouble  string        // as it was last said
+	coming   chan sessionMsg
 }
 
 // sessionMsg brings the journal of a study that was laid on a desk.
@@ -34,7 +38,7 @@ type sessionMsg struct {
 	desk    *desk.Desk
 	path    string
 	session *store.Session
-	left    *store.Recovery
+	lefts   []*store.Left
 	held    *store.Held
 	err     error
 }
@@ -46,55 +50,83 @@ func (r *root) beginSession() tea.Cmd {
 		return nil
 	}
 	before, journals, d, path := r.kept, r.journals, r.desk, r.desk.Path
-	r.kept = kept{}
+	coming := make(chan sessionMsg, 1)
+	r.kept = kept{coming: coming}
 	return r.shielded(func() tea.Msg {
-		if before.Session != nil {
-			_ = before.End(before.left != nil)
-		}
+		before.end(false)
 		msg := sessionMsg{desk: d, path: path}
-		msg.session, msg.left, msg.err = journals.Begin(path)
+		msg.session, msg.lefts, msg.err = journals.Begin(path)
 		if errors.As(msg.err, &msg.held) {
 			msg.session, msg.err = journals.Alone()
 		}
+		coming <- msg
 		return msg
 	})
 }
 
 func (r *root) sessionBegun(msg sessionMsg) tea.Cmd {
-	if msg.desk != r.desk || msg.held == nil && msg.path != r.desk.Path {
+	switch {
+	case msg.desk != r.desk:
 		if msg.session != nil {
-			_ = msg.session.End(msg.left != nil)
+			_ = msg.session.End(false)
 		}
 		return nil
+	case msg.path != r.desk.Path: // it was saved under a new name meanwhile
+		r.kept.Session = msg.session
+		return r.beginSession()
 	}
-	r.kept = kept{Session: msg.session, path: msg.path, revision: 1, left: msg.left}
+	r.kept = kept{Session: msg.session, path: msg.path, revision: 1}
 	switch {
 	case msg.err != nil:
 		r.problem = "edits are not kept against a crash: " + msg.err.Error()
 	case msg.held != nil:
 		r.desk.Path, r.kept.path = "", ""
 		r.problem = fmt.Sprintf("%s: %s. This is a copy in no file yet: look and try, and save it under a name of its own.", msg.path, msg.held)
-	case msg.left != nil:
-		r.offer(msg.left)
+	case len(msg.session.PutAside) > 0:
+		r.problem = "a journal that could not be read is put aside as " + strings.Join(msg.session.PutAside, ", ")
+	}
+	for _, l := range msg.lefts {
+		r.offer(l)
 	}
 	return nil
 }
 
-// offer asks what to do with edits that a session left behind.
-func (r *root) offer(left *store.Recovery) {
-	q := ask.Choice(r.th, r.keys, r.th.Clean(left.Words()), ask.Answer{Letter: "t", Label: "take them up"},
-		ask.Answer{Letter: "p", Label: "put them in a file of their own"})
+// offer asks what to do with work that a session left. What is not answered is
+// asked again the next time.
+func (r *root) offer(left *store.Left) {
+	take := ask.Answer{Letter: "t", Label: "take it up"}
+	put := ask.Answer{Letter: "p", Label: "put it in a file of its own"}
+	drop := ask.Answer{Letter: "d", Label: "drop it for good"}
+	later := ask.Answer{Letter: "esc", Label: "later"}
+	answers := []ask.Answer{take, put, drop, later}
+	text := left.Words()
+	switch {
+	case left.Stray:
+		answers = []ask.Answer{put, drop, later}
+	case left.Changed:
+		answers = []ask.Answer{put, take, drop, later}
+		text += " " + theirs(left.Study, r.desk.Study())
+	}
+	d := r.desk
+	q := ask.Choice(r.th, r.keys, r.th.Clean(text), answers...)
 	r.ask(q, func() tea.Cmd {
-		if q.Chosen() == 0 {
-			r.takeUp(left)
-			return nil
+		switch answers[q.Chosen()] {
+		case take:
+			r.takeUp(d, left)
+		case put:
+			return r.putAside(left)
+		case drop:
+			r.dropped(left.Drop(), "it is dropped")
 		}
-		return r.putAside(left)
+		return nil
 	})
 }
 
-func (r *root) takeUp(left *store.Recovery) {
-	r.kept.left = nil
+func (r *root) takeUp(d *desk.Desk, left *store.Left) {
+	if d != r.desk {
+		return
+	}
+	r.kept.taken = append(r.kept.taken, left)
 	r.edit(func() tea.Msg {
 		r.desk.Replace(left.Study, fmt.Sprintf("take up %d edits", len(left.Edits)))
 		r.bench.Refresh()
@@ -102,78 +134,105 @@ func (r *root) takeUp(left *store.Recovery) {
 	}, nil)
 }
 
-// asideMsg tells where edits are that nobody took up.
+// asideMsg tells where work is that nobody took up.
 type asideMsg struct {
 	path string
 	err  error
 }
 
-func (r *root) putAside(left *store.Recovery) tea.Cmd {
+func (r *root) putAside(left *store.Left) tea.Cmd {
 	path, aside := r.desk.Path, r.aside
+	if left.Stray {
+		path = ""
+	}
 	return r.shielded(func() tea.Msg {
 		kept, err := aside(path, left.Study)
+		if err == nil {
+			err = left.Drop()
+		}
 		return asideMsg{kept, err}
 	})
 }
 
 func (r *root) putsAside(msg asideMsg) {
-	if msg.err != nil {
-		r.problem = "the edits stay in the journal, because no file could be written: " + msg.err.Error()
-		return
-	}
-	r.kept.left = nil
-	if r.kept.Session != nil {
-		r.kept.Saved()
-	}
-	r.say("the edits are in " + msg.path)
+	r.dropped(msg.err, "it is in "+msg.path)
 }
 
-// tell passes on what changed on the desk since the journal was last told.
-func (r *root) tell() {
-	k := &r.kept
-	if k.Session == nil || k.revision == r.desk.Revision() {
+func (r *root) dropped(err error, said string) {
+	if err != nil {
+		r.problem = "it stays where it is and is asked for again: " + err.Error()
 		return
 	}
-	k.revision = r.desk.Revision()
-	if r.desk.Unsaved() {
-		k.Edited(r.desk.Last(), r.desk.Study())
-	} else if k.left == nil {
-		k.Saved()
+	r.say(said)
+}
+
+// tell passes on what changed on the desk since the journal was last told, and
+// says when edits are not kept.
+func (r *root) tell() {
+	k := &r.kept
+	if k.Session == nil {
+		return
 	}
-	switch err := k.Trouble(); {
-	case err == nil:
-		k.troubled = false
-	case !k.troubled:
-		k.troubled = true
-		r.problem = "edits are not kept against a crash: " + err.Error() + "; save often"
+	if k.revision != r.desk.Revision() {
+		k.revision = r.desk.Revision()
+		if r.desk.Unsaved() {
+			k.Edited(r.desk.Last(), r.desk.Study())
+		} else {
+			k.Saved("", nil)
+		}
 	}
+	trouble := ""
+	if err := k.Trouble(); err != nil {
+		trouble = err.Error()
+	}
+	if trouble != "" && trouble != k.trouble {
+		r.problem = "edits are not kept against a crash: " + trouble + "; save often"
+	}
+	k.trouble = trouble
 }
 
 // journalSaved says that the file holds a state of the study. A study that
 // has a new file gets a journal beside that one.
 func (r *root) journalSaved() tea.Cmd {
-	if r.kept.Session == nil {
-		return nil
+	k := &r.kept
+	for _, l := range k.taken {
+		_ = l.Drop() // what cannot be removed is found to be saved the next time
 	}
-	if r.kept.path != r.desk.Path {
+	k.taken = nil
+	if k.Session == nil {
+		return nil // it is on its way, and will see the new path
+	}
+	if k.path != r.desk.Path {
 		return r.beginSession()
 	}
-	r.kept.Saved()
+	k.revision = r.desk.Revision()
 	if r.desk.Unsaved() {
-		r.kept.Edited(r.desk.Last(), r.desk.Study())
+		k.Saved(r.desk.Last(), r.desk.Study())
+	} else {
+		k.Saved("", nil)
 	}
 	return nil
+}
+
+// end closes the journal, also one that is only on its way.
+func (k kept) end(keep bool) (done bool) {
+	if k.Session == nil && k.coming != nil {
+		select {
+		case msg := <-k.coming:
+			k.Session = msg.session
+		case <-time.After(time.Second):
+		}
+	}
+	return k.Session != nil && k.End(keep) == nil
 }
 
 // closeSession ends the journal with the bench. It reports whether unsaved
 // edits, if there are any, are kept in it.
 func (r *root) closeSession(keep bool, s *model.Study) bool {
 	k := r.kept
-	if k.Session == nil {
-		return false
-	}
-	if keep {
+	if keep && k.Session != nil && k.revision != r.desk.Revision() {
 		k.Edited("at the end", s)
 	}
-	return k.End(keep || k.left != nil) == nil && keep
+	keeping := keep && k.Session != nil
+	return k.end(keep) && keeping
 }

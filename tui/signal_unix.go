@@ -8,4 +8,4 @@ import (
 )
 
 // endings are the signals by which a program is ended from outside.
-var endings = []os.Signal{syscall.SIGHUP, syscall.SIGTERM, syscall.SIGINT}
+var endings = []os.Signal{syscall.SIGHUP, syscall.SIGTERM, syscall.SIGINT, syscall.SIGQUIT}

@@ -43,6 +43,7 @@ type Options struct {
 	Study       *model.Study // nil: a new one
 	Path        string       // file of Study, "" when it has none yet
 	Newer       *store.Newer // Study is what could be read of a file that is left as it is
+	Notice      string       // said until it is put away
 	Shelf       Shelf
 	Renderer    *lipgloss.Renderer // of the person's terminal
 	ASCII       bool               // show nothing outside ASCII
@@ -136,6 +137,7 @@ func New(o Options) Model {
 		s = newStudy()
 	}
 	r.lay(desk.New(s, o.Path))
+	r.problem = o.Notice
 	if o.Newer != nil {
 		r.lookOnly(o.Newer)
 	}

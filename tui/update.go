@@ -106,7 +106,9 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 }
 
 // atRest reports whether leaving would lose nothing.
-func (r *root) atRest() bool { return !r.desk.Unsaved() && !r.bench.Busy() && r.asked() == nil }
+func (r *root) atRest() bool {
+	return !r.desk.Unsaved() && !r.saving && !r.bench.Busy() && r.asked() == nil
+}
 
 // pressUnseen takes keys while the window is too small to show what they do:
 // only leaving without loss is possible.

@@ -69,14 +69,16 @@ func (p program) save(s study, what string) error {
 // holdAlone keeps benches and other commands off a study. It refuses one that
 // is open elsewhere, or that has edits which nobody took up yet.
 func (p program) holdAlone(path string) (release func(), err error) {
-	session, left, err := p.journals().Begin(path)
+	session, lefts, err := p.journals().Begin(path)
 	if err != nil {
 		return nil, err
 	}
-	release = func() { _ = session.End(left != nil) }
-	if left != nil {
-		release()
-		return nil, fmt.Errorf("%s Take them up or put them aside first: backspan open %s", left.Words(), report.Printable(path))
+	release = func() { _ = session.End(false) }
+	for _, l := range lefts {
+		if !l.Stray {
+			release()
+			return nil, fmt.Errorf("%s Take it up or put it aside first: backspan open %s", l.Words(), report.Printable(path))
+		}
 	}
 	return release, nil
 }

@@ -7,6 +7,8 @@ import (
 	"io"
 	"slices"
 	"strings"
+
+	"backspan/store/report"
 )
 
 // command is one word after "backspan".
@@ -56,7 +58,7 @@ func (p program) run(args []string) int {
 	}
 	i := slices.IndexFunc(commands(), func(c command) bool { return c.name == args[0] })
 	if i < 0 {
-		return p.cannot(fmt.Errorf("unknown command %q; \"backspan --help\" lists the commands. To open a study: backspan open %s", args[0], args[0]))
+		return p.cannot(fmt.Errorf("unknown command %q; \"backspan --help\" lists the commands. To open a study: backspan open %s", args[0], report.Printable(args[0])))
 	}
 	return commands()[i].run(p, args[1:])
 }

@@ -54,7 +54,7 @@ func (p program) bash() string {
 	}
 	return fmt.Sprintf(`# bash completion for backspan; to use it now: source <(backspan completion bash)
 _backspan() {
-	local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags=
+	local IFS=$' \t\n' word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags=
 	COMPREPLY=()
 	if [ "$COMP_CWORD" -eq 1 ]; then
 		COMPREPLY=($(compgen -W '%s help' -- "$word"))
@@ -68,7 +68,14 @@ _backspan() {
 %s	esac
 	case $word in
 		-*) COMPREPLY=($(compgen -W "$flags" -- "$word")) ;;
-		*) COMPREPLY=($(compgen -f -X '!*.toml' -- "$word") $(compgen -d -- "$word")) ;;
+		*)
+			if [ "${COMP_WORDS[1]}" = completion ]; then
+				COMPREPLY=($(compgen -W 'bash zsh fish' -- "$word"))
+				return
+			fi
+			IFS=$'\n'
+			COMPREPLY=($(compgen -f -X '!*.toml' -- "$word") $(compgen -d -- "$word"))
+			;;
 	esac
 }
 complete -o filenames -F _backspan backspan

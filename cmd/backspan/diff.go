@@ -49,15 +49,15 @@ func (p program) contrasts(files []string, variants []string) ([]report.Contrast
 			return nil, err
 		}
 		c := ofVariants("Variant "+variants[0]+" against "+variants[1], &s.Variants[0], &s.Variants[len(s.Variants)-1])
-		c.Currency = s.Currency
+		c.Currencies = [2]string{s.Currency, s.Currency}
 		return []report.Contrast{c}, nil
 	case len(variants) == 0 && len(files) == 2:
 		folder := store.NewFolder(p.dir)
-		a, err := folder.Open(files[0])
+		a, _, err := findIn(folder, files[0])
 		if err != nil {
 			return nil, err
 		}
-		b, err := folder.Open(files[1])
+		b, _, err := findIn(folder, files[1])
 		if err != nil {
 			return nil, err
 		}
@@ -88,7 +88,7 @@ func ofStudies(a, b *model.Study, files []string) []report.Contrast {
 		}
 	}
 	for i := range cs {
-		cs[i].From, cs[i].To, cs[i].Currency = files[0], files[1], a.Currency
+		cs[i].From, cs[i].To, cs[i].Currencies = files[0], files[1], [2]string{a.Currency, b.Currency}
 	}
 	return cs
 }

@@ -3,11 +3,14 @@ package main
 import (
 	"bufio"
 	"cmp"
+	"errors"
 	"flag"
 	"fmt"
 	"os"
 	"os/exec"
+	"os/signal"
 	"path/filepath"
+	"runtime"
 	"strings"
 
 	"backspan/store"
@@ -24,7 +27,7 @@ func (p program) edit(args []string) int {
 	if done {
 		return status
 	}
-	_, path, err := findIn(store.NewFolder(p.dir), first(rest))
+	path, err := p.toEdit(first(rest))
 	if err == nil && path == "" {
 		err = fmt.Errorf("edit: there is no study in this folder; make one first: backspan new my.toml")
 	}
@@ -42,14 +45,24 @@ func (p program) edit(args []string) int {
 	return statusFine
 }
 
+// toEdit is the file of that name, which may be broken: this is where it is
+// mended. Without a name it is the only study in the folder.
+func (p program) toEdit(name string) (string, error) {
+	if name != "" {
+		return name, nil
+	}
+	_, path, err := findIn(store.NewFolder(p.dir), "")
+	if path != "" {
+		err = nil
+	}
+	return path, err
+}
+
 // editCopy lets the person edit until the copy is sound and saved, or until
 // they leave it.
 func (p program) editCopy(path string) error {
 	folder := store.NewFolder(filepath.Dir(path))
-	if _, err := folder.Open(path); err != nil {
-		return err
-	}
-	was, err := os.ReadFile(path)
+	was, err := folder.OpenText(path)
 	if err != nil {
 		return err
 	}
@@ -57,6 +70,7 @@ func (p program) editCopy(path string) error {
 	if err != nil {
 		return err
 	}
+	fmt.Fprintf(p.err, "editing a copy, %s\n", report.Printable(temp))
 	for {
 		if err := p.runEditor(temp); err != nil {
 			return fmt.Errorf("%w; what was edited is in %s", err, report.Printable(temp))
@@ -77,7 +91,7 @@ func (p program) editCopy(path string) error {
 			}
 			return os.RemoveAll(filepath.Dir(temp))
 		}
-		if !p.again(err) {
+		if errors.Is(err, store.ErrChanged) || !p.again(err) {
 			return fmt.Errorf("%w\nnot saved; what was edited is in %s", err, report.Printable(temp))
 		}
 	}
@@ -93,13 +107,20 @@ func copyOf(path string, src []byte) (string, error) {
 	return temp, os.WriteFile(temp, src, 0o600)
 }
 
-// runEditor runs the editor as a shell would, for it may have arguments.
+// runEditor runs the editor as a shell would, for it may have arguments. An
+// interrupt is the editor's own business.
 func (p program) runEditor(file string) error {
-	words := strings.Fields(cmp.Or(p.env("VISUAL"), p.env("EDITOR"), "vi"))
-	cmd := exec.Command(words[0], append(words[1:], file)...) //nolint:gosec // the person's own choice
+	editor := cmp.Or(strings.TrimSpace(p.env("VISUAL")), strings.TrimSpace(p.env("EDITOR")), "vi")
+	cmd := exec.Command("sh", "-c", editor+` "$1"`, "--", file)
+	if runtime.GOOS == "windows" {
+		words := strings.Fields(editor)
+		cmd = exec.Command(words[0], append(words[1:], file)...)
+	}
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = p.in, p.out, p.err
+	signal.Ignore(os.Interrupt)
+	defer signal.Reset(os.Interrupt)
 	if err := cmd.Run(); err != nil {
-		return fmt.Errorf("the editor %q failed: %w", report.Printable(words[0]), err)
+		return fmt.Errorf("the editor %q failed: %w", report.Printable(editor), err)
 	}
 	return nil
 }

@@ -37,6 +37,7 @@ func TestEditInOnesOwnEditor(t *testing.T) {
 		{"nothing", "true", 0, "nothing was changed", false},
 		{"a value out of range", `sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 2000/' "$2"`, 2, "not saved; what was edited is in", false},
 		{"no TOML any more", `echo '[[[' >> "$2"`, 2, "not saved; what was edited is in", false},
+		{"quotes in the editor's own words", `echo "$1" | grep -q -- --wait && sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 20/' "$2"`, 0, "saved in", true},
 		{"an editor that fails", "exit 3", 2, "failed", false},
 	} {
 		dir := t.TempDir()
@@ -54,5 +55,26 @@ func TestEditInOnesOwnEditor(t *testing.T) {
 				t.Errorf("%s: what was edited is lost, %v", tc.name, err)
 			}
 		}
+	}
+}
+
+// A broken study is mended here, of all places.
+func TestEditMendsABrokenStudy(t *testing.T) {
+	dir := t.TempDir()
+	path := write(t, dir, "trials.toml", strings.Replace(sampleText(), "margin_asked_percent = 10", "margin_asked_percent = 1000", 1))
+	s := editing(t, dir, `sed -i.x 's/^margin_asked_percent = 1000/margin_asked_percent = 20/' "$2"`)
+	if now, err := os.ReadFile(path); s.status != 0 || err != nil || !strings.Contains(string(now), "margin_asked_percent = 20") {
+		t.Errorf("%+v, %v", s, err)
+	}
+}
+
+func TestEditWithABlankEditor(t *testing.T) {
+	dir := t.TempDir()
+	var out, err bytes.Buffer
+	p := program{out: &out, err: &err, dir: dir, env: func(name string) string {
+		return map[string]string{"VISUAL": " ", "EDITOR": "true", "XDG_STATE_HOME": dir}[name]
+	}}
+	if status := p.run([]string{"edit", write(t, dir, "trials.toml", sampleText())}); status != 0 || !strings.Contains(err.String(), "nothing was changed") {
+		t.Errorf("status %d, %s", status, err.String())
 	}
 }

@@ -90,8 +90,16 @@ func (p program) options(path string) (tui.Options, error) {
 	}
 	s, err := folder.Open(path)
 	o.Study, o.Path = s, path
-	if errors.As(err, &o.Newer) {
+	switch {
+	case errors.As(err, &o.Newer):
 		o.Path, err = "", nil
+	case err != nil:
+		// The work on a file that is gone or broken is not lost with it.
+		if left := p.journals().Salvage(path); left != nil {
+			o.Study, o.Path = left.Study, ""
+			o.Notice = fmt.Sprintf("%v. This is the work on it that was not saved, in no file yet: save it under a new name.", err)
+			err = nil
+		}
 	}
 	return o, err
 }

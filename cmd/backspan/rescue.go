@@ -32,6 +32,8 @@ func (p program) ended(e tui.Ending) {
 	}
 	switch {
 	case !e.Unsaved:
+	case e.Journaled && e.Path != "" && !there(e.Path):
+		p.rescue(e.Path, e.Study)
 	case e.Journaled && e.Path != "":
 		fmt.Fprintf(p.err, "backspan: the edits that were not saved are kept; to go on with them: backspan open %s\n", report.Printable(e.Path))
 	case e.Journaled:
@@ -39,6 +41,11 @@ func (p program) ended(e tui.Ending) {
 	default:
 		p.rescue(e.Path, e.Study)
 	}
+}
+
+func there(path string) bool {
+	_, err := os.Stat(path)
+	return err == nil
 }
 
 // rescue keeps a study in a file of its own and says where.

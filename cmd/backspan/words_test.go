@@ -105,6 +105,7 @@ func TestBashCompletes(t *testing.T) {
 		{"backspan compare --for", "--format"},
 		{"backspan check --format js", "json"},
 		{"backspan open --as", "--ascii"},
+		{"backspan completion f", "fish"},
 	} {
 		words := strings.Fields(tc.words)
 		out, err := exec.Command(bash, "-c", script+"\nCOMP_WORDS=("+tc.words+"); COMP_CWORD="+string(rune('0'+len(words)-1))+"\n_backspan; echo ${COMPREPLY[@]}").CombinedOutput()

@@ -112,32 +112,70 @@ func TestGoesOnAfterAFullDisk(t *testing.T) {
 	}
 }
 
-func TestResumeAndClear(t *testing.T) {
+// A save drops the states before it and keeps the one after it in the same
+// breath: wherever the disk is full, one of them is there.
+func TestSavedNeverLeavesAGap(t *testing.T) {
+	for room := 0; room < 600; room++ {
+		m := &memory{room: -1}
+		w := begun(t, m)
+		for _, s := range []string{"one", "two"} {
+			if err := w.Add([]byte(s), Edit{Name: s}); err != nil {
+				t.Fatal(err)
+			}
+		}
+		m.room = room
+		err := w.Saved("file of one", []byte("two"), Edit{Name: "two"})
+		f := Read(m.data)
+		if string(f.Text) != "two" || err == nil && (len(f.Edits) != 1 || f.Base != "file of one") || err != nil && len(f.Edits) != 2 {
+			t.Fatalf("room for %d bytes, %v: %+v, %q", room, err, f.Edits, f.Text)
+		}
+	}
 	m := &memory{room: -1}
 	w := begun(t, m)
-	for _, s := range []string{"one", "two"} {
-		if err := w.Add([]byte(s), Edit{Name: s}); err != nil {
+	if err := w.Add([]byte("one"), Edit{Name: "one"}); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Saved("file of one", nil); err != nil {
+		t.Fatal(err)
+	}
+	if f := Read(m.data); !f.Clean || len(f.Edits) != 0 || f.Text != nil {
+		t.Errorf("%+v", f)
+	}
+}
+
+func TestALongJournalIsCutAtASave(t *testing.T) {
+	m := &memory{room: -1}
+	w := begun(t, m)
+	for i := range 3 {
+		if err := w.Add(bytes.Repeat([]byte{byte('a' + i)}, mostLength/2), Edit{Name: "large"}); err != nil {
 			t.Fatal(err)
 		}
 	}
-	m.data = m.data[:len(m.data)-1]
-	next := someone
-	next.PID = 8
-	w, err := Resume(m, next, Read(m.data))
-	if err != nil {
-		t.Fatal(err)
+	if err := w.Saved("file", nil); err != nil || len(m.data) > 1000 {
+		t.Errorf("%d bytes are left, %v", len(m.data), err)
 	}
-	if err := w.Add([]byte("three"), Edit{Name: "three"}); err != nil {
-		t.Fatal(err)
+	if f := Read(m.data); !f.Clean || f.Head != someone || f.Base != "file" {
+		t.Errorf("%+v", f)
 	}
-	if f := Read(m.data); f.Torn || f.Head.PID != 8 || len(f.Edits) != 2 || string(f.Text) != "three" {
-		t.Errorf("torn %v, %+v, %+v, %q", f.Torn, f.Head, f.Edits, f.Text)
+}
+
+// What is no journal, or one of a version to come, is not taken for a clean
+// one.
+func TestForeignFilesAreNotClean(t *testing.T) {
+	m := &memory{room: -1}
+	begun(t, m)
+	turned := bytes.Clone(m.data)
+	turned[len(magic)+frame+4] ^= 1
+	for name, src := range map[string][]byte{
+		"empty": nil, "another file": []byte("precious"), "a version to come": []byte("backspan journal 2\n"),
+		"no head": []byte(magic), "a head with a byte turned": turned, "a state without a head": appendRecord([]byte(magic), wholeRecord, editBytes([]Edit{{}}), []byte("x")),
+	} {
+		if f := Read(src); f.Clean || f.Text != nil {
+			t.Errorf("%s: %+v", name, f)
+		}
 	}
-	if err := w.Clear(); err != nil {
-		t.Fatal(err)
-	}
-	if f := Read(m.data); f.Torn || len(f.Edits) != 0 || f.Text != nil || f.Head.PID != 8 {
-		t.Errorf("after clearing: %+v", f)
+	if !Read(m.data).Clean {
+		t.Error("one just begun is not clean")
 	}
 }
 
@@ -150,7 +188,7 @@ func FuzzRead(f *testing.F) {
 	f.Add([]byte(magic))
 	f.Fuzz(func(t *testing.T, src []byte) {
 		found := Read(src)
-		if found.whole > int64(max(len(src), len(magic))) || (len(found.Edits) == 0) != (found.Text == nil) {
+		if found.Clean && found.Torn || (len(found.Edits) == 0) != (found.Text == nil) {
 			t.Errorf("%+v", found)
 		}
 	})

@@ -1,9 +1,9 @@
 package journal
 
 import (
+	"bytes"
 	"encoding/binary"
 	"encoding/json"
-	"strings"
 	"time"
 )
 
@@ -15,6 +15,7 @@ type Head struct {
 	Host  string    `json:"host"`
 	PID   int       `json:"pid"`
 	Since time.Time `json:"since"`
+	Base  string    `json:"base"` // fingerprint of the study's file when the journal was begun
 }
 
 // Found is what a journal holds.
@@ -22,8 +23,9 @@ type Found struct {
 	Head  Head
 	Edits []Edit // oldest first
 	Text  []byte // the last state; nil when there is none
-	Torn  bool   // the end was cut off
-	whole int64  // bytes that stand whole
+	Base  string // fingerprint of the file that the edits started from
+	Torn  bool   // the end could not be read
+	Clean bool   // a whole head, and nothing that could not be read
 }
 
 // Edit is one step that was kept.
@@ -35,34 +37,32 @@ type Edit struct {
 // Read takes a journal as it was found. What cannot be read ends it.
 func Read(src []byte) Found {
 	var f Found
-	rest, ok := strings.CutPrefix(string(src), magic)
-	if !ok {
-		f.Torn = len(src) > 0
-		return f
-	}
-	for left := []byte(rest); len(left) > 0; {
-		kind, body, after, ok := nextRecord(left)
-		if !ok || !f.take(kind, body) {
-			f.Torn = true
-			break
+	left, ok := bytes.CutPrefix(src, []byte(magic))
+	headed := false
+	for ok && len(left) > 0 {
+		var kind byte
+		var body []byte
+		if kind, body, left, ok = nextRecord(left); ok {
+			headed = headed || kind == headRecord
+			ok = headed && f.take(kind, body)
 		}
-		left = after
-		f.whole = int64(len(src) - len(left))
 	}
-	f.whole = max(f.whole, int64(len(magic)))
+	f.Torn = !ok
+	f.Clean = ok && headed
 	return f
 }
 
 func (f *Found) take(kind byte, body []byte) bool {
 	switch kind {
 	case headRecord:
-		return json.Unmarshal(body, &f.Head) == nil
+		err := json.Unmarshal(body, &f.Head)
+		f.Base = f.Head.Base
+		return err == nil
 	case savedRecord:
-		f.Edits, f.Text = nil, nil
-		return len(body) == 0
+		return f.takeSaved(body)
 	}
 	edits, body, ok := cutEdits(body)
-	if !ok {
+	if !ok || len(edits) == 0 {
 		return false
 	}
 	switch {
@@ -81,19 +81,46 @@ func (f *Found) take(kind byte, body []byte) bool {
 	return true
 }
 
+// takeSaved drops what was before, and takes the state that came with the news.
+func (f *Found) takeSaved(body []byte) bool {
+	base, body, ok := cutText(body)
+	if !ok {
+		return false
+	}
+	edits, text, ok := cutEdits(body)
+	if !ok {
+		return false
+	}
+	f.Base, f.Edits, f.Text = base, edits, nil
+	if len(edits) > 0 {
+		f.Text = append([]byte{}, text...)
+	}
+	return true
+}
+
+func textBytes(s string) []byte { return append(binary.AppendUvarint(nil, uint64(len(s))), s...) }
+
+func cutText(b []byte) (s string, rest []byte, ok bool) {
+	length, n := binary.Uvarint(b)
+	if n <= 0 || length > uint64(len(b)-n) {
+		return "", nil, false
+	}
+	b = b[n:]
+	return string(b[:length]), b[length:], true
+}
+
 func editBytes(edits []Edit) []byte {
 	b := binary.AppendUvarint(nil, uint64(len(edits)))
 	for _, e := range edits {
 		b = binary.AppendVarint(b, e.At.UnixNano())
-		b = binary.AppendUvarint(b, uint64(len(e.Name)))
-		b = append(b, e.Name...)
+		b = append(b, textBytes(e.Name)...)
 	}
 	return b
 }
 
 func cutEdits(b []byte) (edits []Edit, rest []byte, ok bool) {
 	count, n := binary.Uvarint(b)
-	if n <= 0 || count == 0 {
+	if n <= 0 {
 		return nil, nil, false
 	}
 	for b = b[n:]; count > 0; count-- {
@@ -111,11 +138,6 @@ func cutEdit(b []byte) (e Edit, rest []byte, ok bool) {
 	if n <= 0 {
 		return e, nil, false
 	}
-	b = b[n:]
-	length, n := binary.Uvarint(b)
-	if n <= 0 || length > uint64(len(b)-n) {
-		return e, nil, false
-	}
-	b = b[n:]
-	return Edit{time.Unix(0, at), string(b[:length])}, b[length:], true
+	name, rest, ok := cutText(b[n:])
+	return Edit{time.Unix(0, at), name}, rest, ok
 }

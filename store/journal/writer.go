@@ -33,28 +33,28 @@ func Begin(f File, h Head) (*Writer, error) {
 	return w, w.restart()
 }
 
-// Resume goes on behind what was found in the file, under a new head.
-func Resume(f File, h Head, found Found) (*Writer, error) {
-	head, err := json.Marshal(h)
-	if err != nil {
-		return nil, err
-	}
-	w := &Writer{file: f, head: appendRecord([]byte(magic), headRecord, head), end: found.whole, text: found.Text, behind: true}
-	return w, w.add(appendRecord(nil, headRecord, head))
-}
-
 // mostLength is how long a journal grows before it is cut at a save.
 const mostLength = 4 << 20
 
-// Clear drops all states: they are saved elsewhere. A journal that is not long
-// only says so, because cutting a file waits for the disk where writing does
-// not.
-func (w *Writer) Clear() error {
-	w.text = nil
-	if w.end > mostLength {
-		return w.restart()
+// Saved drops all states, because the file of the study, which now has the
+// fingerprint base, holds them. With edits, text is a state that the file does
+// not hold; it is one record with the news, so that it is never missing.
+// A journal that is not long is not cut, because cutting a file waits for the
+// disk where writing does not.
+func (w *Writer) Saved(base string, text []byte, edits ...Edit) error {
+	if len(edits) == 0 && w.end > mostLength {
+		if err := w.restart(); err != nil {
+			return err
+		}
 	}
-	return w.add(appendRecord(nil, savedRecord))
+	if err := w.add(appendRecord(nil, savedRecord, textBytes(base), editBytes(edits), text)); err != nil {
+		return err
+	}
+	w.text = nil
+	if len(edits) > 0 {
+		w.text = append([]byte{}, text...)
+	}
+	return nil
 }
 
 func (w *Writer) restart() error {

@@ -11,8 +11,8 @@ import (
 // Contrast is what two sides of one name set differently.
 type Contrast struct {
 	Title       string
-	From, To    string // what stands over the columns
-	Currency    string
+	From, To    string    // what stands over the columns
+	Currencies  [2]string // of either side
 	Differences []model.Difference
 	Note        string
 }
@@ -26,7 +26,7 @@ func Contrasts(w io.Writer, cs []Contrast, f Format) error {
 		rows := [][]string{{"what", "key", "label", "from", "to", "applies"}}
 		for _, c := range cs {
 			for _, d := range c.Differences {
-				rows = append(rows, []string{c.Title, d.Path, d.Label, d.From, d.To, applies(d)})
+				rows = append(rows, []string{c.Title, d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), applies(d)})
 			}
 		}
 		return writeAll(csv.NewWriter(w), rows)
@@ -50,7 +50,7 @@ func contrastGrids(cs []Contrast) []grid {
 			if d.Idle {
 				label += " (not in use on both sides)"
 			}
-			grids[i].rows = append(grids[i].rows, []string{label, orNothing(money(d.From, d.Unit, c.Currency)), orNothing(money(d.To, d.Unit, c.Currency))})
+			grids[i].rows = append(grids[i].rows, []string{label, orNothing(money(d.From, d.Unit, c.Currencies[0])), orNothing(money(d.To, d.Unit, c.Currencies[1]))})
 		}
 		if len(c.Differences) == 0 && c.Note == "" {
 			grids[i].note = "nothing is set differently"
@@ -87,7 +87,7 @@ func writeContrastJSON(w io.Writer, cs []Contrast) error {
 	for i, c := range cs {
 		out[i] = jsonContrast{What: c.Title, From: c.From, To: c.To, Note: c.Note, Differences: []jsonDifference{}}
 		for _, d := range c.Differences {
-			out[i].Differences = append(out[i].Differences, jsonDifference{d.Path, d.Label, d.From, d.To, !d.Idle})
+			out[i].Differences = append(out[i].Differences, jsonDifference{d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), !d.Idle})
 		}
 	}
 	enc := json.NewEncoder(w)
