@@ -15,6 +15,7 @@ type Outcome struct {
 	Stack    stack.Result // the pieces in place, for drawings
 	Load     carry.Load   // the ready machine on the pilot's back
 	Speeds   part.SpeedMap
+	Layout   Layout // outlines and places, for drawings
 }
 
 // Reading finds a reading by key.
