@@ -38,6 +38,7 @@ type Layout struct {
 	HipAhead    float64 // hip axis ahead of the back plane
 	StrapUp     float64 // where the shoulder straps pull
 	HangSpacing float64
+	Turn        part.Turn // of the propeller
 }
 
 // formed is a drive that tells its outline.
@@ -51,7 +52,7 @@ func (c *chain) layOut() {
 		Mount: s.Depth - s.DriveDepth, CrankUp: crank, ThrustUp: f.ThrustHeight,
 		PropellerRadius: c.propeller.Diameter() / 2, GuardRadius: f.GuardDiameter / 2, GuardAft: s.Depth - f.GuardAhead, ClearanceAsked: f.TipClearance,
 		TankAft: t.Aft, TankUp: t.Up, TankHeight: t.Height, TankSide: side(t.Capacity, t.Height), TankFill: t.Fill,
-		HipAhead: c.study.Pilot.BackBehindHip, StrapUp: c.study.Pilot.StrapHeight, HangSpacing: f.HangSpacing,
+		HipAhead: c.study.Pilot.BackBehindHip, StrapUp: c.study.Pilot.StrapHeight, HangSpacing: f.HangSpacing, Turn: c.turn(),
 	}
 	l.Bodies = make([]Body, 0, 12)
 	l.carrying(c, crank)
@@ -104,6 +105,14 @@ func (l *Layout) driving(c *chain, crank float64) {
 		}
 		l.Bodies = append(l.Bodies, b)
 	}
+}
+
+// turn is the propeller's direction of rotation.
+func (c *chain) turn() part.Turn {
+	if c.variant.Engine.Turns.Sign()*float64(c.drive.Turn()) > 0 {
+		return part.Clockwise
+	}
+	return part.Anticlockwise
 }
 
 // side is that of a square tank with upright walls.

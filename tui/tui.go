@@ -17,6 +17,7 @@ import (
 	"backspan/tui/desk"
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
@@ -80,6 +81,7 @@ const (
 	atBench page = iota
 	atSideBySide
 	atTables
+	atDrawing
 	atStudies
 	atKeys
 )
@@ -104,6 +106,7 @@ type root struct {
 	bench   *bench.Model
 	beside  *sidebyside.Model
 	tables  *tables.Model
+	drawing *drawing.Model
 	studies *studies.Model
 	help    *keys.Model
 
@@ -159,6 +162,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
+	r.drawing = drawing.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -172,6 +176,8 @@ func (r *root) refresh() {
 		r.beside.Refresh()
 	case atTables:
 		r.tables.Refresh()
+	case atDrawing:
+		r.drawing.Refresh()
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
@@ -127,6 +128,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atSideBySide), true
 	case key.Matches(msg, e.Tables):
 		return r.goTo(atTables), true
+	case key.Matches(msg, e.Drawing):
+		return r.goTo(atDrawing), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -157,7 +160,7 @@ func (r *root) goTo(p page) (cmd tea.Cmd) {
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide && r.page != atTables {
+	if r.page == atStudies || r.page == atKeys {
 		return nil, false
 	}
 	switch {
@@ -191,6 +194,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		r.edit(func() tea.Msg { return r.beside.Update(msg) }, &out)
 	case atTables:
 		out = r.tables.Update(msg)
+	case atDrawing:
+		out = r.drawing.Update(msg)
 	case atStudies:
 		out = r.studies.Update(msg)
 	case atKeys:
@@ -199,7 +204,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	switch out := out.(type) {
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, studies.BackMsg:
 		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
@@ -222,6 +227,8 @@ func (r *root) place() keymap.Place {
 		return r.beside.Place()
 	case atTables:
 		return r.tables.Place()
+	case atDrawing:
+		return r.drawing.Place()
 	case atStudies:
 		return r.studies.Place()
 	case atKeys:

@@ -30,6 +30,8 @@ func (r *root) arrange() {
 		r.beside.Size(r.w, h)
 	case atTables:
 		r.tables.Size(r.w, h)
+	case atDrawing:
+		r.drawing.Size(r.w, h)
 	case atStudies:
 		r.studies.Size(r.w, h)
 	case atKeys:
@@ -78,6 +80,8 @@ func (r *root) inSight() []string {
 		return r.beside.View()
 	case atTables:
 		return r.tables.View()
+	case atDrawing:
+		return r.drawing.View()
 	case atStudies:
 		return r.studies.View()
 	case atKeys:
