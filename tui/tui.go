@@ -17,6 +17,7 @@ import (
 	"backspan/tui/desk"
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
@@ -82,6 +83,7 @@ const (
 	atSideBySide
 	atTables
 	atDrawing
+	atCurves
 	atStudies
 	atKeys
 )
@@ -107,6 +109,7 @@ type root struct {
 	beside  *sidebyside.Model
 	tables  *tables.Model
 	drawing *drawing.Model
+	curves  *curves.Model
 	studies *studies.Model
 	help    *keys.Model
 
@@ -163,6 +166,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
 	r.drawing = drawing.New(r.th, r.keys, d)
+	r.curves = curves.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -178,6 +182,8 @@ func (r *root) refresh() {
 		r.tables.Refresh()
 	case atDrawing:
 		r.drawing.Refresh()
+	case atCurves:
+		r.curves.Refresh()
 	}
 }
 

@@ -32,6 +32,8 @@ func (r *root) arrange() {
 		r.tables.Size(r.w, h)
 	case atDrawing:
 		r.drawing.Size(r.w, h)
+	case atCurves:
+		r.curves.Size(r.w, h)
 	case atStudies:
 		r.studies.Size(r.w, h)
 	case atKeys:
@@ -82,6 +84,8 @@ func (r *root) inSight() []string {
 		return r.tables.View()
 	case atDrawing:
 		return r.drawing.View()
+	case atCurves:
+		return r.curves.View()
 	case atStudies:
 		return r.studies.View()
 	case atKeys:

@@ -121,3 +121,16 @@ func (c *Canvas) Lines() []string {
 	}
 	return lines
 }
+
+// Lay puts another canvas on this one, its corner at a cell. Its blanks leave
+// what is there.
+func (c *Canvas) Lay(o *Canvas, col, row int) {
+	for y := range o.h {
+		for x := range o.w {
+			k := o.cells[y*o.w+x]
+			if at := (row+y)*c.w + col + x; k != (cell{}) && row+y < c.h && col+x < c.w {
+				c.cells[at] = k
+			}
+		}
+	}
+}

@@ -55,20 +55,21 @@ func tone(key string) Tone {
 	return Plain
 }
 
-// wheels measures what turns against one another.
+// wheels measures what turns against one another. What does the same work has
+// the same letter in every machine.
 func (d *Drawing) wheels(l *model.Layout) {
 	for _, b := range l.Bodies {
-		switch b.Key {
-		case "drive.crank_pulley", "drive.driven_pulley", "drive.pinion", "drive.wheel", "drive.flange", "drive.hub":
-			d.measure("", wheelWords[b.Key], Point{-b.Low.Radius, b.Low.Up}, Point{b.Low.Radius, b.Low.Up}, false)
+		if w, ok := wheels[b.Key]; ok {
+			d.Dimensions = append(d.Dimensions, Dimension{Letter: w.letter, Label: w.word,
+				From: Point{-b.Low.Radius, b.Low.Up}, To: Point{b.Low.Radius, b.Low.Up}})
 		}
 	}
 }
 
-var wheelWords = map[string]string{
-	"drive.crank_pulley": "crank pulley, outside", "drive.driven_pulley": "driven pulley, outside",
-	"drive.pinion": "pinion, over tips", "drive.wheel": "wheel, over tips",
-	"drive.flange": "propeller plate", "drive.hub": "propeller hub",
+var wheels = map[string]struct{ letter, word string }{
+	"drive.crank_pulley": {"e", "crank pulley, outside"}, "drive.driven_pulley": {"f", "driven pulley, outside"},
+	"drive.pinion": {"e", "pinion, over tips"}, "drive.wheel": {"f", "wheel, over tips"},
+	"drive.flange": {"g", "propeller plate"}, "drive.hub": {"g", "propeller hub"},
 }
 
 // disc draws what two discs and their tangents enclose: in every direction the

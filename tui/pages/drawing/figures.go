@@ -65,7 +65,7 @@ func (m *Model) rows(hand, ref *subject) []row {
 		if ref != nil {
 			r.there, r.by = "-", ""
 			for _, o := range slices.Concat(ref.drawing.Dimensions, ref.drawing.Pieces) {
-				if o.Label == d.Label {
+				if d.Letter != "" && o.Letter == d.Letter || d.Letter == "" && o.Label == d.Label {
 					r.there, r.by = length(o.Length()), difference(d.Length(), o.Length())
 				}
 			}

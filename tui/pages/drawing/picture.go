@@ -39,7 +39,10 @@ func (p *picture) scale(hand, ref *subject) {
 		box = box.Union(ref.box(whole))
 		high = math.Max(high, ref.box(whole).Height())
 	}
-	rows := p.rows(p.h) - 1 // for the difference
+	rows := p.rows(p.h)
+	if !p.m.rear {
+		rows-- // for the difference
+	}
 	p.frame.Column = raster.Fit(box.Width(), high, p.w, max(rows, 1))
 	p.frame.Left = box.Min.X
 	if p.m.rear {
@@ -51,7 +54,7 @@ func (p *picture) scale(hand, ref *subject) {
 // shown itself as a line where ghost is set.
 func (p *picture) draw(s, ref *subject, ghost bool) []string {
 	rows := p.rows(p.h)
-	if ref != nil {
+	if ref != nil && !p.m.rear {
 		rows--
 	}
 	rows = max(rows, 0)
@@ -152,7 +155,7 @@ func (p *picture) dimensions(s, ref *subject) {
 		shown++
 		row++
 	}
-	if ref != nil {
+	if ref != nil && !p.m.rear {
 		p.difference(row, s, ref)
 	}
 }
@@ -174,20 +177,16 @@ func (p *picture) piece(row int, d elevation.Dimension) {
 func (p *picture) difference(row int, s, ref *subject) {
 	here, there := s.drawing.Dimensions[0], ref.drawing.Dimensions[0]
 	by := here.Length() - there.Length()
-	text := "as deep as the reference"
-	if p.m.rear {
-		text = "guard as wide as the reference's"
-	}
-	name := p.m.th.Clean(ref.outcome.Variant)
 	if n := difference(here.Length(), there.Length()); n != "" {
-		text = n + " against " + name
-		if p.m.rear {
-			text = "guard " + text
+		text := n + " against " + p.m.th.Clean(ref.outcome.Variant)
+		end, start := p.frame.X(math.Max(there.To.X, here.To.X)), p.frame.X(math.Min(there.To.X, here.To.X))
+		if float64(theme.Width(text)) > math.Max(float64(p.w)-end-2, start-2) {
+			text = n
 		}
 		p.on.Measure(row, p.frame.X(there.To.X), p.frame.X(there.To.X+by), text, p.m.th.Strong, p.m.th.Strong)
 		return
 	}
-	p.on.Put(max(int(p.frame.X(here.From.X)), 0), row, p.m.th.Cut(text, p.w), p.m.th.Quiet)
+	p.on.Put(max(int(p.frame.X(here.From.X)), 0), row, "as deep as the reference", p.m.th.Quiet)
 }
 
 // length is a figure in mm.
