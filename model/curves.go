@@ -45,6 +45,7 @@ var (
 const (
 	crankSteps = 72
 	airSteps   = 16
+	headroom   = 1.15 // absorbed power is of interest little beyond the engine's
 )
 
 // Curves are a machine's lines over speed and over airspeed. A machine that
@@ -100,15 +101,15 @@ func (w *worker) power(c *Curve) {
 }
 
 // absorbed is what the propeller standing asks of the crank through the drive,
-// and how much of it the drive passes on, up to half as much again as the engine
-// can give.
+// and how much of it the drive passes on, until it is past what the engine can
+// give.
 func (w *worker) absorbed(power, efficiency *Curve) {
 	e := w.output()
 	_, to := e.SpeedRange()
 	most, _ := e.Peak()
 	for _, speed := range between(0.2*to, to, crankSteps) {
 		asked, passed, ok := w.asks(speed)
-		if !ok || asked > 1.5*most {
+		if !ok || asked > headroom*most {
 			break
 		}
 		power.Points = append(power.Points, CurvePoint{speed, asked})

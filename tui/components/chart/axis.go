@@ -52,6 +52,8 @@ func wide(from, to float64, n int) axis {
 // share is how far along the axis a value lies, 0..1 on it.
 func (a *axis) share(v float64) float64 { return (v - a.from) / (a.to - a.from) }
 
+func (a *axis) holds(v float64) bool { return v >= a.from && v <= a.to }
+
 func (a *axis) text(v float64) string {
 	s := strconv.FormatFloat(v, 'f', a.decimals, 64)
 	if s == "-0" {

@@ -11,12 +11,17 @@ import (
 
 // Series is one line. Places are in the units of the axes.
 type Series struct {
-	Letter  string
-	Stroke  raster.Stroke
-	Ink     theme.Ink
-	Points  [][2]float64
-	Spots   [][2]float64 // marked on the line
-	Crosses [][2]float64 // struck out on the line
+	Letter string
+	Stroke raster.Stroke
+	Ink    theme.Ink
+	Points [][2]float64
+	Marks  []Mark // later ones cover earlier ones
+}
+
+// Mark is a sign of one cell at a place.
+type Mark struct {
+	At   [2]float64
+	Sign string
 }
 
 // At reads the line at x; false outside of it.
@@ -63,7 +68,7 @@ func (c *Chart) Lay(t *theme.Theme, w, h int) bool {
 	}
 	c.h = h - 2
 	c.y = wide(y[0], y[1], max(c.h/2, 2))
-	c.left = max(c.y.widest(), theme.Width(c.YUnit)) + 1
+	c.left = max(c.y.widest(), theme.Width(c.top())) + 1
 	c.w = w - c.left - 1
 	c.x = tight(x[0], x[1], max(c.w/12, 2))
 	return true
@@ -73,11 +78,9 @@ func (c *Chart) Lay(t *theme.Theme, w, h int) bool {
 func (c *Chart) extent() (x, y [2]float64, found bool) {
 	x, y = [2]float64{math.Inf(1), math.Inf(-1)}, [2]float64{math.Inf(1), math.Inf(-1)}
 	for _, s := range c.Series {
-		for _, points := range [][][2]float64{s.Points, s.Spots} {
-			for _, p := range points {
-				x, y = stretch(x, p[0]), stretch(y, p[1])
-				found = true
-			}
+		for _, p := range s.Points {
+			x, y = stretch(x, p[0]), stretch(y, p[1])
+			found = true
 		}
 	}
 	return x, y, found
@@ -106,7 +109,7 @@ func (c *Chart) View() []string {
 	for i := range c.Series {
 		c.letters(&c.Series[i], i)
 	}
-	c.spots()
+	c.marks()
 	c.readingLine()
 	c.grid()
 	c.on.Lay(c.field, c.left+1, 0)
@@ -136,19 +139,13 @@ func (c *Chart) letters(s *Series, nth int) {
 	}
 }
 
-func (c *Chart) spots() {
-	cross := "×"
-	if c.th.ASCII {
-		cross = "x"
-	}
+func (c *Chart) marks() {
 	for _, s := range c.Series {
-		for _, p := range s.Crosses {
-			col, row := c.cell(p)
-			c.field.Mark(col, row, cross, s.Ink)
-		}
-		for _, p := range s.Spots {
-			col, row := c.cell(p)
-			c.field.Mark(col, row, c.th.Marks.Spot, s.Ink)
+		for _, k := range s.Marks {
+			if c.x.holds(k.At[0]) && c.y.holds(k.At[1]) {
+				col, row := c.cell(k.At)
+				c.field.Mark(col, row, k.Sign, s.Ink)
+			}
 		}
 	}
 }
@@ -178,6 +175,15 @@ func (c *Chart) grid() {
 	}
 }
 
+// top is the figure at the last tick of the upright axis, which names the unit.
+func (c *Chart) top() string {
+	text := c.y.text(c.y.ticks[len(c.y.ticks)-1])
+	if c.YUnit == "" {
+		return text
+	}
+	return text + " " + c.YUnit
+}
+
 // axes are drawn left of and below the field, with figures at their ticks.
 func (c *Chart) axes() {
 	quiet := c.th.Quiet
@@ -192,10 +198,12 @@ func (c *Chart) axes() {
 		c.on.Mark(c.left+1+col, c.h, level, quiet)
 	}
 	c.on.Mark(c.left, c.h, corner, quiet)
-	c.on.Put(0, 0, c.YUnit, quiet)
-	for _, y := range c.y.ticks {
+	for i, y := range c.y.ticks {
 		_, row := c.cell([2]float64{c.x.from, y})
 		text := c.y.text(y)
+		if i == len(c.y.ticks)-1 {
+			text = c.top()
+		}
 		if c.on.Put(c.left-theme.Width(text), row, text, quiet) {
 			c.on.Mark(c.left, row, tick, quiet)
 		}

@@ -12,7 +12,7 @@ func Ruler(t *theme.Theme, after, w int, from, to float64, unit string) string {
 	if w < 1 || !(to > from) {
 		return ""
 	}
-	a := tight(from, to, max(w/12, 2))
+	a := tight(from, to, max(w/9, 2))
 	c := raster.New(w, 1, t.ASCII)
 	c.Put(w-theme.Width(unit), 0, unit, t.Quiet)
 	for _, x := range a.ticks {

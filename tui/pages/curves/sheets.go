@@ -38,6 +38,7 @@ type curve struct {
 	why     string
 	points  []model.CurvePoint
 	spots   []model.Spot
+	best    []model.CurvePoint
 	crosses []model.CurvePoint
 }
 
@@ -55,11 +56,11 @@ func (m *Model) curves() (out []curve, a axes) {
 			out = append(out, curve{variant: i, why: found.why})
 		case s.ratio != nil:
 			out = append(out, m.ratioCurve(i, s, found.chart))
-			a = axes{model.Axis{Label: "crank over propeller speed", Unit: unit.One}, model.Axis{Unit: s.unit}}
+			a = axes{model.Axis{Label: "ratio", Unit: unit.One}, model.Axis{Unit: s.unit}}
 		default:
 			for _, c := range found.curves {
 				if c.Chart == s.key {
-					out = append(out, curve{i, c.Label, c.Why, c.Points, c.Spots, nil})
+					out = append(out, curve{variant: i, label: c.Label, why: c.Why, points: c.Points, spots: c.Spots})
 					a = axes{c.Along, c.Across}
 				}
 			}
@@ -71,15 +72,18 @@ func (m *Model) curves() (out []curve, a axes) {
 // ratioCurve marks the machine as it is, and strikes out the ratios that are
 // barred.
 func (m *Model) ratioCurve(i int, s sheet, c explore.Chart) curve {
-	out := curve{variant: i, label: "other ratios"}
-	for _, p := range c.Points {
+	out := curve{variant: i, label: "by " + c.Parameter}
+	for n, p := range c.Points {
 		y := s.ratio(p)
 		if !p.Ratio.Known || !y.Known {
 			continue
 		}
 		at := model.CurvePoint{X: p.Ratio.Value, Y: y.Value}
 		out.points = append(out.points, at)
-		if len(p.Barred) > 0 {
+		switch {
+		case n == c.Best:
+			out.best = append(out.best, at)
+		case len(p.Barred) > 0:
 			out.crosses = append(out.crosses, at)
 		}
 	}

@@ -2,6 +2,7 @@ package curves
 
 import (
 	"math"
+	"strings"
 
 	"backspan/model/unit"
 	"backspan/tui/components/chart"
@@ -19,20 +20,41 @@ func (m *Model) speeds() []string {
 		lines = append(lines, "  "+m.th.Cut("No belt drives any of these machines, or none finds its working speed.", w-2))
 		return lines
 	}
-	label := min(w/3, 34)
+	label := min(w*2/5, 44)
 	wide := w - label - 1
 	column := func(speed float64) float64 { return (speed - from) / (to - from) * float64(wide) }
 	m.columns = wide
-	if !m.moved {
-		m.reading = min(max((m.desk.Outcome().Speeds.Working-from)/(to-from), 0), 1)
+	for _, i := range m.shown() {
+		if at := m.desk.OutcomeOf(i).Speeds.Working; !m.moved && at > 0 {
+			m.reading = min(max((at-from)/(to-from), 0), 1)
+			break
+		}
 	}
 	reading := from + m.reading*(to-from)
-	lines = append(lines, m.th.Strong.Paint(" at crank speed "+unit.RPM.Text(reading)))
+	said := " at crank speed " + unit.RPM.Text(reading)
+	lines = append(lines, m.th.Strong.Paint(said)+m.th.Quiet.Paint(m.th.Cut("   "+m.bar()+" a span is shaken   "+m.th.Marks.Spot+" works standing", w-theme.Width(said))))
 	rows := m.speedRows(label, wide, column, reading)
 	room := max(h-2, 0)
 	m.offset = min(max(m.offset, 0), max(len(rows)-room, 0))
 	lines = append(lines, rows[m.offset:min(m.offset+room, len(rows))]...)
 	return append(lines, chart.Ruler(m.th, label+1, wide, unit.RPM.From(from), unit.RPM.From(to), unit.RPM.Symbol))
+}
+
+// shorter says a cause in fewer words.
+var shorter = strings.NewReplacer("engine ", "", " on mode ", ", mode ", " at twice mode ", ", twice mode ", " of the ", ", ")
+
+func brief(cause string, w int) string {
+	if theme.Width(cause) <= w {
+		return cause
+	}
+	return shorter.Replace(cause)
+}
+
+func (m *Model) bar() string {
+	if m.th.ASCII {
+		return "#"
+	}
+	return "▒"
 }
 
 func (m *Model) speedRange() (from, to float64) {
@@ -46,10 +68,7 @@ func (m *Model) speedRange() (from, to float64) {
 }
 
 func (m *Model) speedRows(label, wide int, column func(float64) float64, reading float64) []string {
-	bar := "▒"
-	if m.th.ASCII {
-		bar = "#"
-	}
+	bar := m.bar()
 	var rows []string
 	for _, i := range m.shown() {
 		s, ink := m.desk.OutcomeOf(i).Speeds, m.th.Lines[i%len(m.th.Lines)]
@@ -72,7 +91,7 @@ func (m *Model) speedRows(label, wide int, column func(float64) float64, reading
 			if reading >= b.From && reading <= b.To {
 				inside = m.th.Marks.Here
 			}
-			rows = append(rows, m.th.Row(false, theme.Segment{Text: " " + inside}, theme.Segment{Ink: m.th.Quiet, Text: m.th.Label(m.th.Clean(b.Cause), label-2)})+" "+c.Lines()[0])
+			rows = append(rows, m.th.Row(false, theme.Segment{Text: " " + inside}, theme.Segment{Ink: m.th.Quiet, Text: m.th.Label(brief(m.th.Clean(b.Cause), label-2), label-2)})+" "+c.Lines()[0])
 		}
 	}
 	return rows

@@ -32,13 +32,13 @@ func (m *Model) draw() {
 	w, h := m.w, m.h-1
 	table := m.rows(curves)
 	if w >= beside {
-		const wide = 46
-		m.lines = append(m.lines, m.th.Beside(h, theme.Block{Width: w - wide - 1, Lines: m.plot(c, curves, w-wide-1, h)},
+		const wide = 54
+		m.lines = append(m.lines, m.th.Beside(h, theme.Block{Width: w - wide - 1, Lines: m.plot(c, a, curves, w-wide-1, h)},
 			theme.Block{Width: wide, Lines: m.table(c, a, curves, wide, h)})...)
 		return
 	}
 	low := min(len(table)+1, max(h/3, 2))
-	m.lines = append(m.lines, m.plot(c, curves, w, h-low)...)
+	m.lines = append(m.lines, m.plot(c, a, curves, w, h-low)...)
 	m.lines = append(m.lines, m.table(c, a, curves, w, low)...)
 }
 
@@ -64,10 +64,13 @@ func (m *Model) chart(curves []curve, a axes) *chart.Chart {
 			s.Points = append(s.Points, at(p))
 		}
 		for _, p := range k.crosses {
-			s.Crosses = append(s.Crosses, at(p))
+			s.Marks = append(s.Marks, chart.Mark{At: at(p), Sign: m.cross()})
+		}
+		for _, p := range k.best {
+			s.Marks = append(s.Marks, chart.Mark{At: at(p), Sign: m.th.Marks.Better})
 		}
 		for _, p := range k.spots {
-			s.Spots = append(s.Spots, at(p.CurvePoint))
+			s.Marks = append(s.Marks, chart.Mark{At: at(p.CurvePoint), Sign: m.th.Marks.Spot})
 		}
 		c.Series = append(c.Series, s)
 	}
@@ -78,7 +81,7 @@ func (m *Model) chart(curves []curve, a axes) *chart.Chart {
 func letter(variant int) string { return string(rune('A' + variant%26)) }
 
 // plot draws the chart, or says why there is none, in w x h cells.
-func (m *Model) plot(c *chart.Chart, curves []curve, w, h int) []string {
+func (m *Model) plot(c *chart.Chart, a axes, curves []curve, w, h int) []string {
 	if !c.Lay(m.th, w, h) {
 		lines := m.reasons(curves, w)
 		for len(lines) < h {
@@ -90,12 +93,30 @@ func (m *Model) plot(c *chart.Chart, curves []curve, w, h int) []string {
 	m.columns = columns
 	if !m.moved {
 		m.reading = 0.5
-		if len(c.Series[0].Spots) > 0 {
-			m.reading = min(max((c.Series[0].Spots[0][0]-from)/(to-from), 0), 1)
+		if at, ok := begin(curves, a); ok {
+			m.reading = min(max((at-from)/(to-from), 0), 1)
 		}
 	}
 	c.Reading = from + m.reading*(to-from)
 	return c.View()
+}
+
+// begin is where the reading line stands at first: at the first marked point of
+// the machine in hand.
+func begin(curves []curve, a axes) (x float64, ok bool) {
+	for _, k := range curves {
+		if k.variant == curves[0].variant && len(k.spots) > 0 {
+			return a.along.Unit.From(k.spots[0].X), true
+		}
+	}
+	return 0, false
+}
+
+func (m *Model) cross() string {
+	if m.th.ASCII {
+		return "x"
+	}
+	return "×"
 }
 
 func (m *Model) reasons(curves []curve, w int) []string {

@@ -4,6 +4,7 @@ package drawing
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
@@ -109,7 +110,7 @@ func (m *Model) Refresh() {
 	}
 	var ref *subject
 	if i := m.desk.Study().ReferenceIndex(); i != m.desk.Selected {
-		if s, ok := m.subject(i, ", reference"); ok {
+		if s, ok := m.subject(i, " ref"); ok {
 			ref = &s
 		}
 	}
@@ -124,6 +125,10 @@ func (m *Model) heading(column float64) string {
 	}
 	if m.whole {
 		extent = "whole machine"
+	}
+	if m.w < withFigures {
+		title, _, _ = strings.Cut(title, " elevation")
+		extent, _, _ = strings.Cut(extent, " ")
 	}
 	note := fmt.Sprintf("one column is %.1f mm, one row %.1f", unit.Millimetre.From(column), unit.Millimetre.From(2*column))
 	return m.th.Heading(title+", "+extent, note, m.w, true)

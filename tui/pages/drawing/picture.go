@@ -109,7 +109,7 @@ func (p *picture) marks(s *subject) {
 // labels writes words inside their outlines, along or from the top down, and
 // the name of the machine.
 func (p *picture) labels(s *subject) {
-	name := p.m.th.Short(s.name, p.w/2)
+	name := p.m.th.Short(s.name, p.w*3/4)
 	p.on.Put(p.w-theme.Width(name), 0, name, p.m.th.Strong)
 	for _, l := range s.drawing.Labels {
 		col, row := p.cell(l.At)
