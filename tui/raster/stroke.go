@@ -60,10 +60,10 @@ func (c *Canvas) segment(p Pen, a, b [2]float64, phase int) int {
 			t = float64(i) / float64(steps)
 		}
 		if i > 0 || phase == 0 {
-			if pattern[phase%len(pattern)] == 'x' {
-				c.dot(p, int(math.Floor(a[0]*across+t*dx)), int(math.Floor(a[1]*down+t*dy)), glyph)
-			}
-			phase++
+			phase++ // the first dot of a corner is the last of the line before
+		}
+		if pattern[(phase-1)%len(pattern)] == 'x' {
+			c.dot(p, int(math.Floor(a[0]*across+t*dx)), int(math.Floor(a[1]*down+t*dy)), glyph)
 		}
 	}
 	return phase

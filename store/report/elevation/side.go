@@ -23,15 +23,14 @@ func Side(o model.Outcome) (Drawing, bool) {
 	if len(l.Bodies) == 0 {
 		return Drawing{}, false
 	}
-	d := Drawing{}
-	d.back(l.StrapUp)
-	d.bodies(l)
-	d.tank(l)
-	rear := rearEnd(l)
-	d.propeller(l, s.Depth)
+	d, rear := Drawing{}, rearEnd(l)
 	d.path("thrust", Chain, Main, Point{-0.04, l.ThrustUp}, Point{rear + 0.06, l.ThrustUp})
 	d.Labels = append(d.Labels, Label{Text: "thrust line", At: Point{rear + 0.065, l.ThrustUp}})
 	d.path("crank", Chain, Faint, Point{l.Mount, l.CrankUp}, Point{rear, l.CrankUp})
+	d.back(l.StrapUp)
+	d.bodies(l)
+	d.tank(l)
+	d.propeller(l, s.Depth)
 	for _, it := range s.Items {
 		if it.Key == "stack.exhaust" {
 			d.mark(Exhaust, it.X, it.Z)
@@ -151,7 +150,7 @@ var chained = map[string]string{"stack.pad": "pad", "stack.frame": "frame", "sta
 func (d *Drawing) boxes(l *model.Layout, rear, ahead, gravity float64) {
 	low, high := math.Min(l.CrankUp, l.ThrustUp), math.Max(l.CrankUp, l.ThrustUp)
 	low, high = math.Min(low, gravity), math.Max(high, gravity)
-	d.Close = Box{Point{-2 * margin, low - margin}, Point{rear + 2*margin, high + 2*margin}}
+	d.Close = Box{Point{-2 * margin, low - margin/2}, Point{rear + 2*margin, high + 2*margin}}
 	const tube = 0.03
 	g := l.GuardRadius + tube
 	d.Whole = Box{Point{ahead - margin, math.Min(l.ThrustUp-g, 0) - margin/2}, Point{rear + 2*margin, l.ThrustUp + g}}
