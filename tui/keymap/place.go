@@ -131,7 +131,7 @@ func (m Map) AtCurves() Place {
 	c, e := m.Curves, m.Everywhere
 	return Place{
 		Name: "curves", Own: []key.Binding{c.Next, c.Previous, c.Left, c.Right, c.FarLeft, c.FarRight, c.All, c.Back},
-		Too:   append(m.walk(), m.everywhere()...),
+		Too:   append([]key.Binding{m.Walk.Up, m.Walk.Down}, m.everywhere()...),
 		hints: hints{phrase(c.Next), arrows + " " + pair(c.FarLeft, c.FarRight, "reading line"), phrase(c.All), m.variantHint(), phrase(c.Back)},
 		kept:  phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
 	}
