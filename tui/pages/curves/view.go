@@ -3,6 +3,7 @@ package curves
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"backspan/model"
 	"backspan/tui/components/chart"
@@ -31,6 +32,10 @@ func (m *Model) draw() {
 	c := m.chart(curves, a)
 	w, h := m.w, m.h-1
 	table := m.rows(curves)
+	if !drawable(curves) {
+		m.lines = append(m.lines, m.plot(c, a, curves, w, h)...)
+		return
+	}
 	if w >= beside {
 		const wide = 54
 		m.lines = append(m.lines, m.th.Beside(h, theme.Block{Width: w - wide - 1, Lines: m.plot(c, a, curves, w-wide-1, h)},
@@ -40,6 +45,10 @@ func (m *Model) draw() {
 	low := min(len(table)+1, max(h/3, 2))
 	m.lines = append(m.lines, m.plot(c, a, curves, w, h-low)...)
 	m.lines = append(m.lines, m.table(c, a, curves, w, low)...)
+}
+
+func drawable(curves []curve) bool {
+	return slices.ContainsFunc(curves, func(k curve) bool { return len(k.points) > 0 })
 }
 
 func (m *Model) heading() string {
