@@ -130,6 +130,14 @@ func TestDifferenceIsMeasured(t *testing.T) {
 	if want := m.desk.ReferenceOutcome().Stack.Depth * 1000; math.Abs(figure-want) > 0.5 || math.Abs(float64(cells)*scale(t, m.View())-want) > scale(t, m.View())+2 {
 		t.Errorf("the reference is %d cells and %.0f mm deep, not %.0f mm", cells, figure, want)
 	}
+	for _, row := range strings.Split(m.View(), "\n") {
+		if before, _, ok := strings.Cut(row, " +92 against"); ok {
+			cells = len([]rune(strings.TrimLeft(before, " ")))
+			if off := math.Abs(float64(cells)*scale(t, m.View()) - 92); off > scale(t, m.View())+1 {
+				t.Errorf("the difference of 92 mm is %d cells", cells)
+			}
+		}
+	}
 	m = press(m, "<")
 	lacks(t, m, "against Belt 190", "Belt 190 ref ")
 }
