@@ -64,7 +64,7 @@ func TestBladeAtFortyDegreesStanding(t *testing.T) {
 		v.Propeller.Rows = append(v.Propeller.Rows, []float64{x, 0.1 * (1 - 0.6*x), angle})
 	}
 	o := Evaluate(s, &v)
-	within(t, "engine speed standing, rpm", value(t, o, "engine.speed"), 4900, 0.05)
+	within(t, "engine speed standing, rpm", value(t, o, "engine.speed"), 3930, 0.05)
 	if thrust, usual := value(t, o, "propeller.static_thrust"), value(t, evaluated(t, nil), "propeller.static_thrust"); thrust > 0.3*usual {
 		t.Errorf("a stalled blade pulls %.0f N of %.0f N", thrust, usual)
 	}

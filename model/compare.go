@@ -17,7 +17,8 @@ type Comparison struct {
 	Parameters []ParameterRow // those that differ first
 	Readings   []ReadingRow
 	Checks     []CheckRow
-	Feel       []Feel // a variant against the reference
+	Feel       []Feel      // a variant against the reference
+	Splits     []PieceFeel // the same piece by piece
 }
 
 // ParameterRow is one parameter across the variants.
@@ -75,6 +76,7 @@ func Compare(s *Study, outcomes []Outcome) Comparison {
 	c.Readings, c.Checks = readings.rows(), checks.rows()
 	for i := range outcomes {
 		c.Feel = append(c.Feel, feel(s, outcomes[c.Reference].Load, outcomes[i].Load))
+		c.Splits = append(c.Splits, SplitFeel(s, &outcomes[c.Reference], &outcomes[i]))
 	}
 	return c
 }
@@ -83,7 +85,7 @@ func feel(s *Study, reference, load carry.Load) Feel {
 	if reference.Mass <= 0 || load.Mass <= 0 {
 		return Feel{}
 	}
-	mass, depth := s.Pilot.Split(reference, load)
+	mass, depth := s.Pilot.Measured().Split(reference, load)
 	return Feel{Known: true, FromMass: mass, FromDepth: depth}
 }
 

@@ -30,7 +30,9 @@ func EvaluateAll(s *Study) []Outcome {
 // be computed fails a check that says why; the readings that depend on it are
 // missing, with the same reason.
 func Evaluate(s *Study, v *Variant) Outcome {
-	c := chain{study: s, variant: v, outcome: Outcome{Variant: v.Name}}
+	measured := *s
+	measured.Pilot = s.Pilot.Measured()
+	c := chain{study: &measured, variant: v, outcome: Outcome{Variant: v.Name}}
 	c.run()
 	return c.outcome
 }
@@ -53,8 +55,8 @@ type chain struct {
 }
 
 func (c *chain) run() {
-	c.outcome.Readings = make([]reading.Reading, 0, 288)
-	c.outcome.Checks = make([]reading.Check, 0, 72)
+	c.outcome.Readings = make([]reading.Reading, 0, 448)
+	c.outcome.Checks = make([]reading.Check, 0, 128)
 	c.assemble()
 	m := c.match()
 	c.reportEngine(m)
@@ -63,9 +65,11 @@ func (c *chain) run() {
 	c.reportWeight()
 	c.reportFlight(m)
 	c.reportNoise(m)
+	c.reportUpkeep(m)
+	c.reportShaking(m)
+	c.reportSafety(m)
 	c.add(c.air.Readings(), nil)
 	c.add(c.torsionalReadings(), nil)
-	c.add(later(), nil)
 }
 
 // assemble makes the parts and, when all exist, stands them in place.

@@ -20,13 +20,13 @@ func (c *chain) reportNoise(m match.Report) {
 		c.withheld(noise.Result{}.Readings(), sentence(m.Static.Propeller.Status.String()))
 		return
 	}
-	var loads [cells]propeller.Load
+	var loads [cells]propeller.StationLoad
 	p := &m.Static.Propeller
 	in := noise.Input{
 		Source: noise.Source{
 			Blades: c.propeller.Blades(), Radius: c.propeller.Diameter() / 2, Speed: p.Flow.Speed,
 			Density: p.Flow.Density, SoundSpeed: p.Flow.SoundSpeed, TipMach: p.TipMach, Thrust: p.Thrust, Torque: p.Torque,
-			Cells: c.propeller.AppendLoads(loads[:0], p.Flow),
+			Cells: c.propeller.Loading(p.Flow, loads[:0]),
 		},
 		Spec: c.variant.Noise, Listener: c.study.Listener,
 		DiscAft: c.stack.Depth + c.variant.Propeller.BossThickness/2, ShaftUp: c.stack.ThrustHeight,

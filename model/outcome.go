@@ -1,10 +1,12 @@
 package model
 
 import (
+	"backspan/model/bearing"
 	"backspan/model/carry"
 	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/stack"
+	"backspan/model/upkeep"
 )
 
 // Outcome is all that is known of one variant.
@@ -12,10 +14,13 @@ type Outcome struct {
 	Variant  string
 	Readings []reading.Reading
 	Checks   []reading.Check
-	Stack    stack.Result // the pieces in place, for drawings
-	Load     carry.Load   // the ready machine on the pilot's back
+	Stack    stack.Result      // the pieces in place, for drawings
+	Load     carry.Load        // the ready machine on the pilot's back
+	Depths   []carry.Thickness // what the depth of each piece costs, the dearest first
 	Speeds   part.SpeedMap
-	Layout   Layout // outlines and places, for drawings
+	Layout   Layout          // outlines and places, for drawings
+	Changes  []upkeep.Change // of parts, in order of running time until the horizon
+	Bearings []bearing.Row   // with the forces on them; of the crank's, where they are known
 }
 
 // Reading finds a reading by key.

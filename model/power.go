@@ -83,6 +83,11 @@ func worked(p match.Point) bool { return p.Status.Settled() }
 // outside stand for nothing.
 func flies(p match.Point) bool { return worked(p) && p.Propeller.Status == propeller.Valid }
 
+// levels reports whether a point stands for level flight whose fuel is known.
+func levels(p match.Point) bool {
+	return (p.Status == match.Matched || p.Status == match.BelowRange) && p.Propeller.Status == propeller.Valid
+}
+
 func (c *chain) reportEngine(m match.Report) {
 	if c.engineErr != nil {
 		c.missing("engine", "Engine can be built", engine.Running{}.Readings(), c.engineErr)
@@ -91,14 +96,13 @@ func (c *chain) reportEngine(m match.Report) {
 	}
 	s := output{c.engine, c.variant.Cooling}
 	r := c.engine.At(s.crank(m.Static.EnginePower), m.Static.CrankSpeed)
-	cost := cooling.Cost(c.variant.Cooling, r.Power)
 	if !worked(m.Static) {
 		c.withheld(r.Readings(), c.unmatched(m))
-		c.withheld(cost.Readings(), c.unmatched(m))
+		c.withheld(cooling.Result{}.Readings(), c.unmatched(m))
 		return
 	}
 	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
-	c.add(cost.Readings(), cost.Checks())
+	c.reportCooling(m, r)
 }
 
 func (c *chain) reportDrive(m match.Report) {

@@ -56,7 +56,7 @@ var common = [][2]string{
 // machine usually takes a fan, and a clutch in the case: common practice, no
 // source.
 var gearCommon = [][2]string{{"cooling.kind", "fan"}, {"drive.kind", "gear"}, {"drive.gear.change_cost", "45"}, {"drive.gear.coupling_stiffness", "100"},
-	{"drive.gear.coupling_kind", "centrifugal clutch"}}
+	{"drive.gear.coupling_kind", "centrifugal clutch"}, {"drive.gear.case_depth", "0.35 mm"}}
 
 // About 190 cm³: the engine that most pilots would be given.
 var (

@@ -135,8 +135,8 @@ var coreKeys = map[string]bool{
 	"gear.pitting_safety": true, "gear.bending_safety": true, "bearing.life_prop_side": true, "bearing.life_engine_side": true,
 	"stack.depth": true, "stack.drive_depth": true, "stack.mass_dry": true, "stack.mass_ready": true, "stack.cg_aft": true,
 	"carry.hip_moment": true, "carry.equivalent_mass": true, "carry.lean": true, "flight.climb_rate": true, "flight.level_fuel": true,
-	"flight.torque_reaction": true, "flight.gyroscopic_couple": true, "cooling.head_temperature": false, "vibration.torsional_first": true,
-	"noise.level_at_150m": true, "upkeep.cost_per_hour": false,
+	"flight.torque_reaction": true, "flight.gyroscopic_couple": true, "cooling.head_temperature": true, "vibration.torsional_first": true,
+	"noise.level_at_150m": true, "upkeep.cost_per_hour": true,
 }
 
 func TestEveryCoreReadingIsThere(t *testing.T) {

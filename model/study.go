@@ -14,8 +14,11 @@ import (
 	"backspan/model/noise"
 	"backspan/model/param"
 	"backspan/model/propeller"
+	"backspan/model/safety"
 	"backspan/model/stack"
 	"backspan/model/unit"
+	"backspan/model/upkeep"
+	"backspan/model/vibration"
 )
 
 // Study is one file: what all variants share, and the variants.
@@ -32,6 +35,7 @@ type Study struct {
 	Seat         flight.Seat
 	Wing         flight.Wing
 	Listener     noise.Listener
+	Use          upkeep.Use
 	Variants     []Variant
 	// What a person wrote beside the values in the file, by file key. It is
 	// carried along and never changed.
@@ -49,6 +53,9 @@ type Variant struct {
 	Frame     stack.Spec
 	Tank      stack.Tank
 	Noise     noise.Spec
+	Upkeep    upkeep.Spec
+	Mounts    vibration.Spec
+	Safety    safety.Spec
 
 	Comments map[string]string // as those of the study
 }
@@ -56,13 +63,15 @@ type Variant struct {
 // NewStudy is a study without variants, every shared given at its default.
 func NewStudy(name string) *Study {
 	return &Study{Name: name, Currency: "EUR", MarginAsked: 0.1, VersionsKept: 5,
-		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing(), Listener: noise.DefaultListener()}
+		Site: air.Default(), Pilot: carry.DefaultPilot(), Seat: flight.DefaultSeat(), Wing: flight.DefaultWing(), Listener: noise.DefaultListener(),
+		Use: upkeep.DefaultUse()}
 }
 
 // NewVariant is a machine with every parameter at its default.
 func NewVariant(name string) Variant {
 	return Variant{Name: name, Engine: engine.Default(), Cooling: cooling.Default(), Drive: drive.Default(),
-		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Noise: noise.Default()}
+		Propeller: propeller.Default(), Frame: stack.Default(), Tank: stack.DefaultTank(), Noise: noise.Default(),
+		Upkeep: upkeep.Default(), Mounts: vibration.Default(), Safety: safety.Default()}
 }
 
 // Clone is a copy that shares nothing with s.
@@ -81,12 +90,14 @@ func (v *Variant) Clone() Variant {
 	c.Engine = v.Engine.Clone()
 	c.Drive = v.Drive.Clone()
 	c.Propeller = v.Propeller.Clone()
+	c.Upkeep = v.Upkeep.Clone()
+	c.Mounts = v.Mounts.Clone()
 	return c
 }
 
 // Sections lists what a user may set for the whole study.
 func (s *Study) Sections() []param.Section {
-	return []param.Section{
+	sections := []param.Section{
 		{Key: "", Label: "Study", Params: []param.Param{
 			param.Text(&s.Name, "name", "Name"),
 			param.Text(&s.Reference, "reference", "Reference variant").Help("the variant that the others are compared with"),
@@ -98,11 +109,13 @@ func (s *Study) Sections() []param.Section {
 			param.Text(&s.Notes, "notes", "Notes"),
 		}},
 		{Key: "site", Label: "Site", Params: s.Site.Params()},
-		{Key: "pilot", Label: "Pilot standing", Params: s.Pilot.Params()},
-		{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
-		{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
-		{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
 	}
+	sections = append(sections, s.Pilot.Sections()...)
+	return append(sections,
+		param.Section{Key: "seat", Label: "Pilot seated", Params: s.Seat.Params()},
+		param.Section{Key: "listener", Label: "Noise heard", Params: s.Listener.Params()},
+		param.Section{Key: "wing", Label: "Wing", Params: s.Wing.Params()},
+		param.Section{Key: "use", Label: "Use", Help: "how the machine is used, and what fuel and work cost", Params: s.Use.Params()})
 }
 
 // Sections lists what a user may set for one variant, in the order in which
@@ -115,12 +128,20 @@ func (v *Variant) Sections() []param.Section {
 		}},
 		{Key: "engine", Label: "Engine", Params: v.Engine.Params()},
 		{Key: "cooling", Label: "Cooling", Params: v.Cooling.Params()},
+		{Key: "cooling.head", Label: "Cylinder and head", Params: v.Cooling.HeadParams(),
+			Help: "where they stand in the propeller's inflow, their fins and their heat; one measured head temperature is worth all estimates"},
 	}
 	sections = append(sections, v.Drive.Sections("drive")...)
 	sections = append(sections, param.Section{Key: "propeller", Label: "Propeller", Params: v.Propeller.Params()})
 	sections = append(sections, v.Frame.Sections()...)
 	return append(sections, param.Section{Key: "tank", Label: "Fuel tank", Params: v.Tank.Params()},
-		param.Section{Key: "noise", Label: "Noise", Params: v.Noise.Params()})
+		param.Section{Key: "noise", Label: "Noise", Params: v.Noise.Params()},
+		param.Section{Key: "mounts", Label: "Rubber mounts", Params: v.Mounts.Params(),
+			Help: "on which engine, drive and propeller swing; their depth and mass are the frame's"},
+		param.Section{Key: "upkeep", Label: "Upkeep", Params: v.Upkeep.Params(),
+			Help: "parts that are changed on schedule; what the drive needs is set with the drive"},
+		param.Section{Key: "safety", Label: "Cautions", Params: v.Safety.Params(),
+			Help: "what keeps people from the propeller and from hot parts; cautions, no proof of safety"})
 }
 
 // Index finds a variant by name; −1 when there is none.

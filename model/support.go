@@ -2,34 +2,57 @@ package model
 
 import (
 	"backspan/model/drive"
+	"backspan/model/gearshaft"
 	"backspan/model/match"
 	"backspan/model/reading"
 	"backspan/model/shaft"
 	"backspan/model/unit"
 )
 
-// reportSupport rates the axle and the bearings on which driven pulley and
-// propeller turn.
+// reportSupport rates the shafts and the bearings on which the propeller and
+// what drives it turn.
 func (c *chain) reportSupport(m match.Report, r drive.Result) {
+	margin := c.study.MarginAsked
 	switch {
-	case !r.OnAxle:
-		c.add(c.noSupport(), nil)
+	case c.variant.Drive.Kind == drive.Direct:
+		c.add(c.supportReadings(), nil)
 	case !worked(m.Static):
-		c.withheld(shaft.Result{}.Readings(), c.unmatched(m))
-	default:
+		c.withheld(c.supportReadings(), c.unmatched(m))
+	case r.OnAxle:
 		s := shaft.Support(c.variant.Drive.Support, c.axleLoads(m, r.Axle))
-		c.add(s.Readings(), s.Checks(c.study.MarginAsked))
+		c.outcome.Bearings = s.Bearings()
+		c.add(s.Readings(), s.Checks(margin))
+	default:
+		g := gearshaft.Rate(c.variant.Drive.GearShafts, r.Shafting, c.variant.Engine.Turns, c.axleLoads(m, shaft.Loads{}))
+		c.outcome.Bearings = g.Rows()
+		r.CrankPull = g.CrankPull()
+		c.add(g.Readings(), g.Checks(margin))
 	}
+	f := c.crankForces(m, r)
+	c.outcome.Bearings = append(c.outcome.Bearings, f.Bearings()...)
+	c.add(f.Readings(), nil)
 }
 
-// unsupported declares the readings of axle and bearings of a drive that could
-// not be built.
+// unsupported declares the readings of shafts and bearings of a drive that
+// could not be built.
 func (c *chain) unsupported() {
-	if c.variant.Drive.Kind.Belt() {
-		c.withheld(shaft.Result{}.Readings(), c.driveErr)
-		return
+	if c.variant.Drive.Kind == drive.Direct {
+		c.add(c.supportReadings(), nil)
+	} else {
+		c.withheld(c.supportReadings(), c.driveErr)
 	}
-	c.add(c.noSupport(), nil)
+	c.add(shaft.CrankForces{Why: c.driveErr.Error()}.Readings(), nil)
+}
+
+// supportReadings declares the readings of this kind of drive.
+func (c *chain) supportReadings() []reading.Reading {
+	switch c.variant.Drive.Kind {
+	case drive.Gear:
+		return gearshaft.Result{}.Readings()
+	case drive.Direct:
+		return c.ownBearings()
+	}
+	return shaft.Result{}.Readings()
 }
 
 // axleLoads adds the propeller to what the drive puts on the axle.
@@ -50,19 +73,38 @@ func (c *chain) axleLoads(m match.Report, l shaft.Loads) shaft.Loads {
 	return l
 }
 
-// noSupport declares the bearing lives of machines without an axle of their
+// ownBearings declares the bearing lives of machines without a shaft of their
 // own.
-func (c *chain) noSupport() []reading.Reading {
+func (c *chain) ownBearings() []reading.Reading {
 	var lives []reading.Reading
 	for _, r := range (shaft.Result{}).Readings() {
 		if r.Key == "bearing.life_prop_side" || r.Key == "bearing.life_engine_side" {
 			lives = append(lives, r)
 		}
 	}
-	if c.variant.Drive.Kind == drive.Direct {
-		return reading.Without(lives, "the propeller turns on the engine's own bearings")
+	return reading.Without(lives, "the propeller turns on the engine's own bearings")
+}
+
+// crankForces are those of a belt's pull or of a pinion on the crank.
+func (c *chain) crankForces(m match.Report, r drive.Result) shaft.CrankForces {
+	e := &c.variant.Engine
+	pull := r.CrankPull
+	switch {
+	case c.variant.Drive.Kind == drive.Direct:
+		return shaft.CrankForces{Why: "what the propeller itself does to the crank is not computed"}
+	case !worked(m.Static):
+		return shaft.CrankForces{Why: c.unmatched(m).Error()}
+	case c.variant.Drive.Kind == drive.Gear && pull == (shaft.CrankPull{}):
+		return shaft.CrankForces{Why: "the coupling carries no side force to the crank", Absent: true}
+	case !e.MainSpacing.Known:
+		return shaft.CrankForces{Why: "Crank main bearings, spacing, is not given"}
+	case c.variant.Drive.Kind == drive.Gear && !e.FaceToMain.Known:
+		return shaft.CrankForces{Why: "Drive face to nearer main bearing is not given"}
 	}
-	return reading.Blank(lives, "the life of a gear's bearings is not computed in this version")
+	if c.variant.Drive.Kind == drive.Gear {
+		pull.Behind += e.FaceToMain.Value
+	}
+	return pull.Crank(e.MainSpacing.Value)
 }
 
 // torsionalReadings are the frequencies at which crank, drive and propeller

@@ -7,7 +7,6 @@ import (
 	"backspan/model/match"
 	"backspan/model/param"
 	"backspan/model/part"
-	"backspan/model/propeller"
 	"backspan/model/stack"
 )
 
@@ -39,11 +38,23 @@ func (c *chain) reportWeight() {
 	if err := c.firstError(); err != nil {
 		c.withheld(stack.Result{}.Readings(), err)
 		c.withheld(carry.Result{}.Readings(), err)
+		c.withheld(carry.Burden{}.Readings(), err)
 		return
 	}
 	c.add(c.stack.Readings(), c.stack.Checks(c.study.MarginAsked))
 	carried := carry.Stand(c.study.Pilot, c.outcome.Load)
 	c.add(carried.Readings(), carried.Checks(c.study.MarginAsked))
+	burden := carry.Bear(c.study.Pilot, &carried, c.machine())
+	c.outcome.Depths = burden.Depths
+	c.add(burden.Readings(), burden.Checks(c.study.MarginAsked))
+}
+
+// machine is the stack as the pilot carries it, at both ends of the tank.
+func (c *chain) machine() carry.Machine {
+	s := &c.stack
+	return carry.Machine{Ready: c.outcome.Load, Items: s.Items,
+		Full:  carry.Load{Mass: s.MassFull, CGAft: s.CGAftFull, CGUp: s.CGUpFull},
+		Empty: carry.Load{Mass: s.MassDry, CGAft: s.CGAftDry, CGUp: s.CGUpDry}}
 }
 
 func (c *chain) reportFlight(m match.Report) {
@@ -91,7 +102,7 @@ func (c *chain) flightInput(m match.Report) flight.Input {
 
 // levelFuel is the fuel flow of a point in level flight, where it stands for one.
 func levelFuel(p match.Point) param.Slot {
-	if (p.Status == match.Matched || p.Status == match.BelowRange) && p.Propeller.Status == propeller.Valid {
+	if levels(p) {
 		return param.Known(p.FuelFlow)
 	}
 	return param.Slot{}

@@ -31,7 +31,7 @@ func TestMain(m *testing.M) {
 }
 
 // editAndSave goes on until it is killed. It says which edit it makes before
-// it makes the next.
+// it makes the next, and up to which all are kept.
 func editAndSave(path string) {
 	folder := NewFolder(filepath.Dir(path))
 	s, err := folder.Open(path)
@@ -42,18 +42,29 @@ func editAndSave(path string) {
 		s = left.Study
 	}
 	n, _ := strconv.Atoi(strings.TrimPrefix(s.Name, "state "))
+	var steps []int // the edit that each step made or saved
+	told := 0
 	for {
 		n++
 		s = s.Clone()
 		s.Name = fmt.Sprintf("state %d", n)
 		session.Edited(s.Name, s)
-		fmt.Println(n)
+		steps = append(steps, n)
+		fmt.Println("made", n)
 		if rand.IntN(20) == 0 {
 			_, err := folder.Save(path, s)
 			check(err)
 			session.Saved()
+			steps = append(steps, n)
 		}
 		time.Sleep(time.Duration(rand.IntN(4000)) * time.Microsecond)
+		session.mu.Lock()
+		written := session.written
+		session.mu.Unlock()
+		if written > told {
+			told = written
+			fmt.Println("kept", steps[written-1])
+		}
 	}
 }
 
@@ -72,12 +83,15 @@ func times(usual int) int {
 	return usual
 }
 
+// counts are what many kills came to.
+type counts struct{ kills, kept, late atomic.Int64 }
+
 // A program that is killed at any moment leaves an old or a new file, whole,
-// and its journal gives back every edit that is older than a second.
+// and its journal gives back every edit that was told to be kept.
 func TestKilledAtAnyMoment(t *testing.T) {
 	const atOnce, each = 4, 10
 	folders := max(times(60)/each, 1)
-	var kills, kept atomic.Int64
+	var c counts
 	var wg sync.WaitGroup
 	gate := make(chan struct{}, atOnce)
 	for range folders {
@@ -89,16 +103,16 @@ func TestKilledAtAnyMoment(t *testing.T) {
 			put(t, path, string(Encode(sound())))
 			last := 0
 			for range each {
-				last = killOnce(t, path, last, &kept)
-				kills.Add(1)
+				last = killOnce(t, path, last, &c)
+				c.kills.Add(1)
 			}
 		})
 	}
 	wg.Wait()
-	t.Logf("%d kills; the journal held edits that no save had after %d of them", kills.Load(), kept.Load())
+	t.Logf("%d kills; the journal held edits that no save had after %d of them; an edit older than a second was lost in %d", c.kills.Load(), c.kept.Load(), c.late.Load())
 }
 
-func killOnce(t *testing.T, path string, before int, kept *atomic.Int64) int {
+func killOnce(t *testing.T, path string, before int, c *counts) int {
 	cmd := exec.Command(os.Args[0])
 	cmd.Env = append(os.Environ(), "STORE_EDITS="+path)
 	out, err := cmd.StdoutPipe()
@@ -110,34 +124,34 @@ func killOnce(t *testing.T, path string, before int, kept *atomic.Int64) int {
 		t.Error(err)
 		return before
 	}
-	due := before // the newest edit that is a second old when the kill comes
-	type made struct {
-		n  int
-		at time.Time
-	}
-	var edits []made
+	due := before // what was told to be kept
+	made := map[int]time.Time{}
 	timer := time.AfterFunc(time.Duration(50+rand.IntN(1450))*time.Millisecond, func() { _ = cmd.Process.Kill() })
 	defer timer.Stop()
 	for lines := bufio.NewScanner(out); lines.Scan(); {
-		n, err := strconv.Atoi(lines.Text())
-		if err != nil {
+		var word string
+		var n int
+		if _, err := fmt.Sscan(lines.Text(), &word, &n); err != nil {
 			t.Errorf("the program said %q", lines.Text())
 			break
 		}
-		edits = append(edits, made{n, time.Now()})
+		if word == "kept" {
+			due = max(due, n)
+		} else {
+			made[n] = time.Now()
+		}
 	}
 	end := time.Now()
 	_ = cmd.Wait()
-	for _, e := range edits {
-		if end.Sub(e.at) > time.Second {
-			due = e.n
-		}
+	have := afterKill(t, path, due, c)
+	if next, ok := made[have+1]; ok && end.Sub(next) > time.Second {
+		c.late.Add(1)
 	}
-	return afterKill(t, path, due, kept)
+	return have
 }
 
 // afterKill looks at what is left and says how far it goes.
-func afterKill(t *testing.T, path string, due int, kept *atomic.Int64) int {
+func afterKill(t *testing.T, path string, due int, c *counts) int {
 	s, err := NewFolder(filepath.Dir(path)).Open(path)
 	if err != nil {
 		t.Errorf("the file is neither old nor new: %v", err)
@@ -156,7 +170,7 @@ func afterKill(t *testing.T, path string, due int, kept *atomic.Int64) int {
 		}
 		if n > have {
 			have = n
-			kept.Add(1)
+			c.kept.Add(1)
 		}
 	}
 	if have < due {

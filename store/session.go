@@ -23,6 +23,7 @@ type Session struct {
 
 	mu      sync.Mutex
 	queue   []step
+	written int // steps that are in the journal
 	trouble error
 	ended   bool
 	wake    chan struct{} // holds one
@@ -187,7 +188,7 @@ func (s *Session) run() {
 		s.queue, ended = nil, s.ended
 		s.mu.Unlock()
 		if len(steps) > 0 {
-			s.note(s.keep(steps))
+			s.note(s.keep(steps), len(steps))
 			signal(s.dirty)
 		}
 	}
@@ -200,15 +201,17 @@ func (s *Session) run() {
 func (s *Session) confirm(done chan<- struct{}) {
 	for range s.dirty {
 		if err := s.w.Sync(); err != nil {
-			s.note(err)
+			s.note(err, 0)
 		}
 	}
 	close(done)
 }
 
-func (s *Session) note(err error) {
+func (s *Session) note(err error, steps int) {
 	s.mu.Lock()
-	s.trouble = err
+	if s.trouble = err; err == nil {
+		s.written += steps
+	}
 	s.mu.Unlock()
 }
 

@@ -30,6 +30,7 @@ func TestScreens(t *testing.T) {
 		{name: "sidebyside-120x40", w: 120, h: 40, keys: []string{"c", ")"}},
 		{name: "sidebyside-ascii-80x24", w: 80, h: 24, keys: []string{"c", "d", ")"}, ascii: true},
 		{name: "tables-80x24", w: 80, h: 24, keys: []string{"t"}},
+		{name: "tables-further-80x24", w: 80, h: 24, keys: []string{"t", "tab", "pgdown", "down"}},
 		{name: "tables-120x40", w: 120, h: 40, keys: []string{">", "t", "right"}},
 		{name: "studies-80x24", w: 80, h: 24, keys: []string{"o", "down", "down"}},
 		{name: "keys-80x24", w: 80, h: 24, keys: []string{"?"}},

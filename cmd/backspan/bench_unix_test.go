@@ -45,7 +45,7 @@ func TestMainJobInATerminal(t *testing.T) {
 			s := screentest.Start(t, w, bin)
 			s.WaitFor("Saddle Meadow trials / Belt 190")
 			s.WaitFor("in no file yet")
-			s.Type(")))") // engine, cooling, drive, ribbed belt
+			s.Type("))))") // engine, cooling, cylinder and head, drive, ribbed belt
 			s.WaitFor("Ribbed belt of Belt 190")
 			s.Press("down", "down")
 			s.WaitFor("> Crank pulley, e")

@@ -41,7 +41,7 @@ func (p program) diff(args []string) int {
 func (p program) contrasts(files []string, variants []string) ([]report.Contrast, error) {
 	switch {
 	case len(variants) == 2 && len(files) < 2:
-		s, _, err := p.find(first(files))
+		s, _, err := findIn(store.NewFolder(p.dir), first(files))
 		if err == nil {
 			s, err = only(s, variants, false)
 		}

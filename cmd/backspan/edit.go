@@ -24,21 +24,18 @@ func (p program) edit(args []string) int {
 	if done {
 		return status
 	}
-	_, path, err := p.find(first(rest))
+	_, path, err := findIn(store.NewFolder(p.dir), first(rest))
 	if err == nil && path == "" {
 		err = fmt.Errorf("edit: there is no study in this folder; make one first: backspan new my.toml")
 	}
 	if err != nil {
 		return p.cannot(err)
 	}
-	session, left, err := p.journals().Begin(path)
+	release, err := p.holdAlone(path)
 	if err != nil {
 		return p.cannot(fmt.Errorf("%s: not edited: %w", report.Printable(path), err))
 	}
-	defer func() { _ = session.End(left != nil) }()
-	if left != nil {
-		return p.cannot(fmt.Errorf("%s: %s Take them up or put them aside first: backspan open %s", report.Printable(path), left.Words(), report.Printable(path)))
-	}
+	defer release()
 	if err := p.editCopy(path); err != nil {
 		return p.cannot(err)
 	}

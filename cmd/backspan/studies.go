@@ -13,10 +13,9 @@ import (
 	"backspan/store/report"
 )
 
-// find reads the study at path; without a path, the only study in the folder;
-// without one there, the sample. The path is empty for the sample.
-func (p program) find(path string) (*model.Study, string, error) {
-	folder := store.NewFolder(p.dir)
+// findIn reads the study at path; without a path, the only study in the
+// folder; without one there, the sample. The path is empty for the sample.
+func findIn(folder *store.Folder, path string) (*model.Study, string, error) {
 	if path == "" {
 		entries, err := folder.List()
 		if err != nil {
@@ -75,7 +74,22 @@ func (p program) check(args []string) int {
 	return statusFine
 }
 
-// evaluated reads the command line of compare and check and computes.
+func (p program) tables(args []string) int {
+	c, f, status, done := p.evaluated("tables", args)
+	if done {
+		return status
+	}
+	err := fmt.Errorf("tables: these are written as table, csv or markdown; the figures in json are those of check")
+	if f != report.JSON {
+		err = report.VariantTables(p.out, c, f)
+	}
+	if err != nil {
+		return p.cannot(err)
+	}
+	return statusFine
+}
+
+// evaluated reads the command line of compare, check and tables and computes.
 func (p program) evaluated(name string, args []string) (c model.Comparison, f report.Format, status int, done bool) {
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words
@@ -95,18 +109,15 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 // and the study.
 func (p program) opened(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
 	format := formatFlag(fs)
-	rest, status, done := p.parse(fs, args, 1)
+	o, status, done := p.toChange(fs, args)
 	if done {
 		return nil, f, status, true
 	}
 	f, err := report.ParseFormat(*format)
-	if err == nil {
-		s, _, err = p.find(first(rest))
-	}
 	if err != nil {
 		return nil, f, p.cannot(err), true
 	}
-	return s, f, statusFine, false
+	return o.Study, f, statusFine, false
 }
 
 // only keeps the named variants, in the order named; where differences are
@@ -123,11 +134,7 @@ func only(s *model.Study, names []string, differences bool) (*model.Study, error
 	for _, name := range names {
 		i := s.Index(name)
 		if i < 0 {
-			var all []string
-			for _, v := range s.Variants {
-				all = append(all, v.Name)
-			}
-			return nil, fmt.Errorf("there is no variant \"%s\"; name one of: %s", report.Printable(name), report.Printable(strings.Join(all, ", ")))
+			return nil, noVariant(s, name)
 		}
 		if !slices.ContainsFunc(kept.Variants, func(v model.Variant) bool { return v.Name == name }) {
 			kept.Variants = append(kept.Variants, s.Variants[i])

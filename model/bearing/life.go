@@ -25,17 +25,10 @@ const (
 // Factor is a1; that of 90 % for an unknown word. Source: ISO 281:2007 table
 // 12, from memory.
 func (r Reliability) Factor() float64 {
-	switch r {
-	case Reliability95:
-		return 0.64
-	case Reliability96:
-		return 0.55
-	case Reliability97:
-		return 0.47
-	case Reliability98:
-		return 0.37
-	case Reliability99:
-		return 0.25
+	for _, x := range reliabilities() {
+		if x.word == r {
+			return x.factor
+		}
 	}
 	return 1
 }

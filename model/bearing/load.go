@@ -5,32 +5,24 @@ import (
 	"strings"
 )
 
-// thrust is the table of ISO 281 for single-row deep-groove bearings of normal
-// clearance: f0 Fa/C0, the limiting share e and the axial factor Y.
-var thrust = [...]struct{ relative, limit, axial float64 }{
-	{0.172, 0.19, 2.30}, {0.345, 0.22, 1.99}, {0.689, 0.26, 1.71}, {1.03, 0.28, 1.55}, {1.38, 0.30, 1.45},
-	{2.07, 0.34, 1.31}, {3.45, 0.38, 1.15}, {5.17, 0.42, 1.04}, {6.89, 0.44, 1.00},
-}
-
 // ThrustFactors gives e, the share of axial over radial load that does not
 // shorten the life, and the axial factor Y for a relative axial load f0 Fa/C0.
 // Between rows of the table it is linear; beyond its ends the last row holds.
 // Source: ISO 281:2007, from memory.
 func ThrustFactors(relative float64) (limit, axial float64) {
-	if relative <= thrust[0].relative {
-		return thrust[0].limit, thrust[0].axial
+	rows := thrust()
+	if relative <= rows[0].relative {
+		return rows[0].limit, rows[0].axial
 	}
-	for i := 1; i < len(thrust); i++ {
-		if lo, hi := &thrust[i-1], &thrust[i]; relative <= hi.relative {
+	for i := 1; i < len(rows); i++ {
+		if lo, hi := &rows[i-1], &rows[i]; relative <= hi.relative {
 			t := (relative - lo.relative) / (hi.relative - lo.relative)
 			return lo.limit + t*(hi.limit-lo.limit), lo.axial + t*(hi.axial-lo.axial)
 		}
 	}
-	last := &thrust[len(thrust)-1]
+	last := &rows[len(rows)-1]
 	return last.limit, last.axial
 }
-
-const radialFactor = 0.56
 
 // EquivalentLoad is the radial load that wears the bearing as much as a radial
 // and an axial load together, N. geometryFactor is f0 of the bearing, 12 to 16.
@@ -40,7 +32,7 @@ func (b DeepGroove) EquivalentLoad(radial, axial, geometryFactor float64) float6
 	if axial <= limit*radial {
 		return radial
 	}
-	return math.Max(radial, radialFactor*radial+y*axial)
+	return math.Max(radial, thrust()[0].radial*radial+y*axial)
 }
 
 // StaticLoad is the radial load at standstill that dents as much as a radial

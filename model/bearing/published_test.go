@@ -14,6 +14,9 @@ func TestPublished(t *testing.T) {
 		},
 		"equivalent_load":     equivalentLoad,
 		"reliability_factors": reliabilityFactors,
+		"pulse": func(t testing.TB, c published.Case) map[string]float64 {
+			return map[string]float64{"factor": PulseFactor(c.Num(t, "swing"))}
+		},
 		"thrust_factors": func(t testing.TB, c published.Case) map[string]float64 {
 			e, y := ThrustFactors(c.Num(t, "relative"))
 			return map[string]float64{"e": e, "y": y}

@@ -23,7 +23,7 @@ func (s *Spec) boltParams() []param.Param {
 			Help("Bolts through the propeller's hub into the plate."),
 		param.Choice(&s.Size, "size", "Bolt size", M5, M6, M8, M10, M12).From(practice).Help("Metric coarse thread."),
 		param.Choice(&s.Class, "property_class", "Property class", Class8, Class10, Class12).
-			From("from memory: ISO 898-1").Help("Yield strength 640, 940 or 1100 MPa."),
+			From(classOrigin()).Help("Yield strength 640, 940 or 1100 MPa."),
 		param.Number(&s.BoltCircle, "bolt_circle", "Bolt circle", unit.Millimetre).
 			Within(30, 200).Typical(50, 120).From(practice).Help("Diameter of the circle through the bolts' middles."),
 	}

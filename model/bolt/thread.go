@@ -7,31 +7,28 @@ import "math"
 type Thread struct{ Nominal, Pitch, Head, Hole, Corners float64 }
 
 // thread is the coarse thread of a size, with a hexagon head and the medium
-// hole. Source: from memory, ISO 261, ISO 4014, ISO 273.
+// hole; of an unlisted size, M8. Source: from memory, ISO 261, ISO 4014, ISO
+// 273.
 func (s Size) thread() Thread {
-	switch s {
-	case M5:
-		return Thread{5e-3, 0.8e-3, 6.9e-3, 5.5e-3, 8.8e-3}
-	case M6:
-		return Thread{6e-3, 1e-3, 8.9e-3, 6.6e-3, 11.05e-3}
-	case M10:
-		return Thread{10e-3, 1.5e-3, 14.6e-3, 11e-3, 17.8e-3}
-	case M12:
-		return Thread{12e-3, 1.75e-3, 16.6e-3, 13.5e-3, 20e-3}
+	t := threads()
+	for i := range t.sizes {
+		if t.sizes[i] == s {
+			return t.threads[i]
+		}
 	}
-	return Thread{8e-3, 1.25e-3, 11.6e-3, 9e-3, 14.4e-3}
+	return t.usual
 }
 
-// yield is the 0.2 % proof stress up to M16, Pa. Source: from memory, ISO
-// 898-1.
+// yield is the 0.2 % proof stress up to M16, Pa; of an unlisted class, that of
+// 8.8. Source: from memory, ISO 898-1.
 func (c Class) yield() float64 {
-	switch c {
-	case Class10:
-		return 940e6
-	case Class12:
-		return 1100e6
+	rows := classes()
+	for i := range rows {
+		if rows[i].class == c {
+			return rows[i].proof
+		}
 	}
-	return 640e6
+	return rows[0].proof
 }
 
 // pitchDiameter and the others are ISO 724, m.

@@ -8,39 +8,17 @@ import (
 	"pgregory.net/rapid"
 
 	"backspan/model/internal/anyspec"
-	"backspan/model/internal/published"
 	"backspan/model/reading"
-	"backspan/model/unit"
 )
-
-func TestPublished(t *testing.T) {
-	published.Run(t, "carry", map[string]published.Runner{
-		"segments": func(t testing.TB, c published.Case) map[string]float64 {
-			s := Of(Table(c.Word(t, "table")))
-			return map[string]float64{
-				"sum": s.UpperMass + 2*(s.Thigh+s.Shank+s.Foot), "upper": s.UpperMass,
-				"thigh": s.Thigh, "shank": s.Shank, "foot": s.Foot,
-				"centre": s.Centre, "upper_centre": s.UpperCentre,
-			}
-		},
-		"stand": func(t testing.TB, c published.Case) map[string]float64 {
-			p := DefaultPilot()
-			p.Mass, p.Stature = 85.52, 1.7562
-			r := Stand(p, Load{Mass: c.Num(t, "mass"), CGAft: c.Num(t, "aft"), CGUp: 0.25})
-			return map[string]float64{
-				"hip_moment": r.HipMoment, "lean": unit.Degree.From(r.Lean), "lean_ankle": unit.Degree.From(r.LeanAnkle),
-				"strap_pull": r.StrapPull, "shoulder": r.ShoulderForce,
-				"equivalent": r.EquivalentMass, "equivalent_lean": r.EquivalentMassLean,
-				"kg_per_cm": unit.KilogramPerCentimetre.From(r.MassPerDepth),
-			}
-		},
-	})
-}
 
 func drawPilot(t *rapid.T) Pilot {
 	p := DefaultPilot()
-	anyspec.Set(t, p.Params(), nil)
-	return p
+	for _, sec := range p.Sections() {
+		for _, q := range sec.Params {
+			anyspec.One(t, sec.Path(q), q)
+		}
+	}
+	return p.Measured()
 }
 
 func drawLoad(t *rapid.T, name string) Load {
@@ -163,16 +141,11 @@ func TestEveryLoadIsFiniteOrSaysWhy(t *testing.T) {
 
 func TestDeclarations(t *testing.T) {
 	p := DefaultPilot()
-	for _, q := range p.Params() {
-		if err := q.Set(q.Editable()); err != nil {
-			t.Error(err)
-		}
-		if utf8.RuneCountInString(q.Label) > 34 {
-			t.Errorf("label %q is too long", q.Label)
-		}
+	for _, sec := range p.Sections() {
+		anyspec.HoldDefaults(t, sec.Params)
 	}
 	keys := map[string]bool{}
-	for _, r := range (Result{}).Readings() {
+	for _, r := range append(Result{}.Readings(), Burden{}.Readings()...) {
 		if keys[r.Key] || utf8.RuneCountInString(r.Label) > 34 {
 			t.Errorf("reading %+v", r)
 		}

@@ -7,6 +7,8 @@ import (
 
 // Pilot is who carries the machine, and how. Lengths in m, masses in kg.
 type Pilot struct {
+	Percentile Percentile // whose measures; own measures take the fields below
+
 	Mass     float64
 	Stature  float64
 	Segments Table
@@ -21,36 +23,59 @@ type Pilot struct {
 
 	StrapHeight  float64 // shoulder straps above the lumbar pad
 	HipBeltShare float64 // share of the weight on the hip belt, 0..1
+
+	Back Back
+	Walk Walk
+	Lift Lift
 }
 
 // DefaultPilot is a man of average build.
 func DefaultPilot() Pilot {
 	return Pilot{
-		Mass: 85.5, Stature: 1.756, Segments: DeLevaMale,
+		Percentile: OwnMeasures, Mass: 85.5, Stature: 1.756, Segments: DeLevaMale,
 		BackBehindHip: 0.11, ReferenceDepth: 0.15, HipShare: 0.5,
 		FootLength: 0.271, HeelShare: 0.25, StandingCentre: 0.05,
 		StrapHeight: 0.42, HipBeltShare: 0.30,
+		Back: defaultBack(), Walk: defaultWalk(), Lift: defaultLift(),
 	}
 }
 
-// Params lists what a user may set, in the order a form shows it.
+// Sections lists what a user may set, in the order a form shows it.
+func (p *Pilot) Sections() []param.Section {
+	return []param.Section{
+		{Key: "pilot", Label: "Pilot standing", Params: p.Params()},
+		{Key: "pilot.back", Label: "Pilot's back", Params: p.Back.params(),
+			Help: "lever arms about the lowest disc of the back, to rank machines with"},
+		{Key: "pilot.walk", Label: "Pilot walking", Params: p.Walk.params(),
+			Help: "to the field, with the machine on the back"},
+		{Key: "pilot.lift", Label: "Pilot lifting", Params: p.Lift.params(),
+			Help: "lifting it with both hands, back plane towards the body"},
+	}
+}
+
+// Params lists what a user may set of the pilot's body, in the order a form
+// shows it.
 func (p *Pilot) Params() []param.Param {
+	own := p.Percentile == OwnMeasures
 	return []param.Param{
-		param.Number(&p.Mass, "mass", "Pilot mass", unit.Kilogram).Within(40, 160).Typical(64, 111).
+		param.Choice(&p.Percentile, "percentile", "Measures of", append([]Percentile{OwnMeasures}, Percentiles()...)...).
+			From("ANSUR II (2012), percentiles of the public data").
+			Help("a body from the table, or the pilot's own measures; nobody is at one percentile in every measure"),
+		param.Number(&p.Mass, "mass", "Pilot mass", unit.Kilogram).Within(40, 160).Typical(64, 111).When(own).
 			From("ANSUR II (2012), mean of the men").Help("without clothing and equipment"),
-		param.Number(&p.Stature, "stature", "Stature", unit.Millimetre).Within(1400, 2100).Typical(1525, 1870).
+		param.Number(&p.Stature, "stature", "Stature", unit.Millimetre).Within(1400, 2100).Typical(1525, 1870).When(own).
 			From("ANSUR II (2012), mean of the men"),
-		param.Choice(&p.Segments, "segments", "Body segments after", DeLevaMale, DeLevaFemale, Winter).
+		param.Choice(&p.Segments, "segments", "Body segments after", DeLevaMale, DeLevaFemale, Winter).When(own).
 			From("de Leva 1996, table 4, some lengths from memory; Winter, table 4.1").
 			Help("published table that splits the body into segments"),
-		param.Number(&p.BackBehindHip, "back_behind_hip", "Back plane behind hip axis", unit.Millimetre).Within(40, 220).
+		param.Number(&p.BackBehindHip, "back_behind_hip", "Back plane behind hip axis", unit.Millimetre).Within(40, 220).When(own).
 			Typical(90, 140).From("estimate").Help("half the buttock depth less what the pad presses in"),
 		param.Number(&p.ReferenceDepth, "reference_depth", "Reference depth", unit.Millimetre).Within(20, 400).
 			Typical(100, 200).From("common practice, no source").
 			Help("centre of gravity behind the back of the machine that equivalent masses compare with"),
 		param.Number(&p.HipShare, "hip_share", "Share of the lean at the hip", unit.Percent).Within(0, 100).
 			From("estimate").Help("0 leans from the ankles alone, 100 bends at the hip alone"),
-		param.Number(&p.FootLength, "foot_length", "Foot length", unit.Millimetre).Within(180, 340).Typical(226, 293).
+		param.Number(&p.FootLength, "foot_length", "Foot length", unit.Millimetre).Within(180, 340).Typical(226, 293).When(own).
 			From("ANSUR II (2012), mean of the men").Help("barefoot"),
 		param.Number(&p.HeelShare, "heel_share", "Heel behind ankle, of the foot", unit.Percent).Within(10, 40).
 			Typical(20, 30).From("estimate").Help("share of the foot length behind the ankle axis"),

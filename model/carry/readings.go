@@ -63,7 +63,8 @@ func (r Result) leanEquivalent() reading.Reading {
 		return reading.Missing(key, label, unit.Kilogram, noEquivalent).Lower()
 	}
 	return reading.New(key, label, r.EquivalentMassLean, unit.Kilogram).Lower().
-		How("mass that calls for the same balanced lean at the hip, at the reference depth and the same height").Source("statics")
+		How("mass that calls for the same balanced lean at the hip, at the reference depth and the same height; the true mass is " +
+			unit.Kilogram.Text(r.Mass)).Source("statics")
 }
 
 // Checks holds the carried load against its limits. A shift within the share

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"backspan/model/belt"
+	"backspan/model/gear"
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/pulley"
@@ -18,7 +19,12 @@ type hung interface {
 	axle() shaft.Loads
 	// speeds is where the drive is set swinging.
 	speeds() part.SpeedMap
+	// crankPull is what the belt does to the crank.
+	crankPull() shaft.CrankPull
 }
+
+// geared are findings of a drive with two shafts in a case.
+type geared interface{ Shafting() gear.Shafting }
 
 // elastic are findings of a drive that twists between crank and propeller.
 type elastic interface {
@@ -34,8 +40,11 @@ type meshing interface {
 
 type beltFindings struct {
 	belt.Result
-	plane float64 // of the belt ahead of the propeller plate, m
+	plane    float64 // of the belt ahead of the propeller plate, m
+	overhang float64 // of the crank pulley behind the crank's bearing, m
 }
+
+func (f beltFindings) crankPull() shaft.CrankPull { return onCrank(f.axle(), f.overhang) }
 
 func (f beltFindings) speeds() part.SpeedMap {
 	m := part.SpeedMap{From: f.Pulsation.Sweep.From, To: f.Pulsation.Sweep.To, Working: f.Resonance.Working}
@@ -61,7 +70,20 @@ func (f beltFindings) axle() shaft.Loads {
 
 type toothedFindings struct {
 	toothedbelt.Result
-	plane float64
+	plane, overhang float64
+}
+
+func (f toothedFindings) crankPull() shaft.CrankPull { return onCrank(f.axle(), f.overhang) }
+
+// onCrank is the belt's pull on the crank: what it does to the axle, turned
+// round.
+func onCrank(l shaft.Loads, overhang float64) shaft.CrankPull {
+	p := shaft.CrankPull{Steady: shaft.Vector{Along: -l.Along, Across: -l.Across}, Behind: overhang}
+	p.Greatest = max(p.Steady.Size()+l.Pulsating.Size(), math.Hypot(l.Standing.Along, l.Standing.Across))
+	if overhang > 0 {
+		p.Greatest = max(p.Greatest, l.CrankMoment/overhang)
+	}
+	return p
 }
 
 func (f toothedFindings) Torsional() param.Slot {

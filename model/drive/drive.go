@@ -44,13 +44,13 @@ type Findings interface {
 type beltDrive struct{ belt.Belt }
 
 func (d beltDrive) Examine(at part.Duty, train part.Train) Findings {
-	return beltFindings{d.Belt.Examine(at, train), d.BeltPlane()}
+	return beltFindings{d.Belt.Examine(at, train), d.BeltPlane(), d.Overhang()}
 }
 
 type toothedDrive struct{ toothedbelt.Belt }
 
 func (d toothedDrive) Examine(at part.Duty, train part.Train) Findings {
-	return toothedFindings{d.Belt.Examine(at, train), d.BeltPlane()}
+	return toothedFindings{d.Belt.Examine(at, train), d.BeltPlane(), d.Overhang()}
 }
 
 type gearDrive struct{ gear.Gear }

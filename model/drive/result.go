@@ -1,6 +1,9 @@
 package drive
 
 import (
+	"slices"
+	"sync"
+
 	"backspan/model/belt"
 	"backspan/model/gear"
 	"backspan/model/param"
@@ -24,12 +27,14 @@ type Result struct {
 
 	OnAxle    bool        // its wheel turns on an axle of the builder's own
 	Axle      shaft.Loads // on that axle; the propeller's part is still to be added
-	SeatFits  bool        // the larger bearing fits the driven pulley's seat
-	HubDepth  float64     // of the driven pulley ahead of the propeller plate, m
-	Inboard   float64     // face of the engine-side bearing ahead of the plate, m
-	Torsional param.Slot  // first frequency of crank against propeller, Hz
-	Second    param.Slot  // second one, of pinion against wheel, Hz
-	Idle      param.Slot  // propeller speed while the engine idles, rad/s
+	CrankPull shaft.CrankPull
+	Shafting  gear.Shafting // of a gear
+	SeatFits  bool          // the larger bearing fits the driven pulley's seat
+	HubDepth  float64       // of the driven pulley ahead of the propeller plate, m
+	Inboard   float64       // face of the engine-side bearing ahead of the plate, m
+	Torsional param.Slot    // first frequency of crank against propeller, Hz
+	Second    param.Slot    // second one, of pinion against wheel, Hz
+	Idle      param.Slot    // propeller speed while the engine idles, rad/s
 	Speeds    part.SpeedMap
 
 	DipsAbove bool // the gear that dips into the oil is the upper one
@@ -44,7 +49,10 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
 	if h, ok := r.Findings.(hung); ok {
 		r.OnAxle, r.Axle, r.SeatFits = true, h.axle(), s.seatFits()
-		r.Speeds, r.Inboard = h.speeds(), s.Support.InboardFace()
+		r.Speeds, r.Inboard, r.CrankPull = h.speeds(), s.Support.InboardFace(), h.crankPull()
+	}
+	if g, ok := r.Findings.(geared); ok {
+		r.Shafting = g.Shafting()
 	}
 	if e, ok := r.Findings.(elastic); ok {
 		r.Torsional = e.Torsional()
@@ -85,8 +93,7 @@ func (r Result) Readings() []reading.Reading {
 	if found == nil {
 		found = unexamined(r.Kind)
 	}
-	rs = append(rs, found.Readings()...)
-	return append(rs, r.without()...)
+	return slices.Concat(rs, found.Readings(), r.without())
 }
 
 // unexamined stands for a drive that could not be built: it declares the keys
@@ -132,13 +139,23 @@ var core = map[string]bool{
 func (r Result) without() []reading.Reading {
 	var rs []reading.Reading
 	if !r.Kind.Belt() {
-		rs = append(rs, reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")...)
+		rs = append(rs, noBelt()...)
 	}
 	if r.Kind != Gear {
-		rs = append(rs, reading.Without(onlyCore(gear.Result{}.Readings()), "this machine has no gear")...)
+		rs = append(rs, noGear()...)
 	}
 	return rs
 }
+
+// What a machine of another kind lacks never changes.
+var (
+	noBelt = sync.OnceValue(func() []reading.Reading {
+		return reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")
+	})
+	noGear = sync.OnceValue(func() []reading.Reading {
+		return reading.Without(onlyCore(gear.Result{}.Readings()), "this machine has no gear")
+	})
+)
 
 func onlyCore(rs []reading.Reading) []reading.Reading {
 	kept := rs[:0]

@@ -6,6 +6,7 @@ import (
 	"backspan/model/belt"
 	"backspan/model/bolt"
 	"backspan/model/gear"
+	"backspan/model/gearshaft"
 	"backspan/model/param"
 	"backspan/model/shaft"
 	"backspan/model/toothedbelt"
@@ -40,6 +41,7 @@ type Spec struct {
 	ToothedBelt   toothedbelt.Spec
 	Support       shaft.Spec // of a belt's driven pulley and the propeller
 	Gear          gear.Spec
+	GearShafts    gearshaft.Spec
 	Direct        HubSpec
 	Plate         bolt.Spec // on which every kind carries its propeller
 }
@@ -58,7 +60,7 @@ func (s Spec) Clone() Spec {
 // Default is a ribbed belt with the propeller axis above the crank.
 func Default() Spec {
 	return Spec{Kind: RibbedBelt, PropellerAxis: Above, RibbedBelt: belt.Default(), ToothedBelt: toothedbelt.Default(),
-		Support: shaft.Default(), Gear: gear.Default(), Direct: DefaultHub(), Plate: bolt.Default()}
+		Support: shaft.Default(), Gear: gear.Default(), GearShafts: gearshaft.Default(), Direct: DefaultHub(), Plate: bolt.Default()}
 }
 
 // Sections lists what a user may set; key is the path of the drive's table.
@@ -74,6 +76,7 @@ func (s *Spec) Sections(key string) []param.Section {
 		{Key: key + ".toothed_belt", Label: "Toothed belt", Params: s.ToothedBelt.Params(), Hidden: s.Kind != ToothedBelt},
 		{Key: key + ".support", Label: "Bearings and axle", Params: s.Support.Params(), Hidden: !s.Kind.Belt()},
 		{Key: key + ".gear", Label: "Gear", Params: s.Gear.Params(), Hidden: s.Kind != Gear},
+		{Key: key + ".gear_shafts", Label: "Gear shafts", Params: s.GearShafts.Params(s.Gear.PinionPlace == gear.Overhung), Hidden: s.Kind != Gear},
 		{Key: key + ".direct", Label: "Direct", Params: s.Direct.Params(), Hidden: s.Kind != Direct},
 		{Key: key + ".propeller_bolts", Label: "Propeller bolts", Params: s.Plate.Params()},
 	}

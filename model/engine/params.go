@@ -98,6 +98,10 @@ func (s *Spec) body() []param.Param {
 			Help("Looking forward at the propeller. One pair of gears makes the propeller turn the other way, a belt the same way."),
 		param.Number(&s.CrankInertia, "crank_inertia", "Inertia of crank and flywheel", unit.KilogramSquareMetre).
 			Within(0.0001, 0.1).Typical(0.001, 0.005).Help("About the crank axis, without the drive.").From(estimate),
+		param.Open(&s.MainSpacing, "main_bearing_spacing", "Crank main bearings, spacing", unit.Millimetre).
+			Within(10, 400).Typical(40, 110).Help("Between the middles of the two nearest to the drive; with it the pull of a belt or an overhung pinion on them is worked out."),
+		param.Open(&s.FaceToMain, "drive_face_to_main_bearing", "Drive face to nearer main bearing", unit.Millimetre).
+			Within(0, 150).Typical(6, 25).Help("To the middle of the crank's last bearing, for a pinion on the crank; a belt stage has its own Crank bearing to drive face."),
 	}
 }
 

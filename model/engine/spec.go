@@ -7,6 +7,7 @@ import (
 	"math"
 	"slices"
 
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/unit"
 )
@@ -87,6 +88,10 @@ type Spec struct {
 	CGAboveCrank   float64 // centre of gravity above the crank axis, m
 	OutsideRadius  float64 // of a cylinder about as large as the engine, m
 	CrankInertia   float64 // crank, flywheel and rotor about the crank axis, kg·m²
+
+	// The crank's two main bearings nearest to the drive.
+	MainSpacing param.Slot // between their middles, m
+	FaceToMain  param.Slot // drive face to the nearer one's middle, m
 
 	// What makes the torque pulsate.
 	CompressionRatio  float64 // over the whole stroke

@@ -69,7 +69,7 @@ func (c *Chart) choose() {
 		}
 	}
 	if c.Best < 0 {
-		c.Reason = "no ratio looked at keeps the engine within its speeds and the tip Mach number within its limit: " + c.commonBar() +
+		c.Reason = "no ratio looked at keeps the engine within its speeds and the tip Mach number within its limit: " + commonBar(len(c.Points), func(i int) []string { return c.Points[i].Barred }) +
 			"; change the propeller, or look at other ratios"
 		return
 	}
@@ -88,16 +88,16 @@ func (c *Chart) choose() {
 	}
 }
 
-// commonBar is the bar that most ratios meet first.
-func (c *Chart) commonBar() string {
+// commonBar is the bar that most of n points meet first.
+func commonBar(n int, barred func(i int) []string) string {
 	count, most := map[string]int{}, ""
-	for _, p := range c.Points {
-		if len(p.Barred) == 0 {
+	for i := range n {
+		bars := barred(i)
+		if len(bars) == 0 {
 			continue
 		}
-		word := p.Barred[0]
-		if count[word]++; count[word] > count[most] {
-			most = word
+		if count[bars[0]]++; count[bars[0]] > count[most] {
+			most = bars[0]
 		}
 	}
 	return most

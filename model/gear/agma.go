@@ -11,6 +11,7 @@ type agmaPair struct {
 	pitch          float64 // transverse teeth per inch
 	diameter       float64 // of the pinion
 	face           float64
+	alignment      alignment
 	load           float64    // at the pinion's reference circle
 	loadFlank      float64    // at its working circle
 	speed          float64    // ft/min
@@ -45,7 +46,7 @@ func dynamicAGMA(quality, speed float64) (factor, most float64) {
 	return math.Pow((a+math.Sqrt(speed))/a, b), (a + quality - 3) * (a + quality - 3)
 }
 
-// spreadAGMA is Km of a commercial enclosed unit.
+// spreadAGMA is Km.
 func (p *agmaPair) spreadAGMA() float64 {
 	slender := math.Max(p.face/(10*p.diameter), 0.05)
 	proportion := slender - 0.025
@@ -59,8 +60,8 @@ func (p *agmaPair) spreadAGMA() float64 {
 	if p.straddleOffset {
 		place = 1.1
 	}
-	alignment := 0.127 + 0.0158*p.face - 0.930e-4*p.face*p.face
-	return 1 + lead*(proportion*place+alignment)
+	a := &p.alignment
+	return 1 + lead*(proportion*place+a.constant+a.perInch*p.face+a.perSquare*p.face*p.face)
 }
 
 // hardnessRatio is CH of a through-hardened wheel.
@@ -112,10 +113,11 @@ func (p *agmaPair) rate() agmaSafety {
 func (m toothMaterial) agmaStrength() (root, flank float64, ok bool) {
 	switch m.class {
 	case Normalized, HardenedCarbon, HardenedAlloy:
+		hardness := m.brinell()
 		if m.grade == 0 {
-			return 77.3*m.hardness + 12800, 322*m.hardness + 29100, true
+			return 77.3*hardness + 12800, 322*hardness + 29100, true
 		}
-		return 102*m.hardness + 16400, 349*m.hardness + 34300, true
+		return 102*hardness + 16400, 349*hardness + 34300, true
 	case CaseHardened:
 		return [3]float64{55000, 65000, 75000}[m.grade], [3]float64{180e3, 225e3, 275e3}[m.grade], true
 	}

@@ -22,7 +22,9 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs = append(cs, r.Coupling.Checks(marginAsked)...)
 	cs = append(cs, r.toothChecks(marginAsked)...)
 	cs = append(cs, r.flankChecks()...)
-	return append(cs, r.runningChecks(marginAsked)...)
+	cs = append(cs, r.depthCheck())
+	cs = append(cs, r.runningChecks(marginAsked)...)
+	return append(cs, r.oilLifeChecks(marginAsked)...)
 }
 
 func (r Result) toothChecks(thin float64) []reading.Check {
@@ -59,17 +61,22 @@ func (r Result) flankChecks() []reading.Check {
 		raise := "Raise " + f.name + " profile shift or " + f.name + " teeth"
 		cs = append(cs, reading.AtLeast("gear.undercut_"+f.key, f.name+" profile shift, undercut", f.w.Shift, f.w.LeastShift, 0, unit.One).
 			Source(isoGeometry).Advice(raise+"."))
-		const label = " contact above its fillet"
-		if f.w.Undercut() {
-			cs = append(cs, reading.Unrated("gear.interference_"+f.key, f.name+label,
-				"the tooth is undercut, so its involute starts at an unknown height"))
-			continue
-		}
-		cs = append(cs, reading.AtLeast("gear.interference_"+f.key, f.name+label, f.w.StartRollLength, f.w.FormRollLength, 0, unit.Millimetre).
-			Source("ISO 21771, as roll lengths along the line of action").
-			Advice(raise+", or lower the other gear's profile shift."))
+		cs = append(cs, f.w.contactCheck("gear.interference_"+f.key, f.name+" contact above its fillet",
+			raise+", or lower the other gear's profile shift."))
 	}
 	return cs
+}
+
+// contactCheck holds where contact starts against where the involute does. The
+// involute of an undercut tooth starts higher than its cutter's reach says, at
+// an unknown height, but never inside the base circle.
+func (w Wheel) contactCheck(key, label, advice string) reading.Check {
+	least := math.Max(w.FormRollLength, 0)
+	if w.Undercut() && w.StartRollLength >= least {
+		return reading.Unrated(key, label, "the tooth is undercut, so its involute starts at an unknown height")
+	}
+	return reading.AtLeast(key, label, w.StartRollLength, least, 0, unit.Millimetre).
+		Source("ISO 21771, as roll lengths along the line of action").Advice(advice)
 }
 
 func (r Result) runningChecks(thin float64) []reading.Check {

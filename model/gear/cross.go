@@ -59,6 +59,7 @@ func (g *Gear) cross(force, application, speed float64) CrossRating {
 		speed: m.pitchLineSpeed(speed) / feetPerMin, overload: application,
 		quality:  math.Min(float64(17-g.spec.AccuracyClass), bestQuality),
 		geometry: g.second.bending, flankGeometry: g.second.flank, reliability: 1, crowned: g.spec.Crowned,
+		alignment: alignments()[g.spec.Alignment],
 	}
 	if _, most := dynamicAGMA(p.quality, p.speed); p.speed > most {
 		return CrossRating{Why: "the pitch line is faster than this accuracy class is meant for"}
@@ -74,7 +75,7 @@ func (g *Gear) cross(force, application, speed float64) CrossRating {
 		}
 		p.root[i], p.flank[i] = root, flank
 		p.through = p.through && material.treatment == soft
-		p.hardness[i] = material.hardness
+		p.hardness[i] = material.brinell()
 		p.form[i] = lewisY(m.equivalentTeeth(w))
 		p.cycles[i] = cycles
 		cycles /= m.Ratio()

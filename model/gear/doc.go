@@ -12,11 +12,16 @@
 // pinion and propeller as inertias on the springs of coupling and mesh; once the
 // teeth part it says that they do, not how hard they hammer.
 //
-// The teeth are rated against pitting and breakage by ISO 6336 and once more by
-// AGMA 2001; their constants are from memory and await comparison with a
-// printed copy. Forms are those of the 2006 editions with the helix factor as
-// corrected since; what the 2019 editions add to the stress of helical teeth
-// without relief is not in it, nor a spectrum of loads: the duty examined is held
-// for the whole life asked. Scuffing, micropitting, the life of the bearings and the shafts
-// are not rated here.
+// The teeth are rated against pitting and breakage by ISO 6336, in the form of
+// its edition of 2006 with the corrigendum of 2008 or of that of 2019, and once
+// more by AGMA 2001. The tables of the standards lie under data, each with its
+// clause and how sure it is; most are from memory and await comparison with a
+// printed copy, so the endurance limits can be replaced by the builder's own. A
+// spectrum of loads is not counted: the duty examined is held for the whole
+// life asked. Scuffing, micropitting, the life of the bearings and the shafts
+// are not rated here, nor the roots of helical teeth by AGMA, whose geometry
+// factor is only at hand as charts.
+//
+// SearchTeeth lists the pairs of gears that give a ratio, at a centre distance
+// or free of one.
 package gear

@@ -256,3 +256,56 @@ func TestChurningHasNoStepBetweenRegimes(t *testing.T) {
 		}
 	}
 }
+
+func TestOilLifeHalvesEveryTenKelvin(t *testing.T) {
+	s := Default()
+	for _, tc := range []struct{ celsius, hours float64 }{{60, 2500}, {90, 2500}, {100, 1250}, {110, 625}, {105, 2500 / math.Pow(2, 1.5)}} {
+		if got := s.oilLife(tc.celsius+celsiusZero) / 3600; math.Abs(got-tc.hours) > 1e-6 {
+			t.Errorf("at %g °C %g h, want %g", tc.celsius, got, tc.hours)
+		}
+	}
+}
+
+// A block of oil 26 mm long and 11 mm deep: up to atan(22/26) it only turns.
+func TestDipOfATiltedCase(t *testing.T) {
+	g := newGear(t, Default())
+	for _, tc := range []struct{ degrees, dip float64 }{{0, 6}, {40, 6}, {45, (math.Sqrt(2*11*26)-13)*1 - 5}, {60, (math.Sqrt(2*11*26/math.Sqrt(3))-13)*math.Sqrt(3) - 5}} {
+		if got := g.tiltedDip(tc.degrees*degree) * 1000; math.Abs(got-tc.dip) > 1e-9 {
+			t.Errorf("at %g degrees %g mm, want %g", tc.degrees, got, tc.dip)
+		}
+	}
+}
+
+func TestCaseDepthAgainstTheRecommendation(t *testing.T) {
+	for _, tc := range []struct {
+		name   string
+		change func(*Spec)
+		want   reading.Verdict
+		says   string
+	}{
+		{"none given", func(*Spec) {}, reading.NotRated, "Case depth as drawn"},
+		{"right", func(s *Spec) { s.CaseDepth = param.Known(0.35e-3) }, reading.Holds, ""},
+		{"thin", func(s *Spec) { s.CaseDepth = param.Known(0.25e-3) }, reading.Thin, ""},
+		{"deep", func(s *Spec) { s.CaseDepth = param.Known(0.5e-3) }, reading.Thin, ""},
+		{"soft", func(s *Spec) {
+			s.PinionMaterial, s.PinionHardness, s.WheelMaterial, s.WheelHardness = HardenedAlloy, 300, HardenedAlloy, 280
+		}, reading.NotRated, "as hard inside"},
+		{"two ways", func(s *Spec) { s.WheelMaterial = Nitrided }, reading.NotRated, "two ways"},
+		{"induction", func(s *Spec) {
+			s.PinionMaterial, s.PinionHardness, s.WheelMaterial, s.WheelHardness = Induction, 600, Induction, 600
+		}, reading.NotRated, "this treatment"},
+		{"nitrided", func(s *Spec) {
+			s.PinionMaterial, s.WheelMaterial, s.CaseDepth = Nitrided, Nitrided, param.Known(0.3e-3)
+		}, reading.Holds, ""},
+		{"soft wheel", func(s *Spec) {
+			s.WheelMaterial, s.WheelHardness, s.CaseDepth = HardenedAlloy, 280, param.Known(0.29e-3)
+		}, reading.Thin, ""},
+	} {
+		s := Default()
+		tc.change(&s)
+		c := newGear(t, s).Examine(rated(), part.Train{}).depthCheck()
+		if c.Verdict != tc.want || !strings.Contains(c.Text(), tc.says) {
+			t.Errorf("%s: %s, %s", tc.name, c.Verdict, c.Text())
+		}
+	}
+}

@@ -73,10 +73,9 @@ func (f *toothFactors) dynamic(k *LoadFactors, g *Geometry, speed float64) {
 // newDynamicConstants are Cv1 to Cv7 at a total contact ratio. Source: ISO
 // 6336-1, from memory.
 func newDynamicConstants(total float64) [7]float64 {
-	c := [7]float64{0.32, 0.34, 0.23, 0.90, 0.47, 0.47, 1}
-	if total > 2 {
-		c[1], c[2] = 0.57/(total-0.3), 0.096/(total-1.56)
-		c[3], c[5] = (0.57-0.05*total)/(total-1.44), 0.12/(total-1.74)
+	c := [7]float64{6: 1}
+	for i := range dynamicForms() {
+		c[i] = dynamicForms()[i].at(total)
 	}
 	switch {
 	case total <= 1.5:
@@ -86,13 +85,6 @@ func newDynamicConstants(total float64) [7]float64 {
 	}
 	return c
 }
-
-// k1 of method C over the accuracy classes 3 to 10. Source: ISO 6336-1, from
-// memory.
-var (
-	simpleSpur    = [8]float64{2.1, 3.9, 7.5, 14.9, 26.8, 39.1, 52.8, 76.6}
-	simpleHelical = [8]float64{1.9, 3.5, 6.7, 13.3, 23.9, 34.8, 47.0, 68.2}
-)
 
 // simpleDynamic is method C, a cross-check far below resonance, 0 outside its
 // range; line load in N/mm, v in m/s. Source: ISO 6336-1, from memory.
@@ -108,8 +100,9 @@ func simpleDynamic(g *Geometry, class int, lineLoad, v float64) float64 {
 	}
 	i := min(max(class-3, 0), 7)
 	line := math.Max(lineLoad, 100)
-	spur := 1 + (simpleSpur[i]/line+0.0193)*path*k3
-	helical := 1 + (simpleHelical[i]/line+0.0087)*path*k3
+	k1 := simpleFactors()
+	spur := 1 + (k1.spur[i]/line+0.0193)*path*k3
+	helical := 1 + (k1.helical[i]/line+0.0087)*path*k3
 	return spur + math.Min(g.OverlapRatio, 1)*(helical-spur)
 }
 

@@ -1,6 +1,10 @@
 package gear
 
-import "math"
+import (
+	"math"
+
+	"backspan/model/param"
+)
 
 // MaterialClass is a class of steel and treatment as ISO 6336-5 parts them.
 type MaterialClass string
@@ -15,7 +19,6 @@ const (
 	Nitrided        MaterialClass = "nitriding steel, nitrided"
 	NitridedAlloy   MaterialClass = "alloy steel, nitrided"
 	Nitrocarburized MaterialClass = "alloy steel, nitrocarburized"
-	materialOrigin                = "from memory: ISO 6336-5, table 1"
 )
 
 // MaterialQuality is the quality grade of material and treatment.
@@ -48,6 +51,9 @@ const (
 	nitrocarburized
 )
 
+// treatmentNames are the words of the tables, in the order of the treatments.
+var treatmentNames = [4]string{"soft", "hardened", "nitrided", "nitrocarburized"}
+
 // strengthLine is a limit over hardness, slope·hardness + base, N/mm², not
 // above top where there is one.
 type strengthLine struct{ slope, base, top float64 }
@@ -60,50 +66,37 @@ func (l strengthLine) at(hardness float64) float64 {
 	return v
 }
 
-// materialClass is one class; the three lines and least hardnesses are those
-// of ML, MQ and ME.
+// materialClass is one class; the lines and least hardnesses are those of ML,
+// MQ and ME. Hardness in HV, of normalized steel in HBW.
 type materialClass struct {
 	treatment        treatment
 	contact, bending [3]strengthLine
-	least            [3]float64 // hardness
+	cores            map[CoreStrength]strengthLine // bending of grade MQ, where the core parts it
+	least            [3]float64                    // hardness
 	most             float64
 }
 
-// materialClasses holds the endurance limits. All of it from memory: ISO 6336-5
-// table 1; hardness in HV, of normalized steel in HBW.
-var materialClasses = map[MaterialClass]materialClass{
-	Normalized: {soft,
-		[3]strengthLine{{1.000, 190, 0}, {1.000, 190, 0}, {1.520, 250, 0}},
-		[3]strengthLine{{0.455, 69, 0}, {0.455, 69, 0}, {0.386, 147, 0}},
-		[3]float64{110, 110, 110}, 210},
-	HardenedCarbon: {soft,
-		[3]strengthLine{{0.963, 283, 0}, {0.925, 360, 0}, {0.838, 432, 0}},
-		[3]strengthLine{{0.250, 108, 0}, {0.240, 163, 0}, {0.283, 202, 0}},
-		[3]float64{115, 135, 135}, 210},
-	HardenedAlloy: {soft,
-		[3]strengthLine{{1.313, 188, 0}, {1.313, 373, 0}, {2.213, 260, 0}},
-		[3]strengthLine{{0.423, 104, 0}, {0.425, 187, 0}, {0.358, 231, 0}},
-		[3]float64{200, 200, 200}, 360},
-	CaseHardened: {hardened,
-		[3]strengthLine{{0, 1300, 0}, {0, 1500, 0}, {0, 1650, 0}},
-		[3]strengthLine{{0, 312, 0}, {0, 425, 0}, {0, 525, 0}},
-		[3]float64{600, 660, 660}, 800},
-	Induction: {hardened,
-		[3]strengthLine{{0.740, 602, 0}, {0.541, 882, 0}, {0.505, 1013, 0}},
-		[3]strengthLine{{0.305, 76, 0}, {0.138, 290, 369}, {0.271, 237, 0}},
-		[3]float64{485, 500, 500}, 615},
-	Nitrided: {nitrided,
-		[3]strengthLine{{0, 1125, 0}, {0, 1250, 0}, {0, 1450, 0}},
-		[3]strengthLine{{0, 270, 0}, {0, 420, 0}, {0, 468, 0}},
-		[3]float64{650, 650, 650}, 900},
-	NitridedAlloy: {nitrided,
-		[3]strengthLine{{0, 788, 0}, {0, 998, 0}, {0, 1217, 0}},
-		[3]strengthLine{{0, 258, 0}, {0, 363, 0}, {0, 432, 0}},
-		[3]float64{450, 450, 450}, 650},
-	Nitrocarburized: {nitrocarburized,
-		[3]strengthLine{{0, 650, 0}, {1.167, 425, 950}, {1.167, 425, 950}},
-		[3]strengthLine{{0, 224, 0}, {0.653, 94, 388}, {0.653, 94, 388}},
-		[3]float64{300, 300, 300}, 650},
+func (c MaterialClass) treatment() treatment {
+	switch c {
+	case CaseHardened, Induction:
+		return hardened
+	case Nitrided, NitridedAlloy:
+		return nitrided
+	case Nitrocarburized:
+		return nitrocarburized
+	}
+	return soft
+}
+
+// grade is 0 for ML, 1 for MQ and 2 for ME.
+func (q MaterialQuality) grade() int {
+	switch q {
+	case MQ:
+		return 1
+	case ME:
+		return 2
+	}
+	return 0
 }
 
 // toothMaterial is the material of one gear, stresses in N/mm².
@@ -119,30 +112,42 @@ type toothMaterial struct {
 // newToothMaterial looks the limits up; ok is false outside the hardness the
 // table holds for. Source: ISO 6336-5 table 1, from memory.
 func newToothMaterial(class MaterialClass, quality MaterialQuality, core CoreStrength, hardness float64) (m toothMaterial, ok bool) {
-	grade := 0
-	switch quality {
-	case MQ:
-		grade = 1
-	case ME:
-		grade = 2
+	c, found := materials().classes[class]
+	if !found {
+		return toothMaterial{class: class}, false
 	}
-	c, found := materialClasses[class]
+	grade := quality.grade()
+	bending := c.bending[grade]
+	if line, parted := c.cores[core]; parted && grade == 1 {
+		bending = line
+	}
 	m = toothMaterial{class: class, grade: grade, treatment: c.treatment, hardness: hardness,
-		contact: c.contact[grade].at(hardness), bending: c.bending[grade].at(hardness)}
-	if class == CaseHardened && quality == MQ {
-		m.bending = core.bendingLimit()
-	}
-	return m, found && hardness >= c.least[grade] && hardness <= c.most
+		contact: c.contact[grade].at(hardness), bending: bending.at(hardness)}
+	return m, hardness >= c.least[grade] && hardness <= c.most
 }
 
-func (c CoreStrength) bendingLimit() float64 {
-	switch c {
-	case Core28:
-		return 461
-	case Core30:
-		return 500
+// own puts limits from the builder's own source, Pa, in place of the table's,
+// and reports whether none of the table's is left.
+func (m *toothMaterial) own(contact, bending param.Slot) bool {
+	if contact.Known {
+		m.contact = contact.Value / megapascal
 	}
-	return 425
+	if bending.Known {
+		m.bending = bending.Value / megapascal
+	}
+	return contact.Known && bending.Known
+}
+
+// brinellPerVickers turns Vickers into Brinell hardness, good to 450 HV. Source:
+// from memory: ISO 18265, annex A.
+const brinellPerVickers = 0.95
+
+// brinell is the hardness in HBW.
+func (m toothMaterial) brinell() float64 {
+	if m.class == Normalized {
+		return m.hardness
+	}
+	return brinellPerVickers * m.hardness
 }
 
 // proofStress is a rough 0.2 % proof stress of a soft steel, N/mm²: estimate,

@@ -44,29 +44,23 @@ func bendingGeometry(rack Rack, pressureAngle, teeth, shift, tip, contactRatio f
 	return j, least > 0 && j > 0
 }
 
-// lewisForm is the Lewis form factor Y of full-depth 20° teeth over the number
-// of teeth. Source: Budynas & Nisbett, Shigley's Mechanical Engineering Design,
-// table 14-2, from memory.
-var lewisForm = [...][2]float64{
-	{12, 0.245}, {13, 0.261}, {14, 0.277}, {15, 0.290}, {16, 0.296}, {17, 0.303}, {18, 0.309}, {19, 0.314},
-	{20, 0.322}, {21, 0.328}, {22, 0.331}, {24, 0.337}, {26, 0.346}, {28, 0.353}, {30, 0.359}, {34, 0.371},
-	{38, 0.384}, {43, 0.397}, {50, 0.409}, {60, 0.422}, {75, 0.435}, {100, 0.447}, {150, 0.460}, {300, 0.472}, {400, 0.480},
-}
-
-// lewisY reads the table between its rows; beyond its ends, where Y hardly
-// sways the size factor it is used for, it keeps the end's value.
+// lewisY is the Lewis form factor Y of full-depth 20° teeth, linear between the
+// rows of the table; beyond its ends, where Y hardly sways the size factor it is
+// used for, it keeps the end's value. Source: Budynas & Nisbett, Shigley's
+// Mechanical Engineering Design, table 14-2, from memory.
 func lewisY(teeth float64) float64 {
-	last := len(lewisForm) - 1
+	form := lewisForm()
+	last := len(form) - 1
 	switch {
-	case teeth <= lewisForm[0][0]:
-		return lewisForm[0][1]
-	case teeth >= lewisForm[last][0]:
-		return lewisForm[last][1]
+	case teeth <= form[0][0]:
+		return form[0][1]
+	case teeth >= form[last][0]:
+		return form[last][1]
 	}
 	i := 0
-	for teeth > lewisForm[i+1][0] {
+	for teeth > form[i+1][0] {
 		i++
 	}
-	from, to := lewisForm[i], lewisForm[i+1]
+	from, to := form[i], form[i+1]
 	return from[1] + (to[1]-from[1])*(teeth-from[0])/(to[0]-from[0])
 }

@@ -67,18 +67,27 @@ func (s *Spec) oilParams() []param.Param {
 		param.Number(&s.OilTemperatureLimit, "oil_temperature_limit", "Oil temperature limit", unit.Celsius).
 			Within(60, 180).Typical(95, 120).From("from memory: 95 to 100 mineral, 120 synthetic oil; 100 NBR, 150 FKM seals").
 			Help("The lower of what oil and seals stand for long."),
+		param.Number(&s.OilBaseLife, "oil_base_life", "Oil life, cool", unit.Hour).Within(50, 20000).Typical(1000, 8000).
+			From("common practice, no source: 2500 mineral, two to three times that synthetic").
+			Help("Running hours up to Oil life, cool up to; ten kelvin more halve them."),
+		param.Number(&s.OilBaseTemperature, "oil_base_temperature", "Oil life, cool up to", unit.Celsius).Within(40, 120).Typical(80, 95).
+			From("common practice, no source").Help("Above this temperature of the oil its life falls."),
+		param.Number(&s.OilTilt, "oil_tilt", "Greatest tilt fore and aft", unit.Degree).Within(0, 60).Typical(20, 40).
+			From("estimate").Help("Of the case against the level oil, standing, seated and in a climb."),
 	}
 }
 
 func (s *Spec) shaftParams() []param.Param {
 	sizes := bearing.Sizes()
 	return []param.Param{
+		param.Choice(&s.PinionHand, "pinion_hand", "Hand of the pinion's helix", RightHand, LeftHand).When(s.HelixAngle > 0).
+			Help("The wheel has the other hand. With the crank's turn it settles which way the teeth push the propeller shaft; let them push against the thrust."),
 		param.Choice(&s.PinionBearings, "pinion_bearings", "Pinion bearings", sizes...).
 			Help("Deep-groove ball bearing on both sides of the pinion."),
 		param.Choice(&s.WheelEngineBearing, "wheel_engine_bearing", "Wheel bearing, engine side", sizes...).
-			Help("The wheel's floating bearing."),
+			Help("Ahead of the wheel; which bearing takes the thrust is said with the gear shafts."),
 		param.Choice(&s.WheelPropellerBearing, "wheel_propeller_bearing", "Wheel bearing, propeller side", sizes...).
-			Help("The wheel's locating bearing; it takes the thrust."),
+			Help("Behind the wheel, nearer to the propeller."),
 		param.Number(&s.BearingOilFactor, "bearing_oil_factor", "Bearing oil drag factor", unit.One).Within(0.5, 6).Typical(1.5, 2).
 			From("from memory: f0 1.5 to 2 with splash oil").Help("Palmgren's f0 for ball bearings."),
 		param.Toggle(&s.PinionSeal, "pinion_seal", "Seal on the pinion shaft").
@@ -129,7 +138,7 @@ func (s *Spec) heatAndMoneyParams() []param.Param {
 		param.Number(&s.Price, "price", "Price of the unit", unit.Currency).Within(0, 100000).Typical(300, 1500).
 			From("invented").Help("To buy or make the whole reduction."),
 		param.Number(&s.ChangeInterval, "change_interval", "Oil and seal interval", unit.Hour).Within(1, 2000).Typical(25, 100).
-			From("common practice, no source").Help("Running time between changes."),
+			From("common practice, no source").Help("Running time between changes; the first comes after a few hours of running in, which leave metal in the oil."),
 		param.Number(&s.ChangeCost, "change_cost", "Cost of one change", unit.Currency).Within(0, 10000).Typical(10, 60).
 			From("invented").Help("Oil, seals and labour."),
 	}

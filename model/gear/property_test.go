@@ -24,7 +24,7 @@ func ratableSpec(t *rapid.T) Spec {
 		class    MaterialClass
 		hardness *float64
 	}{{s.PinionMaterial, &s.PinionHardness}, {s.WheelMaterial, &s.WheelHardness}} {
-		c := materialClasses[m.class]
+		c := materials().classes[m.class]
 		*m.hardness = rapid.Float64Range(c.least[2], c.most).Draw(t, "hardness of "+string(m.class))
 	}
 	s.PinionTeeth, s.WheelTeeth = rapid.IntRange(15, 30).Draw(t, "pinion"), rapid.IntRange(35, 100).Draw(t, "wheel")

@@ -32,10 +32,19 @@ func TestPublished(t *testing.T) {
 		"rating":             ratingCase,
 		"material":           materialCase,
 		"unit_rating":        unitRatingCase,
-		"agma":               agmaCase,
-		"bending_geometry":   bendingGeometryCase,
-		"pitch_two":          pitchTwo,
-		"geometry":           geometryCase,
+		"whole_pair":         wholePairCase,
+		"agma_strength":      agmaStrengthCase,
+		"agma_helical":       agmaHelicalCase,
+		"hardness_ratio":     hardnessRatioCase,
+		"helical_pitches":    helicalPitchesCase,
+		"tooth_forces":       toothForcesCase,
+		"lewis":              lewisCase,
+
+		"agma_pitting_geometry": agmaPittingGeometryCase,
+		"agma":                  agmaCase,
+		"bending_geometry":      bendingGeometryCase,
+		"pitch_two":             pitchTwo,
+		"geometry":              geometryCase,
 		"viscosity": func(t testing.TB, c published.Case) map[string]float64 {
 			o := Oil{c.Num(t, "at_40") / mm2, c.Num(t, "at_100") / mm2}
 			return map[string]float64{"at_60": o.Viscosity(333.15) * mm2, "at_80": o.Viscosity(353.15) * mm2, "at_100": o.Viscosity(373.15) * mm2}
@@ -109,6 +118,8 @@ func geometryCase(t testing.TB, c published.Case) map[string]float64 {
 		"tip_alteration": g.TipAlteration, "pinion_tip": g.Pinion.TipDiameter * 1000, "wheel_tip": g.Driven.TipDiameter * 1000,
 		"path": g.ContactRatio * g.BasePitch * 1000, "contact_ratio": g.ContactRatio, "overlap_ratio": g.OverlapRatio,
 		"pinion_tip_thickness": g.Pinion.TipThickness * 1000,
+		"reference_centre":     (g.Pinion.ReferenceDiameter + g.Driven.ReferenceDiameter) / 2 * 1000,
+		"transverse_angle_deg": g.TransversePressureAngle / degree,
 		"shift_sum":            g.Pinion.Shift + g.Driven.Shift, "x2": g.Driven.Shift,
 	}
 }

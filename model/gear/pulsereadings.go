@@ -77,7 +77,7 @@ func (r Result) idleCheck() reading.Check {
 		return reading.Unrated(key, label, why)
 	}
 	if p.Idle.Out {
-		return reading.Condition(key, label, true).Source(clutchOut)
+		return reading.Condition(key, label, true).Source(clutchOut).Advice("Keep idle below Clutch takes hold at.")
 	}
 	return reading.AtMost(key, label, p.Idle.Mean-p.Idle.Least, p.Idle.Mean, 0, unit.NewtonMetre).Warn().
 		Source("mechanics; springs stay springs in it, so past the limit it says that the teeth rattle, not how hard").

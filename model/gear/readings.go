@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"slices"
+
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -11,13 +13,8 @@ const (
 
 // Readings declares every figure of the reduction.
 func (r Result) Readings() []reading.Reading {
-	rs := r.safetyReadings()
-	rs = append(rs, r.geometryReadings()...)
-	rs = append(rs, r.forceReadings()...)
-	rs = append(rs, r.strengthReadings()...)
-	rs = append(rs, r.torsionReadings()...)
-	rs = append(rs, r.Coupling.Readings()...)
-	return append(rs, r.lossReadings()...)
+	return slices.Concat(r.safetyReadings(), r.geometryReadings(), r.forceReadings(), r.strengthReadings(), r.depthReadings(),
+		r.torsionReadings(), r.Coupling.Readings(), r.lossReadings(), r.oilReadings())
 }
 
 func (r Result) geometryReadings() []reading.Reading {

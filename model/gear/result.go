@@ -25,6 +25,9 @@ type Result struct {
 	Pulsation        MeshPulsation
 	Coupling         coupling.Result
 	Strength         Strength
+	CaseDepth        CaseDepth
+	Power            float64 // at the crank, W
+	TiltedDip        float64 // of the dipping gear with the case tilted, m
 
 	spec     Spec
 	bearings bearings
@@ -52,6 +55,9 @@ func (g Gear) Examine(at part.Duty, train part.Train) Result {
 		LeastPinionTeeth: LeastPinionTeeth(m.Ratio(), g.spec.Rack.Rack().Addendum, g.spec.PressureAngle, m.HelixAngle),
 		SealSpeed:        g.sealSpeed(at.CrankSpeed),
 		SeatWall:         g.seatWall(),
+		CaseDepth:        g.hardDepth(),
+		Power:            at.Power,
+		TiltedDip:        g.tiltedDip(g.spec.OilTilt),
 		spec:             g.spec,
 		bearings:         g.bearings,
 	}

@@ -39,7 +39,15 @@ type Spec struct {
 	WheelHardness     float64
 	MaterialQuality   MaterialQuality
 	CaseCore          CoreStrength
-	AccuracyClass     int // ISO 1328
+	PinionContact     param.Slot // endurance limits of the builder's own source, Pa; the table's when empty
+	PinionBending     param.Slot
+	WheelContact      param.Slot
+	WheelBending      param.Slot
+	CaseDepth         param.Slot // as drawn
+	Edition           Edition
+	UnrelievedFlanks  float64   // fZCa of the edition of 2019
+	Alignment         Enclosure // of the second rating
+	AccuracyClass     int       // ISO 1328
 	LoadFactor        LoadFactorSource
 	ApplicationFactor float64
 	MeshDamping       float64 // of the critical
@@ -62,9 +70,13 @@ type Spec struct {
 	DippingGear         Dipping
 	DipDepth            float64
 	OilTemperatureLimit float64 // K
+	OilBaseLife         float64 // s, at the base temperature
+	OilBaseTemperature  float64 // K
+	OilTilt             float64 // greatest, fore and aft
 
 	// The parts along the shafts.
 	Coupling              coupling.Spec
+	PinionHand            Hand
 	PinionBearings        bearing.Size
 	WheelEngineBearing    bearing.Size
 	WheelPropellerBearing bearing.Size
@@ -109,13 +121,15 @@ func Default() Spec {
 		LoadFactor: FromChoice, ApplicationFactor: 1.75, Life: 300 * 3600,
 		Crowned: true, RootRoughness: 16e-6, PinionPlace: Between,
 		PittingAsked: 1.1, BendingAsked: 1.5,
+		Edition: Edition2006, UnrelievedFlanks: 1.2, Alignment: CommercialUnit,
 
 		Lubricant: PAO, ViscosityAt40: 100e-6, ViscosityAt100: 14e-6, OilDensity: 850,
 		OilVolume: 90e-6, DippingGear: DipPinion, DipDepth: 6e-3,
 		OilTemperatureLimit: 120 + celsiusZero,
+		OilBaseLife:         2500 * 3600, OilBaseTemperature: 90 + celsiusZero, OilTilt: unit.Degree.SI(40),
 
 		MeshDamping: 0.07, Coupling: coupling.Default(),
-		PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
+		PinionHand: RightHand, PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
 		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,
 		WebFactor: 0.6, FlangeDiameter: 100e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,

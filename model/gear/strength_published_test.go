@@ -82,15 +82,15 @@ func agmaCase(t testing.TB, c published.Case) map[string]float64 {
 		speed: math.Pi * z1 / pitch * c.Num(t, "rpm") / 12, quality: c.Num(t, "quality"), overload: 1,
 		geometry: [2]float64{c.Num(t, "j_pinion"), c.Num(t, "j_wheel")}, flankGeometry: math.Cos(phi) * math.Sin(phi) / 2 * u / (u + 1),
 		form: [2]float64{lewisY(z1), lewisY(z2)}, hardness: [2]float64{c.Num(t, "hardness_pinion"), c.Num(t, "hardness_wheel")},
-		through: true, cycles: [2]float64{c.Num(t, "cycles"), c.Num(t, "cycles") / u}, reliability: c.Num(t, "reliability")}
+		through: true, alignment: alignments()[CommercialUnit], cycles: [2]float64{c.Num(t, "cycles"), c.Num(t, "cycles") / u}, reliability: c.Num(t, "reliability")}
 	p.load = 33000 * c.Num(t, "power_hp") / p.speed
 	p.loadFlank = p.load
 	for i := range 2 {
-		p.root[i], p.flank[i], _ = toothMaterial{class: HardenedAlloy, hardness: p.hardness[i]}.agmaStrength()
+		p.root[i], p.flank[i], _ = toothMaterial{class: Normalized, hardness: p.hardness[i]}.agmaStrength()
 	}
 	s := p.rate()
 	return map[string]float64{
-		"speed": p.speed, "load": p.load, "dynamic": s.dynamic, "size_pinion": s.size[0], "size_wheel": s.size[1], "spread": s.spread,
+		"speed": p.speed, "load": p.load, "hardness_ratio": p.hardnessRatio(), "dynamic": s.dynamic, "size_pinion": s.size[0], "size_wheel": s.size[1], "spread": s.spread,
 		"flank_geometry": p.flankGeometry, "root_life_pinion": s.rootLife[0], "root_life_wheel": s.rootLife[1],
 		"flank_life_pinion": s.flankLife[0], "flank_life_wheel": s.flankLife[1],
 		"root_pinion": s.rootStress[0], "root_wheel": s.rootStress[1], "bending_pinion": s.bending[0], "bending_wheel": s.bending[1],

@@ -25,14 +25,15 @@ const (
 
 func (s *Spec) strengthParams() []param.Param {
 	const hardnessHelp = "Vickers, of normalized steel Brinell; each material is listed for a range only."
-	materials := []MaterialClass{CaseHardened, Induction, Nitrided, NitridedAlloy, Nitrocarburized, HardenedAlloy, HardenedCarbon, Normalized}
+	classes := []MaterialClass{CaseHardened, Induction, Nitrided, NitridedAlloy, Nitrocarburized, HardenedAlloy, HardenedCarbon, Normalized}
+	_, applicationOrigin := usualApplication()
 	caseMQ := s.MaterialQuality == MQ && (s.PinionMaterial == CaseHardened || s.WheelMaterial == CaseHardened)
 	return append([]param.Param{
-		param.Choice(&s.PinionMaterial, "pinion_material", "Pinion material", materials...).From(materialOrigin).
+		param.Choice(&s.PinionMaterial, "pinion_material", "Pinion material", classes...).From(materials().origin).
 			Help("Sets what flank and root endure."),
 		param.Number(&s.PinionHardness, "pinion_hardness", "Pinion hardness", unit.One).Within(100, 900).Typical(650, 750).
 			Help(hardnessHelp),
-		param.Choice(&s.WheelMaterial, "wheel_material", "Wheel material", materials...).From(materialOrigin).
+		param.Choice(&s.WheelMaterial, "wheel_material", "Wheel material", classes...).From(materials().origin).
 			Help("Sets what flank and root endure."),
 		param.Number(&s.WheelHardness, "wheel_hardness", "Wheel hardness", unit.One).Within(100, 900).Typical(650, 750).
 			Help(hardnessHelp),
@@ -40,16 +41,41 @@ func (s *Spec) strengthParams() []param.Param {
 			Help("ML asks little of steel and heat treatment, MQ is good practice, ME needs proof of all of it."),
 		param.Choice(&s.CaseCore, "case_core", "Core of case-hardened teeth", Core25, Core28, Core30).When(caseMQ).
 			From("from memory: ISO 6336-5").Help("Strength below the hard case; the softest counts when nothing is known."),
+		ownLimit(&s.PinionContact, "pinion_contact_limit", "Pinion contact limit, own").Within(200, 2500).Typical(1200, 1650),
+		ownLimit(&s.PinionBending, "pinion_bending_limit", "Pinion bending limit, own").Within(50, 1000).Typical(300, 525),
+		ownLimit(&s.WheelContact, "wheel_contact_limit", "Wheel contact limit, own").Within(200, 2500).Typical(1200, 1650),
+		ownLimit(&s.WheelBending, "wheel_bending_limit", "Wheel bending limit, own").Within(50, 1000).Typical(300, 525),
+		param.Open(&s.CaseDepth, "case_depth", "Case depth as drawn", unit.Millimetre).Within(0.05, 3).Typical(0.2, 0.6).
+			When(s.PinionMaterial.treatment() != soft || s.WheelMaterial.treatment() != soft).
+			Help("Hardening depth at the roots as the drawing asks, to 550 HV or as the treatment is measured."),
 		param.Whole(&s.AccuracyClass, "accuracy_class", "Accuracy class").Within(4, 9).Typical(5, 7).
 			Help("Flank tolerance class of ISO 1328; lower is finer, 5 to 6 is ground, 7 to 8 hobbed."),
 		param.Choice(&s.LoadFactor, "load_factor", "Load factor from", FromChoice, FromPulsation).
 			Help("A figure of experience, or the engine's own pulsation carried through the train."),
 		param.Number(&s.ApplicationFactor, "application_factor", "Application factor", unit.One).Within(1, 4).Typical(1.5, 2).
-			When(s.LoadFactor == FromChoice).From("from memory: ISO 6336-6, one cylinder and light shocks").
+			When(s.LoadFactor == FromChoice).From(applicationOrigin).
 			Help("Shock above the mean torque; holds only with a compliant coupling before the pinion."),
 		param.Number(&s.MeshDamping, "mesh_damping", "Mesh damping", unit.Percent).Within(0.5, 50).Typical(3, 17).
 			From("from memory: 3 to 17 %").Help("Of the critical damping of pinion against wheel on the teeth; matters near their own frequency only."),
-	}, s.mountingParams()...)
+	}, append(s.mountingParams(), s.editionParams()...)...)
+}
+
+// ownLimit declares an endurance limit that stands in for the table's.
+func ownLimit(to *param.Slot, key, label string) param.Param {
+	return param.Open(to, key, label, unit.Megapascal).
+		Help("Endurance limit from a source of your own, nominal, as ISO 6336-5 means it; empty takes the table's, which is from memory.")
+}
+
+func (s *Spec) editionParams() []param.Param {
+	return []param.Param{
+		param.Choice(&s.Edition, "rating_edition", "Edition of the rating", Edition2006, Edition2019).From("from memory: ISO 6336, 2006 and 2019").
+			Help("2019 puts more stress on helical teeth without relief and counts the helix otherwise in the root."),
+		param.Number(&s.UnrelievedFlanks, "unrelieved_flanks", "Factor of unrelieved flanks", unit.One).Within(1, 1.2).Typical(1.07, 1.2).
+			When(s.Edition == Edition2019 && s.HelixAngle > 0).From("from memory: ISO 6336-2, 2019, 1.2 without relief, 1 with the best").
+			Help("On the square of the contact stress; lower it where tip and end relief suit the load."),
+		param.Choice(&s.Alignment, "agma_alignment", "Alignment, AGMA form", OpenGearing, CommercialUnit, PrecisionUnit, ExtraPrecisionUnit).
+			From(alignmentOrigin()).Help("How truly the case holds the shafts, for the second rating."),
+	}
 }
 
 func (s *Spec) mountingParams() []param.Param {

@@ -88,7 +88,7 @@ func (r Result) flankReadings() []reading.Reading {
 		s.rated("gear.elasticity_factor", "Elasticity factor, √(N/mm²)", s.Elasticity, unit.One).How("steel on steel").Source(flankClause),
 		s.rated("gear.contact_ratio_factor", "Contact ratio factor", s.Ratio, unit.One).Lower().
 			How("length of the lines of contact").Source(flankClause),
-		s.rated("gear.helix_factor", "Helix factor", s.Helix, unit.One).How("from the helix angle; the extra of the edition of 2019 for flanks without relief is not counted").
+		s.rated("gear.helix_factor", "Helix factor", s.Helix, unit.One).How("one over the root of the cosine of the helix angle").
 			Source("ISO 6336-2, edition of 2019 and corrigendum of 2008, from memory"),
 		s.rated("gear.contact_stress_nominal", "Contact stress, nominal", s.Nominal, unit.Megapascal).Lower().
 			How("at the pitch point under the mean torque").Source(flankClause),
@@ -105,8 +105,7 @@ func (r Result) flankReadings() []reading.Reading {
 			s.rated("gear.contact_stress_"+name.key, name.label+" contact stress", f.Stress, unit.Megapascal).Lower().
 				How("nominal stress with all load factors").Source(flankClause),
 			s.rated("gear.load_cycles_"+name.key, name.label+" load cycles, millions", f.Cycles/1e6, unit.One).How("turns in the life asked").Source("geometry"),
-			s.rated("gear.pitting_endurance_"+name.key, name.label+" pitting endurance", f.Endurance, unit.Megapascal).Higher().
-				How("of the material at its hardness").Source(materialOrigin),
+			r.limitReading("gear.pitting_endurance_"+name.key, name.label+" pitting endurance", f.Endurance, r.ownContact(i)),
 			s.rated("gear.pitting_life_factor_"+name.key, name.label+" life factor, flank", f.Life, unit.One).Higher().
 				How("from the load cycles, no pitting allowed").Source(flankClause),
 			s.rated("gear.work_hardening_factor_"+name.key, name.label+" work hardening factor", f.Hard, unit.One).Higher().
@@ -138,8 +137,7 @@ func (r Result) rootReadings() []reading.Reading {
 				How("from the notch of the fillet").Source(rootClause),
 			s.rated("gear.bending_stress_"+name.key, name.label+" root stress", t.Stress, unit.Megapascal).Lower().
 				How("tangential force over face width and module, with all factors").Source(rootClause),
-			s.rated("gear.bending_endurance_"+name.key, name.label+" bending endurance", t.Endurance, unit.Megapascal).Higher().
-				How("nominal, of the material at its hardness").Source(materialOrigin),
+			r.limitReading("gear.bending_endurance_"+name.key, name.label+" bending endurance", t.Endurance, r.ownBending(i)),
 			s.rated("gear.bending_life_factor_"+name.key, name.label+" life factor, root", t.Life, unit.One).Higher().
 				How("from the load cycles").Source(rootClause),
 			s.rated("gear.notch_factor_"+name.key, name.label+" notch sensitivity factor", t.Notch, unit.One).Higher().
@@ -166,6 +164,6 @@ func (r Result) crossReadings() []reading.Reading {
 		reading.Unless(flanks, "gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
 			How("from speed and a quality number of 17 less the accuracy class, at most 11 (estimate)").Source(agmaOrigin),
 		reading.Unless(flanks, "gear.agma_load_distribution", "Load distribution, AGMA form", c.Spread, unit.One).Lower().
-			How("commercial enclosed unit").Source(agmaOrigin),
+			How("proportions, crowning, place between the bearings and Alignment, AGMA form").Source(agmaOrigin),
 	}
 }

@@ -17,6 +17,8 @@ type toothBuild struct {
 	wheelRim      float64    // below the wheel's teeth; 0 is a solid wheel
 	wheelWeb      float64    // its width over the face width; 1 is a solid wheel
 	mount         pinionMount
+	edition       Edition
+	unrelieved    float64 // fZCa
 }
 
 // pinionMount is how the pinion is held, mm.
@@ -56,11 +58,14 @@ func (g *Gear) toothBuild() (b toothBuild, ok bool) {
 	s, m := &g.spec, &g.geometry
 	pinion, okPinion := newToothMaterial(s.PinionMaterial, s.MaterialQuality, s.CaseCore, s.PinionHardness)
 	wheel, okWheel := newToothMaterial(s.WheelMaterial, s.MaterialQuality, s.CaseCore, s.WheelHardness)
+	okPinion = pinion.own(s.PinionContact, s.PinionBending) || okPinion
+	okWheel = wheel.own(s.WheelContact, s.WheelBending) || okWheel
 	b = toothBuild{
 		rack: s.Rack.Rack(), pressureAngle: s.PressureAngle, accuracyClass: s.AccuracyClass,
 		material:   [2]toothMaterial{pinion, wheel},
 		flankDepth: depthPerMean * s.Roughness * 1e6, rootDepth: s.RootRoughness * 1e6,
 		viscosity: s.ViscosityAt40 * mm2, tipRelief: s.TipRelief * 1e6, wheelWeb: 1,
+		edition: s.Edition, unrelieved: s.UnrelievedFlanks,
 		mount: pinionMount{overhung: s.PinionPlace == Overhung, crowned: s.Crowned,
 			span: g.pinionSpan() * 1000, offset: s.PinionOffset * 1000, shaft: g.bearings.pinion.Bore * 1000},
 	}

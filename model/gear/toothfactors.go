@@ -29,6 +29,9 @@ const steelElasticity = 189.8
 
 func newToothFactors(g *Geometry, b toothBuild) toothFactors {
 	f := toothFactors{build: b, elasticity: steelElasticity}
+	if g.Pinion.Teeth > g.Driven.Teeth {
+		f.refuse("the method takes the pinion for the smaller gear; raise Wheel teeth to at least Pinion teeth")
+	}
 	if why := b.mount.unheld(g.FaceWidth * 1000); why != "" {
 		f.refuse(why)
 	}
@@ -62,28 +65,33 @@ func (f *toothFactors) flankShape(g *Geometry) {
 		f.refuse("the method holds for a transverse contact ratio of 1 to 2")
 		return
 	}
+	if math.Min(g.Pinion.StartRollLength, g.Driven.StartRollLength) <= 0 {
+		f.refuse("contact would start inside a base circle; raise the profile shift or the teeth of the gear whose contact above its fillet fails")
+	}
 	f.zone = math.Sqrt(2*math.Cos(g.BaseHelixAngle)*math.Cos(aw)/math.Sin(aw)) / math.Cos(at)
 	full := math.Min(eb, 1)
 	f.ratio = math.Sqrt((4-ea)/3*(1-full) + full/ea)
 	f.helix = 1 / math.Sqrt(math.Cos(g.HelixAngle))
-	f.single[0] = g.singleContact(&g.Pinion, &g.Driven, full)
-	f.single[1] = g.singleContact(&g.Driven, &g.Pinion, full)
+	helical := f.build.helicalContact()
+	f.single[0] = g.singleContact(&g.Pinion, &g.Driven, full, helical)
+	f.single[1] = g.singleContact(&g.Driven, &g.Pinion, full, helical)
 	if !(f.single[0] > 0 && f.single[1] > 0) {
 		f.refuse("the flanks touch at or below a base circle")
 	}
 }
 
 // singleContact is ZB or ZD: the stress at the inner end of single contact of
-// the gear over that at the pitch point, full is the overlap ratio up to 1;
-// 0 when that end lies inside the base circle.
-func (g *Geometry) singleContact(w, mate *Wheel, full float64) float64 {
+// the gear over that at the pitch point, full is the overlap ratio up to 1 and
+// helical what it comes down to there; 0 when that end lies inside the base
+// circle.
+func (g *Geometry) singleContact(w, mate *Wheel, full, helical float64) float64 {
 	own := w.tipRoll() - 2*math.Pi/float64(w.Teeth)
 	other := mate.tipRoll() - (g.ContactRatio-1)*2*math.Pi/float64(mate.Teeth)
 	if own <= 0 || other <= 0 {
 		return 0
 	}
 	m := math.Max(math.Tan(g.WorkingPressureAngle)/math.Sqrt(own*other), 1)
-	return m - full*(m-1)
+	return m - full*(m-helical)
 }
 
 // tipRoll is the involute's angle of roll at the tip, rad.
@@ -108,8 +116,9 @@ func (f *toothFactors) rootShape(g *Geometry) {
 		if !f.form[i].valid {
 			f.refuse("the shape of the tooth's root is outside the method")
 		}
+		f.form[i].form *= f.build.sharing(g.OverlapRatio, virtual)
 	}
-	f.lean = 1 - math.Min(g.OverlapRatio, 1)*math.Min(g.HelixAngle/degreeAngle, 30)/120
+	f.lean = f.build.helixRoot(g.OverlapRatio, g.HelixAngle)
 	f.toothDepth = (g.Pinion.TipDiameter - g.Pinion.RootDiameter) / 2 * 1000
 	f.rim[0] = 1
 	rim, ok := f.build.rimFactor((g.Driven.TipDiameter - g.Driven.RootDiameter) / 2 * 1000)

@@ -74,23 +74,20 @@ func (o flankOil) hardening(own, mate toothMaterial, v float64) float64 {
 	return (1.2 - (hardness-130)/1700) * math.Pow(3/depth, 0.15)
 }
 
-// slip layer thickness of soft steels over the proof stress, mm over N/mm².
-// Source: ISO 6336-3, from memory.
-var slipLayers = [6][2]float64{{300, 0.0833}, {400, 0.0445}, {500, 0.0281}, {600, 0.0194}, {800, 0.0064}, {1000, 0.0014}}
-
+// slipLayer is the thickness of the slip layer, mm. Source: ISO 6336-3, from
+// memory.
 func (m toothMaterial) slipLayer() float64 {
-	switch m.treatment {
-	case hardened:
-		return 0.0030
-	case nitrided, nitrocarburized:
-		return 0.1005
+	t := slipLayers()
+	if m.treatment != soft {
+		return t.fixed[m.treatment]
 	}
-	stress := math.Min(math.Max(m.proofStress(), slipLayers[0][0]), slipLayers[5][0])
+	last := len(t.soft) - 1
+	stress := math.Min(math.Max(m.proofStress(), t.soft[0][0]), t.soft[last][0])
 	i := 0
-	for i < 4 && stress > slipLayers[i+1][0] {
+	for i < last-1 && stress > t.soft[i+1][0] {
 		i++
 	}
-	from, to := slipLayers[i], slipLayers[i+1]
+	from, to := t.soft[i], t.soft[i+1]
 	return from[1] + (to[1]-from[1])*(stress-from[0])/(to[0]-from[0])
 }
 

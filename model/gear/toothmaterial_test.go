@@ -6,7 +6,7 @@ import (
 )
 
 func TestBetterGradesEndureMore(t *testing.T) {
-	for class, c := range materialClasses {
+	for class, c := range materials().classes {
 		hardness := (c.least[2] + c.most) / 2
 		var last toothMaterial
 		for _, q := range []MaterialQuality{ML, MQ, ME} {

@@ -27,7 +27,7 @@ func settles(t testing.TB, c published.Case) map[string]float64 {
 	tip := c.Num(t, "diameter") / 2
 	s := propeller.Default()
 	s.Shape, s.Diameter, s.HubRadius, s.HubLoss, s.BossDiameter = propeller.Stations, 2*tip*foot, c.Num(t, "hub_diameter")/2*foot, false, 0.1
-	s.InstallationLoss, s.Rows = 0, nil
+	s.InstallationLoss, s.HubDrag, s.Rows = 0, 0, nil
 	for i := range radius {
 		s.Rows = append(s.Rows, []float64{radius[i] / tip, math.Max(chord[i], 0.001) * foot, unit.Degree.SI(beta[i])})
 	}

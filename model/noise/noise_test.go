@@ -24,7 +24,7 @@ func blades(t testing.TB, turns float64, change func(*propeller.Spec)) Source {
 	pt := p.At(f)
 	return Source{
 		Blades: spec.Blades, Radius: spec.Diameter / 2, Speed: f.Speed, Density: f.Density, SoundSpeed: f.SoundSpeed,
-		TipMach: pt.TipMach, Thrust: pt.Thrust, Torque: pt.Torque, Cells: p.AppendLoads(nil, f),
+		TipMach: pt.TipMach, Thrust: pt.Thrust, Torque: pt.Torque, Cells: p.Loading(f, nil),
 	}
 }
 
@@ -37,7 +37,7 @@ func worked(t testing.TB) Input {
 // loaded scales the forces and leaves the metal out.
 func loaded(s Source, force float64) Source {
 	s.Thrust, s.Torque = s.Thrust*force, s.Torque*force
-	cells := append([]propeller.Load(nil), s.Cells...)
+	cells := append([]propeller.StationLoad(nil), s.Cells...)
 	for i := range cells {
 		cells[i].Along, cells[i].Across, cells[i].Area = cells[i].Along*force, cells[i].Across*force, 0
 	}
@@ -134,7 +134,7 @@ func TestLoudestBehindTheDisc(t *testing.T) {
 func TestNearFieldBecomesTheFarField(t *testing.T) {
 	s := blades(t, 2550, unchanged)
 	ring := s
-	ring.Cells = []propeller.Load{{
+	ring.Cells = []propeller.StationLoad{{
 		Radius: effectiveShare * s.Radius, Width: 1, Area: s.seenVolume(effectiveShare*s.Radius) / float64(s.Blades),
 		Along: s.Thrust / float64(s.Blades), Across: s.Torque / (effectiveShare * s.Radius) / float64(s.Blades),
 	}}
@@ -152,7 +152,7 @@ func TestGutinsRadiusStandsForTheBlade(t *testing.T) {
 	s := loaded(blades(t, 2550, unchanged), 1)
 	one := s
 	r := effectiveShare * s.Radius
-	one.Cells = []propeller.Load{{Radius: r, Width: 1, Along: s.Thrust / 2, Across: s.Torque / r / 2}}
+	one.Cells = []propeller.StationLoad{{Radius: r, Width: 1, Along: s.Thrust / 2, Across: s.Torque / r / 2}}
 	within(t, "dB", 10*math.Log10(one.farHarmonic(1, 1.83)/s.farHarmonic(1, 1.83)), 0, 2)
 }
 

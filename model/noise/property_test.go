@@ -22,7 +22,7 @@ func drawn(t *rapid.T) Input {
 	in.Thrust, in.Torque, in.TipMach = f("thrust", -500, 5000), f("torque", -100, 800), f("tip", 0, 3)
 	n := rapid.IntRange(0, 24).Draw(t, "cells")
 	for i := range n {
-		in.Cells = append(in.Cells, propeller.Load{
+		in.Cells = append(in.Cells, propeller.StationLoad{
 			Radius: in.Radius * (0.1 + 0.9*(float64(i)+0.5)/float64(n)), Width: in.Radius / float64(n), Chord: f("chord", 0.002, 0.3),
 			Thickness: f("thickness", 1e-4, 0.1), Area: f("area", 0, 0.01), Along: f("along", -300, 600), Across: f("across", -100, 300),
 		})

@@ -29,7 +29,7 @@ func each(t testing.TB, c published.Case, f func(x float64) float64) map[string]
 // oneCell is a propeller whose blades work at Gutin's radius alone.
 func oneCell(t testing.TB, c published.Case) Source {
 	s := Source{Blades: int(c.Num(t, "blades")), Radius: c.Num(t, "radius"), Speed: unit.RPM.SI(c.Num(t, "turns")), SoundSpeed: c.Num(t, "sound_speed")}
-	s.Cells = []propeller.Load{{Radius: effectiveShare * s.Radius, Width: 1}}
+	s.Cells = []propeller.StationLoad{{Radius: effectiveShare * s.Radius, Width: 1}}
 	return s
 }
 
@@ -79,7 +79,7 @@ func TestPublished(t *testing.T) {
 				SoundSpeed: c.Num(t, "sound_speed"), Thrust: c.Num(t, "thrust"), Torque: c.Num(t, "torque")}
 			if _, given := c.Given["volume"]; given {
 				s.Density = c.Num(t, "density")
-				s.Cells = []propeller.Load{{Radius: effectiveShare * s.Radius, Width: 1, Area: c.Num(t, "volume")}}
+				s.Cells = []propeller.StationLoad{{Radius: effectiveShare * s.Radius, Width: 1, Area: c.Num(t, "volume")}}
 			}
 			heard := s.near(c.Num(t, "ahead"), c.Num(t, "beside"))
 			return map[string]float64{"plain": level(heard.square), "weighted": level(heard.weighted)}
@@ -87,7 +87,7 @@ func TestPublished(t *testing.T) {
 		"vortex": func(t testing.TB, c published.Case) map[string]float64 {
 			s := Source{Blades: 2, Radius: c.Num(t, "radius"), Speed: unit.RPM.SI(c.Num(t, "turns")), Density: c.Num(t, "density"), Thrust: c.Num(t, "thrust")}
 			chord := c.Num(t, "chord")
-			s.Cells = []propeller.Load{{Radius: 0.7 * s.Radius, Width: c.Num(t, "area") / 2 / chord, Chord: chord, Thickness: c.Num(t, "thickness")}}
+			s.Cells = []propeller.StationLoad{{Radius: 0.7 * s.Radius, Width: c.Num(t, "area") / 2 / chord, Chord: chord, Thickness: c.Num(t, "thickness")}}
 			heard, distance := s.vortex(), unit.Foot.SI(300)
 			return map[string]float64{"lift": s.lift(c.Num(t, "area")),
 				"plain": level(heard.square * at(distance)), "weighted": level(heard.weighted * at(distance))}

@@ -12,7 +12,7 @@ type Source struct {
 	TipMach    float64
 	Thrust     float64 // isolated, N
 	Torque     float64 // N·m
-	Cells      []propeller.Load
+	Cells      []propeller.StationLoad
 }
 
 // effectiveShare is the radius, as a share of the tip's, at which thrust and

@@ -16,6 +16,7 @@ type outline struct {
 	angle       func(radius float64) float64 // trim included, rad
 	thickness   func(radius float64) float64 // share of the chord
 	section     Section
+	table       *polarTable // a measured polar in place of section
 	lossAtHub   bool
 	aspectChord float64 // chord at 0.75 of the radius, m
 }
@@ -34,12 +35,18 @@ func (s *Spec) outline() (outline, error) {
 	if err != nil {
 		return o, err
 	}
-	o.thickness = func(r float64) float64 {
-		x := (r - o.root) / (o.tip - o.root)
-		return s.RootThickness + max(x, 0)*(s.TipThickness-s.RootThickness)
-	}
+	o.thickness = s.thickness
 	o.aspectChord = o.chord(0.75 * o.tip)
-	return o, nil
+	if s.Family == OwnPolar {
+		o.table, err = newPolarTable(s.Polar, flatPlateDrag(o.tip/o.aspectChord))
+	}
+	return o, err
+}
+
+// thickness of the section at a radius, as a share of its chord.
+func (s *Spec) thickness(r float64) float64 {
+	x := (r - s.HubRadius) / (s.Diameter/2 - s.HubRadius)
+	return s.RootThickness + max(x, 0)*(s.TipThickness-s.RootThickness)
 }
 
 // fromPitch is the blade of constant geometric pitch: tan β = pitch/(2πr).

@@ -6,9 +6,6 @@ import (
 )
 
 const (
-	// polarMach is where the generic polar ends: the flow over the tip is
-	// mixed sub- and supersonic.
-	polarMach = 0.90
 	// bestMerit is more than any open propeller has been measured to reach.
 	bestMerit = 0.85
 
@@ -18,19 +15,26 @@ const (
 // Checks holds the propeller against its limits. marginAsked is the share of a
 // limit below which a check is thin.
 func (r Report) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.figureOfMerit(), r.model()}
+	cs := []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model()}
+	if r.Measured {
+		cs = append(cs, reading.Condition("propeller.polar", "Section polar goes past stall", r.PastStall).Warn().
+			Source("flow is taken as separated past the last angle given: Viterna & Corrigan 1981").
+			Advice("add rows of Section polar past the greatest lift at every Reynolds number: stall margin and standing thrust hang on it"))
+	}
+	return cs
 }
 
-// tipMach is a matter of noise up to polarMach and of the model beyond.
+// tipMach is a matter of noise up to greatestMach and of the model beyond.
 func (r Report) tipMach(marginAsked float64) reading.Check {
 	const key, label, advice = "propeller.tip_mach", "Tip Mach number", "reduce more: a smaller crank pulley or pinion, or a larger driven pulley or wheel; or lower Diameter"
 	mach := max(r.Static.TipMach, r.Trim.TipMach)
 	switch {
 	case r.Static.Status == Standing:
 		return reading.Unrated(key, label, r.lacking())
-	case mach > polarMach:
-		return reading.AtMost(key, label, mach, polarMach, marginAsked, unit.One).
-			Source("end of the section model").Advice(advice)
+	case mach > greatestMach:
+		return reading.AtMost(key, label, mach, greatestMach, marginAsked, unit.One).
+			Source("end of Prandtl and Glauert's rule and of the section model").
+			Advice("shocks on the tips add drag and noise that this model does not know: thrust and power here stand for nothing; " + advice)
 	}
 	return reading.AtMost(key, label, mach, r.TipMachLimit, marginAsked, unit.One).Warn().
 		Source("Tip Mach number allowed, for noise; " + practice).Advice(advice)
@@ -41,9 +45,24 @@ func (r Report) stallMargin() reading.Check {
 	if r.Static.Status != Valid {
 		return reading.Unrated(key, label, r.lacking())
 	}
+	advice := "lower Nominal pitch or Pitch trim, or raise the chords or Blades"
+	if r.Static.StallMargin < 0 {
+		advice = "the working blade is stalled: it takes much power for little thrust and is loud; " + advice
+	}
 	return reading.AtLeast(key, label, r.Static.StallMargin, r.StallMarginAsked, 0, unit.Degree).Warn().
-		Source("Stall margin asked; " + practice).
-		Advice("lower Nominal pitch or Pitch trim, or raise the chords or Blades")
+		Source("Stall margin asked; " + practice).Advice(advice)
+}
+
+// reynolds holds the working blade against the least Reynolds number that the
+// section's figures were given or compared at.
+func (r Report) reynolds() reading.Check {
+	const key, label = "propeller.reynolds", "Reynolds number of the blade"
+	if r.Static.Status != Valid {
+		return reading.Unrated(key, label, r.lacking())
+	}
+	return reading.AtLeast(key, label, r.Static.Reynolds, r.LeastReynolds, 0, unit.One).Warn().
+		Source("lowest that the section's figures were given at, or compared with measurements at: Deters, Ananda & Selig 2014").
+		Advice("sections this small lose lift and gain drag in ways not known here: raise the chords, with fewer Blades, or give a polar at this Reynolds number")
 }
 
 func (r Report) figureOfMerit() reading.Check {

@@ -14,8 +14,10 @@ import "math"
 const (
 	angleTolerance = 1e-9 // rad
 	searchSteps    = 16
+	dipSteps       = 10    // narrow two steps to a hundredth
 	warmWidth      = 0.004 // rad
-	mostSteps      = 60
+	secantSteps    = 30    // then halving, which always ends
+	mostSteps      = 64
 	steepest       = math.Pi/2 - 1e-6
 )
 
@@ -83,8 +85,8 @@ func (q *balance) windmilling(none, free float64, s *settled) bool {
 }
 
 // search walks down from high, where the residual is positive, to low and
-// solves in the first step that changes sign; it reports false when none does.
-// A solution for nearly the same polar saves the walk.
+// solves where it first changes sign; it reports false when it never does. A
+// solution for nearly the same polar saves the walk.
 func (q *balance) search(low, high float64, s *settled) bool {
 	if near := (bracket{low: s.phi - warmWidth, high: s.phi + warmWidth}); q.warm && near.low > low && near.high < high &&
 		q.look(near.low).residual <= 0 && q.look(near.high).residual > 0 {
@@ -92,14 +94,49 @@ func (q *balance) search(low, high float64, s *settled) bool {
 	}
 	step := (high - low) / searchSteps
 	s.slope = 0
+	before, last := math.Inf(1), q.look(high).residual
 	for i := range searchSteps {
 		phi := low + float64(searchSteps-1-i)*step
-		if q.look(phi).residual <= 0 {
+		now := q.look(phi).residual
+		if last < before && last <= now && i > 0 {
+			if touched, ok := q.dip(phi, phi+2*step); ok {
+				s.phi = touched
+				return q.solve(bracket{low: touched, high: phi + 2*step}, s)
+			}
+		}
+		if now <= 0 {
 			s.phi = phi + step/2
 			return q.solve(bracket{low: phi, high: phi + step}, s)
 		}
+		before, last = last, now
 	}
 	return false
+}
+
+// dip looks for a negative residual between two angles where it has a least
+// value: two roots may lie between the steps of a search.
+func (q *balance) dip(low, high float64) (phi float64, ok bool) {
+	const golden = 0.6180339887498949
+	a, b := high-golden*(high-low), low+golden*(high-low)
+	fa, fb := q.look(a).residual, q.look(b).residual
+	for range dipSteps {
+		if fb <= 0 {
+			return b, true
+		}
+		if fa <= 0 {
+			return a, true
+		}
+		if fa < fb {
+			high, b, fb = b, a, fa
+			a = high - golden*(high-low)
+			fa = q.look(a).residual
+		} else {
+			low, a, fa = a, b, fb
+			b = low + golden*(high-low)
+			fb = q.look(b).residual
+		}
+	}
+	return 0, false
 }
 
 // bracket holds the root: the residual is negative at low, positive at high.
@@ -121,7 +158,10 @@ func (q *balance) solve(b bracket, s *settled) bool {
 		slope = e.loss*(2*math.Abs(e.sin)-q.advance) + q.solidity/4*q.polar.slope
 	}
 	done := false
-	for range mostSteps {
+	for i := range mostSteps {
+		if i >= secantSteps {
+			slope = 0
+		}
 		if e.residual < 0 {
 			b.low, b.lowUnsure = phi, false
 		} else {

@@ -46,6 +46,7 @@ type Point struct {
 	TipMach       float64 // helical
 	StallMargin   float64 // least angle left to stall from 0.5 to 0.95 of the radius, rad
 	InducedSpeed  float64 // mean over the disc, m/s
+	Reynolds      float64 // at 0.75 of the radius
 }
 
 // At works the propeller at one flow. Airspeed must not be negative. It does
@@ -56,12 +57,10 @@ func (p *Propeller) At(f Flow) Point {
 		return pt
 	}
 	sum := sums{margin: math.Inf(1), resolved: true}
-	ratio := 1.0
+	w := walk{&f, 1}
 	for i := range p.stations {
-		st := &p.stations[i]
-		s := st.settle(&f, ratio)
-		ratio = s.speed / math.Hypot(f.Speed*st.radius, f.Airspeed)
-		sum.add(st, &s, &f)
+		s := w.settle(&p.stations[i])
+		sum.add(&p.stations[i], &s, &f)
 	}
 	pt.Status = Valid
 	switch {
@@ -72,9 +71,17 @@ func (p *Propeller) At(f Flow) Point {
 	}
 	b := float64(p.spec.Blades)
 	pt.Thrust, pt.Torque, pt.StallMargin = b*sum.thrust, b*sum.torque, sum.margin
-	pt.InducedSpeed = sum.induced / p.DiscArea()
+	pt.InducedSpeed, pt.Reynolds = sum.induced/p.DiscArea(), sum.reynolds
+	pt.Thrust -= p.hubDrag(&pt)
 	p.coefficients(&pt)
 	return pt
+}
+
+// hubDrag is the drag of the boss in the propeller's own inflow, N: what its
+// middle blocks.
+func (p *Propeller) hubDrag(pt *Point) float64 {
+	through, boss := pt.Flow.Airspeed+pt.InducedSpeed, p.spec.BossDiameter
+	return p.spec.HubDrag * 0.5 * pt.Flow.Density * through * math.Abs(through) * math.Pi / 4 * boss * boss
 }
 
 // sums gathers one blade's loads, and what the whole disc shows.
@@ -82,6 +89,7 @@ type sums struct {
 	thrust, torque float64
 	induced        float64 // speed times area
 	margin         float64
+	reynolds       float64 // of the last station up to 0.75 of the radius
 	reversed       bool
 	resolved       bool
 }
@@ -96,6 +104,9 @@ func (a *sums) add(st *station, s *settled, f *Flow) {
 	added := s.speed*s.sin - f.Airspeed
 	a.induced += added * s.loss * 2 * math.Pi * st.radius * st.width
 	a.resolved = a.resolved && s.resolved
+	if st.share <= 0.75 {
+		a.reynolds = f.Density * s.speed * st.chord / f.Viscosity
+	}
 	if st.share >= innerShare && st.share <= outerShare {
 		a.margin = min(a.margin, s.stall-(st.angle-s.phi))
 		a.reversed = a.reversed || s.unbalanced || f.Airspeed+2*added < 0 || st.angle-s.phi < s.lowerStall

@@ -15,7 +15,7 @@ func (s *Spec) Params() []param.Param {
 func (s *Spec) bladeParams() []param.Param {
 	nominal := s.Shape != Stations
 	return []param.Param{
-		param.Whole(&s.Blades, "blades", "Blades").Within(2, 6).Typical(2, 4),
+		param.Whole(&s.Blades, "blades", "Blades").Within(1, 6).Typical(2, 4),
 		param.Number(&s.Diameter, "diameter", "Diameter", unit.Millimetre).Within(600, 2000).Typical(1000, 1400),
 		param.Choice(&s.Shape, "shape", "Blade given by", NominalPitch, Stations).
 			Help("nominal pitch and an outline, or chord and angle at stations along the blade"),
@@ -60,8 +60,9 @@ func radiusRises(rows [][]float64) error {
 func (s *Spec) sectionParams() []param.Param {
 	own, guess := s.Family == OwnFigures, "estimate"
 	return []param.Param{
-		param.Choice(&s.Family, "section", "Blade section", FlatBottomed, ThinSection, OwnFigures).
-			Help("generic polar with stall; its figures are estimates").From(guess),
+		param.Choice(&s.Family, "section", "Blade section", FlatBottomed, ThinSection, OwnFigures, OwnPolar).
+			Help("generic polars with stall are estimates; own polar takes measured or computed rows").From(guess),
+		s.polarParam().When(s.Family == OwnPolar),
 		param.Number(&s.Own.ZeroLiftAngle, "zero_lift_angle", "Zero-lift angle", unit.Degree).Within(-8, 0).From(guess).When(own),
 		param.Number(&s.Own.LiftSlope, "lift_slope", "Lift slope per radian", unit.One).Within(4.5, 6.8).From(guess).When(own),
 		param.Number(&s.Own.GreatestLift, "greatest_lift", "Greatest lift coefficient", unit.One).Within(1, 2).
@@ -77,6 +78,22 @@ func (s *Spec) sectionParams() []param.Param {
 		param.Number(&s.RootThickness, "root_thickness", "Root thickness to chord", unit.Percent).Within(8, 40).Typical(14, 25).From(guess),
 		param.Number(&s.TipThickness, "tip_thickness", "Tip thickness to chord", unit.Percent).Within(5, 20).Typical(8, 13).From(guess),
 	}
+}
+
+// PolarColumns are the columns of a measured polar, with what each may hold.
+func PolarColumns() []param.Column {
+	return []param.Column{
+		{Label: "angle of attack", Unit: unit.Degree, Min: -60, Max: 60},
+		{Label: "lift", Unit: unit.One, Min: -3, Max: 4},
+		{Label: "drag", Unit: unit.One, Min: 0.001, Max: 3},
+		{Label: "Reynolds number", Unit: unit.One, Min: 1e3, Max: 1e8},
+	}
+}
+
+func (s *Spec) polarParam() param.Param {
+	return param.Table(func() [][]float64 { return cloneRows(s.Polar) }, func(rows [][]float64) { s.Polar = rows }, "polar", "Section polar", PolarColumns()...).
+		Rows(leastPolarRows).Rule(PolarFits).
+		Help("two-dimensional, low Mach number; lowest Reynolds number first, from below zero lift past stall; \"backspan polar\" reads a CSV file")
 }
 
 func (s *Spec) bodyParams() []param.Param {
@@ -95,6 +112,8 @@ func (s *Spec) bodyParams() []param.Param {
 
 func (s *Spec) useParams() []param.Param {
 	return []param.Param{
+		param.Number(&s.HubDrag, "hub_drag", "Drag coefficient of the boss", unit.One).Within(0, 1.5).
+			Help("of its face in the propeller's inflow: 1.1 bare, 0.2 under a spinner").From("from memory: drag of a disc across the wind"),
 		param.Number(&s.InstallationLoss, "installation_loss", "Thrust lost to body and cage", unit.Percent).Within(0, 30).Typical(5, 15).
 			Help("share of the isolated thrust that a pusher behind pilot and cage does not give").From("from memory: range uncertain"),
 		param.Number(&s.TipMachLimit, "tip_mach_limit", "Tip Mach number allowed", unit.One).Within(0.3, 0.9).Typical(0.5, 0.65).

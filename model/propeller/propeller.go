@@ -17,10 +17,18 @@ type Propeller struct {
 	stations []station
 }
 
+// single is why a propeller of one blade and a counterweight is not taken: the
+// counterweight balances mass, never thrust.
+const single = "a single blade pulls beside the shaft, at about 0.7 of the radius: its whole thrust bends the axle and turns with it, " +
+	"and neither axle, bearings nor bolts are rated for that here; set Blades to 2 or more"
+
 // New cuts the blade into stations. It fails when the hub, the chords or the
 // stations given do not make a blade.
 func New(s Spec) (Propeller, error) {
 	s = s.Clone()
+	if s.Blades == 1 {
+		return Propeller{}, errors.New(single)
+	}
 	o, err := s.outline()
 	if err != nil {
 		return Propeller{}, err
@@ -57,7 +65,7 @@ func (o *outline) station(r, width float64) station {
 		radius: r, width: width, chord: c, angle: o.angle(r),
 		solidity: b * c / (2 * math.Pi * r), tipGap: b / 2 * (o.tip - r) / r, hubGap: -1,
 		delay: min(1, 3*(c/r)*(c/r)), flatPlate: flatPlateDrag(o.tip / o.aspectChord),
-		area: sectionArea(c, o.thickness(r)), thick: c * o.thickness(r), share: r / o.tip, section: o.section,
+		thickness: c * o.thickness(r), area: sectionArea(c, o.thickness(r)), share: r / o.tip, section: o.section, table: o.table,
 	}
 	if o.lossAtHub {
 		st.hubGap = b / 2 * (r - o.root) / o.root

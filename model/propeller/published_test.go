@@ -14,11 +14,13 @@ const standardDensity, standardSound, standardViscosity = 1.225, 340.294, 1.7893
 func rpm(x float64) float64 { return unit.RPM.SI(x) }
 
 func TestPublished(t *testing.T) {
+	seen := map[string]bool{}
 	published.Run(t, "propeller", map[string]published.Runner{
-		"analyse_printed": analysePrinted,
-		"measured":        measured,
-		"hover_rotor":     hoverRotor,
-		"one_station":     oneStation,
+		"analyse_printed":  analysePrinted,
+		"measured":         func(t testing.TB, c published.Case) map[string]float64 { return measured(t, c, seen) },
+		"hover_rotor":      hoverRotor,
+		"lifting_airscrew": func(t testing.TB, c published.Case) map[string]float64 { return liftingAirscrew(t, c, seen) },
+		"one_station":      oneStation,
 		"prandtl": func(t testing.TB, c published.Case) map[string]float64 {
 			x := c.Num(t, "share")
 			return map[string]float64{"loss": lossFactor(c.Num(t, "blades")/2*(1-x)/x, -1, math.Sin(degrees(c.Num(t, "phi"))))}
@@ -29,7 +31,9 @@ func TestPublished(t *testing.T) {
 			cl, cd := p.coefficients(degrees(c.Num(t, "alpha")))
 			return map[string]float64{"lift": cl, "drag": cd}
 		},
-		"clipped_design": clippedDesign,
+		"design_printed":   designPrinted,
+		"paramotor_design": paramotorDesign,
+		"clipped_design":   clippedDesign,
 		"disc": func(t testing.TB, c published.Case) map[string]float64 {
 			d, thrust, v := c.Num(t, "diameter"), c.Num(t, "thrust"), c.Num(t, "airspeed")
 			u := DiscSpeed(thrust, v, c.Num(t, "density"), math.Pi/4*d*d)
@@ -40,6 +44,11 @@ func TestPublished(t *testing.T) {
 			return map[string]float64{"thrust": IdealThrust(c.Num(t, "merit")*c.Num(t, "power"), c.Num(t, "density"), math.Pi/4*d*d)}
 		},
 	})
+	for _, row := range compared {
+		if !seen[row.name] {
+			t.Errorf("no such measurement under a working load: %s", row.name)
+		}
+	}
 }
 
 func blade(t testing.TB, radius, chords, angles []float64) (chord, angle func(float64) float64) {
@@ -91,7 +100,7 @@ func analysePrinted(t testing.TB, c published.Case) map[string]float64 {
 		"ct": pt.CT, "cp": pt.CP, "advance": pt.AdvanceRatio, "efficiency": pt.Efficiency}
 }
 
-func measured(t testing.TB, c published.Case) map[string]float64 {
+func measured(t testing.TB, c published.Case, seen map[string]bool) map[string]float64 {
 	tip := c.Num(t, "radius_mm") / 1000
 	chords := scaled(c.List(t, "chord"), tip)
 	r := make([]float64, len(chords))
@@ -103,6 +112,10 @@ func measured(t testing.TB, c published.Case) map[string]float64 {
 	n := c.Num(t, "rpm") / 60
 	pt := p.At(Flow{Airspeed: c.Num(t, "advance") * n * 2 * tip, Speed: 2 * math.Pi * n, Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity})
 	t.Logf("J %.3f: CT %.6f (%+.1f %%), CP %.6f (%+.1f %%)", pt.AdvanceRatio, pt.CT, off(t, c, "ct", pt.CT), pt.CP, off(t, c, "cp", pt.CP))
+	if pt.Flow.Airspeed == 0 {
+		solidity := 2 * p.stations[cells/2].chord / (math.Pi * tip)
+		hold(t, seen, c, pt.CT*rotorForm/solidity, off(t, c, "ct", pt.CT)/100, off(t, c, "cp", pt.CP)/100)
+	}
 	return map[string]float64{"ct": pt.CT, "cp": pt.CP}
 }
 
@@ -119,14 +132,34 @@ func off(t testing.TB, c published.Case, name string, got float64) float64 {
 func hoverRotor(t testing.TB, c published.Case) map[string]float64 {
 	s := flatBottomed()
 	s.ZeroLiftAngle, s.GreatestLift, s.LeastLift, s.LeastDrag, s.LeastDragLift = 0, 1.3, -1.3, 0.008, 0
-	chord, pitch := c.Num(t, "chord"), degrees(c.Num(t, "pitch"))
-	tip := c.Num(t, "radius")
-	p := tested(outline{blades: int(c.Num(t, "blades")), tip: tip, root: 0.15 * tip, section: s, lossAtHub: true,
-		chord: func(float64) float64 { return chord }, angle: func(float64) float64 { return pitch }}, cells)
-	pt := p.At(Flow{Speed: rpm(c.Num(t, "rpm")), Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity})
-	ct := pt.CT * 4 / (math.Pi * math.Pi * math.Pi)
+	ct, _ := airscrew(t, c, s, 0.15*c.Num(t, "radius"), standardSound)
 	t.Logf("rotor CT %.5f (%+.0f %%)", ct, off(t, c, "rotor_ct", ct))
 	return map[string]float64{"rotor_ct": ct}
+}
+
+// rotorForm turns T/(ρn²D⁴) into T/(ρ(ΩR)²πR²).
+const rotorForm = 4 / (math.Pi * math.Pi * math.Pi)
+
+// airscrew is a rotor of plain untwisted blades; its coefficients are referred
+// to tip speed and disc.
+func airscrew(t testing.TB, c published.Case, s Section, root, sound float64) (ct, cq float64) {
+	chord, pitch := c.Num(t, "chord"), degrees(c.Num(t, "pitch"))
+	p := tested(outline{blades: int(c.Num(t, "blades")), tip: c.Num(t, "radius"), root: root, section: s, lossAtHub: true,
+		chord: func(float64) float64 { return chord }, angle: func(float64) float64 { return pitch }}, cells)
+	pt := p.At(Flow{Speed: rpm(c.Num(t, "rpm")), Density: standardDensity, SoundSpeed: sound, Viscosity: standardViscosity})
+	return pt.CT * rotorForm, pt.CP * rotorForm / math.Pi
+}
+
+// liftingAirscrew is referred to half the density.
+func liftingAirscrew(t testing.TB, c published.Case, seen map[string]bool) map[string]float64 {
+	s := Section{LiftSlope: 5.75, GreatestLift: 1.3, LeastLift: -1.3, LeastDrag: 0.0113, DragRise: 1.25 / (5.75 * 5.75)}
+	ct, cq := airscrew(t, c, s, c.Num(t, "root"), math.Inf(1))
+	solidity := c.Num(t, "blades") * c.Num(t, "chord") / (math.Pi * c.Num(t, "radius"))
+	load := ct / solidity
+	ct, cq = 2*ct, 2*cq
+	hold(t, seen, c, load, off(t, c, "rotor_ct", ct)/100, off(t, c, "rotor_cq", cq)/100)
+	t.Logf("rotor CT %.5f (%+.1f %%), CQ %.6f (%+.1f %%)", ct, off(t, c, "rotor_ct", ct), cq, off(t, c, "rotor_cq", cq))
+	return map[string]float64{"rotor_ct": ct, "rotor_cq": cq}
 }
 
 func oneStation(t testing.TB, c published.Case) map[string]float64 {

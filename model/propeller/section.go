@@ -59,6 +59,7 @@ type polar struct {
 	flatPlate          float64 // drag coefficient at 90°
 	above, below       plate
 	aboveSet, belowSet bool
+	table              tabled // of a measured polar; empty for a generic one
 }
 
 // at fixes the section at a Reynolds and a Mach number. delay and flatPlate
@@ -82,6 +83,8 @@ func (s *Section) at(reynolds, mach, delay, flatPlate float64) polar {
 // coefficients gives lift and drag at an angle of attack from −180° to 180°.
 func (p *polar) coefficients(alpha float64) (cl, cd float64) {
 	switch {
+	case p.table.low != nil:
+		cl, cd = p.measured(alpha)
 	case alpha > p.stall:
 		if !p.aboveSet {
 			cl, cd = p.attached(p.stall)
@@ -98,7 +101,10 @@ func (p *polar) coefficients(alpha float64) (cl, cd float64) {
 	default:
 		cl, cd = p.attached(alpha)
 	}
-	return p.delayed(alpha, cl), cd
+	if regained := p.regained(alpha, cl); regained > 0 {
+		return cl + regained, cd + regained*math.Tan(max(alpha, 0))
+	}
+	return cl, cd
 }
 
 // attached is the polar below stall: linear lift with rounded ends, and drag
@@ -132,16 +138,18 @@ func softPast(x float64) float64 {
 
 const delayCap, delayEnd = 30 * math.Pi / 180, 50 * math.Pi / 180
 
-// delayed adds the lift that rotation keeps on the inner blade beyond its
-// two-dimensional stall. Source: Snel et al. 1993, from memory.
-func (p *polar) delayed(alpha, cl float64) float64 {
+// regained is the lift that rotation keeps on the inner blade beyond its
+// two-dimensional stall, as Snel et al. (1993) have it, from memory. What is
+// regained of separated flow is pressure across the chord, so it comes with
+// its share of drag: Lindenburg, ECN-C--03-025 (2003), from memory.
+func (p *polar) regained(alpha, cl float64) float64 {
 	if alpha <= p.zeroLift || alpha >= delayEnd || p.delay == 0 {
-		return cl
+		return 0
 	}
 	potential, fade := p.slope*(alpha-p.zeroLift), 1.0
 	if alpha > delayCap {
 		potential = p.slope * (delayCap - p.zeroLift)
 		fade = (delayEnd - alpha) / (delayEnd - delayCap)
 	}
-	return cl + p.delay*fade*max(0, potential-cl)
+	return p.delay * fade * max(0, potential-cl)
 }

@@ -29,6 +29,7 @@ const (
 	FlatBottomed Family = "cambered, flat-bottomed"
 	ThinSection  Family = "thin, low Reynolds number"
 	OwnFigures   Family = "own figures"
+	OwnPolar     Family = "own polar"
 )
 
 // Spec describes a propeller and where it works. Lengths m, angles rad.
@@ -51,8 +52,9 @@ type Spec struct {
 	HubLoss   bool
 
 	Family        Family
-	Own           Section // used with OwnFigures
-	RootThickness float64 // share of the chord
+	Own           Section     // used with OwnFigures
+	Polar         [][]float64 // used with OwnPolar: angle of attack rad, lift, drag, Reynolds number
+	RootThickness float64     // share of the chord
 	TipThickness  float64
 
 	BossDiameter  float64
@@ -61,6 +63,7 @@ type Spec struct {
 	Mass          param.Slot
 	Inertia       param.Slot
 
+	HubDrag          float64 // coefficient of the boss's face
 	InstallationLoss float64 // share of the thrust lost behind body and cage
 	TipMachLimit     float64
 	StallMarginAsked float64
@@ -75,13 +78,13 @@ func Default() Spec {
 		HubRadius: 0.090, HubLoss: true,
 		Family: FlatBottomed, Own: flatBottomed(), RootThickness: 0.18, TipThickness: 0.10,
 		BossDiameter: 0.110, BossThickness: 0.030, Density: 700,
-		InstallationLoss: 0.08, TipMachLimit: 0.60, StallMarginAsked: degrees(3),
+		HubDrag: 1.1, InstallationLoss: 0.08, TipMachLimit: 0.60, StallMarginAsked: degrees(3),
 	}
 }
 
 // Clone returns a copy that shares nothing with s.
 func (s Spec) Clone() Spec {
-	s.Rows = cloneRows(s.Rows)
+	s.Rows, s.Polar = cloneRows(s.Rows), cloneRows(s.Polar)
 	return s
 }
 

@@ -11,10 +11,20 @@ type station struct {
 	hubGap        float64 // B/2 (r−Rh)/Rh; −1 without loss at the hub
 	delay         float64 // share of the lift kept by rotation
 	flatPlate     float64
+	thickness     float64 // m
 	area          float64 // of the section, m²
 	thick         float64 // greatest thickness of the section, m
 	share         float64 // radius as a share of the tip radius
 	section       Section
+	table         *polarTable // in place of the section, where one is given
+}
+
+// at is the station's section at a Reynolds and a Mach number.
+func (st *station) at(reynolds, mach float64) polar {
+	if st.table != nil {
+		return st.table.at(reynolds, mach, st.delay)
+	}
+	return st.section.at(reynolds, mach, st.delay, st.flatPlate)
 }
 
 // element is one station looked at under one inflow angle.
@@ -63,13 +73,14 @@ const (
 )
 
 // speed is the resultant air speed at the blade, m/s, for the element's
-// inflow, spin = Ωr and airspeed V.
+// inflow, spin = Ωr and airspeed V: from the greater of the two, where a small
+// difference does least harm.
 func (st *station) speed(e *element, spin, airspeed float64) float64 {
-	if airspeed > 0 && e.sin > 0.7 {
+	if airspeed > spin && e.sin > leastInflow {
 		k := st.solidity * e.along() / (4 * e.loss * e.sin * e.sin)
 		return airspeed / (e.sin * max(1-k, leastShare))
 	}
-	swirl := st.solidity / (4 * e.loss) * (e.cl/e.cos + e.cd/math.Copysign(max(math.Abs(e.sin), leastInflow), e.sin))
+	swirl := st.solidity / (4 * e.loss) * (math.Copysign(e.cl, e.cl*e.sin)/e.cos + e.cd/max(math.Abs(e.sin), leastInflow))
 	return spin / (max(1+swirl, leastShare) * e.cos)
 }
 
@@ -107,7 +118,7 @@ func (st *station) settle(f *Flow, ratio float64) settled {
 	speed := ratio * math.Hypot(spin, f.Airspeed)
 	var s settled
 	for range speedPasses {
-		q.polar = st.section.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed, st.delay, st.flatPlate)
+		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		s.resolved = q.inflow(&s)
 		s.stall, s.lowerStall = q.polar.stall, q.polar.lowerStall
 		s.speed = st.speed(&s.element, spin, f.Airspeed)

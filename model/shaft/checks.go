@@ -24,7 +24,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Advice("choose a larger Bearing, propeller side or engine side"),
 		reading.AtMost("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), r.SpeedLimit, marginAsked, millimetrePerMinute).
 			Source("from memory: 500 000 mm/min with grease, 600 000 with oil").
-			Advice("choose a smaller bearing, or oil as Lubricant of the bearings"),
+			Advice("choose a smaller " + r.fastest() + ", or oil as Lubricant of the bearings"),
 		r.leastLoadCheck(),
 		r.thrustCheck(marginAsked),
 		reading.AtLeast("bearing.spacing", "Bearings clear of each other", r.Spacing, r.LeastSpacing, 0, unit.Millimetre).
@@ -47,6 +47,14 @@ func rated(key, label string, s param.Slot, limit, thin float64, why string) rea
 		return reading.Unrated(key, label, why)
 	}
 	return reading.AtLeast(key, label, s.Value, limit, thin, unit.One)
+}
+
+// fastest names the bearing nearer to its speed limit.
+func (r Result) fastest() string {
+	if r.EngineSide.SpeedParameter > r.PropSide.SpeedParameter {
+		return "Bearing, engine side"
+	}
+	return "Bearing, propeller side"
 }
 
 func (r Result) lifeCheck(key, label, part, move string, s param.Slot, thin float64) reading.Check {

@@ -15,19 +15,18 @@ const (
 
 const megapascal = 1e6 // Pa
 
-// factor is ka = a Sut^b with Sut in MPa; the tensile strength is in Pa.
-// Source: Shigley's Mechanical Engineering Design, chapter 6, from memory.
+// factor is ka = a Sut^b with Sut in MPa; the tensile strength is in Pa. An
+// unlisted finish counts as machined. Source: Shigley's Mechanical Engineering
+// Design, chapter 6, from memory.
 func (s Surface) factor(tensile float64) float64 {
-	a, b := 4.51, -0.265
-	switch s {
-	case Ground:
-		a, b = 1.58, -0.085
-	case HotRolled:
-		a, b = 57.7, -0.718
-	case Forged:
-		a, b = 272, -0.995
+	rows := finishes()
+	found := &rows[0]
+	for i := range rows {
+		if rows[i].surface == s || found.surface != s && rows[i].surface == Machined {
+			found = &rows[i]
+		}
 	}
-	return a * math.Pow(tensile/megapascal, b)
+	return found.factor * math.Pow(tensile/megapascal, found.exponent)
 }
 
 // EnduranceLimit is the amplitude of reversed bending that a steel section of

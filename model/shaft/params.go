@@ -10,7 +10,7 @@ import (
 
 // Params lists what a builder may set, in the order a form shows it.
 func (s *Spec) Params() []param.Param {
-	return slices.Concat(s.placeParams(), s.dutyParams(), s.axleParams())
+	return slices.Concat(s.placeParams(), s.Service.Params(), s.axleParams())
 }
 
 const estimate = "estimate"
@@ -24,6 +24,10 @@ func (s *Spec) placeParams() []param.Param {
 			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the propeller."),
 		param.Choice(&s.EngineSideBearing, "engine_side_bearing", "Bearing, engine side", sizes...).
 			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the engine."),
+		rating(&s.PropSideDynamic, "prop_side_dynamic", "Own dynamic rating, propeller side"),
+		rating(&s.PropSideStatic, "prop_side_static", "Own static rating, propeller side"),
+		rating(&s.EngineSideDynamic, "engine_side_dynamic", "Own dynamic rating, engine side"),
+		rating(&s.EngineSideStatic, "engine_side_static", "Own static rating, engine side"),
 		param.Number(&s.PropSidePlace, "prop_side_place", "Plate to propeller-side bearing", unit.Millimetre).
 			Within(0, 200).Typical(15, 50).From(estimate).
 			Help("From the propeller plate's face to the middle of the bearing ahead of it."),
@@ -31,9 +35,6 @@ func (s *Spec) placeParams() []param.Param {
 			Within(5, 300).Typical(20, 80).From(estimate).Help("Between the middles of the two bearings."),
 		param.Choice(&s.Locating, "locating_bearing", "Locating bearing", PropSide, EngineSide).
 			Help("The one bearing that takes the thrust; the other must be free to slide."),
-		param.Number(&s.GeometryFactor, "bearing_geometry_factor", "Bearing geometry factor", unit.One).
-			Within(10, 18).Typical(13, 15).From("from memory: 13 to 15 for deep-groove ball bearings").
-			Help("f0 of ISO 76, from the bearing's data sheet."),
 		param.Choice(&s.Lubricant, "lubricant", "Lubricant of the bearings", bearing.Grease, bearing.Oil).
 			Help("Sets the speed that the bearings bear."),
 		param.Number(&s.Viscosity, "running_viscosity", "Oil viscosity, running", unit.SquareMillimetrePerSecond).
@@ -42,29 +43,15 @@ func (s *Spec) placeParams() []param.Param {
 		param.Number(&s.Contamination, "contamination_factor", "Contamination factor", unit.One).
 			Within(0, 0.3).Typical(0.1, 0.3).From("from memory: 0.1 to 0.3 with the dirt that a small drive lives in").
 			Help("ISO 281; lower is dirtier."),
-	}
-}
-
-func (s *Spec) dutyParams() []param.Param {
-	return []param.Param{
-		param.Number(&s.LargestLifeFactor, "largest_life_factor", "Life factor counted at most", unit.One).
-			Within(0.1, 50).Typical(1, 3).From("estimate: 3 for a small drive").
-			Help("The modified life may be many times the basic one on paper; no more than this is believed."),
-		param.Choice(&s.Reliability, "reliability", "Bearing reliability", bearing.Reliability90, bearing.Reliability95,
-			bearing.Reliability96, bearing.Reliability97, bearing.Reliability98, bearing.Reliability99).
-			From("from memory: ISO 281:2007").Help("Share of bearings that reach the life."),
-		param.Number(&s.LifeAsked, "bearing_life_asked", "Bearing life asked", unit.Hour).
-			Within(1, 20000).Typical(200, 1000).From(estimate).Help("Your own requirement, at full throttle throughout."),
 		param.Number(&s.ApplicationFactor, "application_factor", "Application factor", unit.One).
 			Within(1, 3).Typical(1.1, 1.5).From(estimate).
 			Help("Times the steady bearing loads, for what shakes them."),
-		param.Number(&s.TurningShare, "turning_share", "Time spent in turns", unit.Percent).
-			Within(0, 100).Typical(10, 40).From(estimate).
-			Help("Share of the running time under the gyroscopic couple."),
-		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off its axis", unit.Micrometre).
-			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 1940 allows 23 µm at 2600 rpm").
-			Help("Of its mass, from imbalance and from a loose fit on the plate."),
 	}
+}
+
+func rating(to *param.Slot, key, label string) param.Param {
+	return param.Open(to, key, label, unit.Newton).Within(500, 200000).Typical(5000, 40000).
+		Help("From the data sheet of the bearing you fit; empty takes the table's, which is from memory.")
 }
 
 func (s *Spec) axleParams() []param.Param {
@@ -82,7 +69,7 @@ func (s *Spec) axleParams() []param.Param {
 		param.Number(&s.Yield, "yield_strength", "Yield strength of the axle", unit.Megapascal).
 			Within(200, 1800).Typical(400, 900).From("invented").Help("Of the steel as heat-treated."),
 		param.Choice(&s.Surface, "axle_surface", "Axle surface", Ground, Machined, HotRolled, Forged).
-			From("from memory: Marin's surface factors").Help("At the shoulder or groove where a crack would start."),
+			From(surfaceOrigin()).Help("At the shoulder or groove where a crack would start."),
 		param.Number(&s.EnduranceReliability, "endurance_reliability", "Endurance reliability factor", unit.One).
 			Within(0.6, 1).Typical(0.75, 1).From("from memory: 0.814 for 99 %, 1 for 50 %").
 			Help("Lowers the endurance limit to what most specimens reach."),

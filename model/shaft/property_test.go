@@ -60,7 +60,7 @@ func TestEquilibriumCloses(t *testing.T) {
 		for i := range loads {
 			loads[i] = Load{rapid.Float64Range(-0.2, 0.5).Draw(t, "at"), drawVector(t, "force", 5000), drawVector(t, "couple", 50)}
 		}
-		held := p.Reactions(loads...).loads(p)
+		held := p.Reactions(loads...).Loads(p)
 		all := append(loads, held[:]...)
 		var force, moment, size, arm float64
 		for _, l := range all {

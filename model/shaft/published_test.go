@@ -1,6 +1,7 @@
 package shaft
 
 import (
+	"maps"
 	"math"
 	"testing"
 
@@ -10,7 +11,7 @@ import (
 const psi = 4.4482216152605 / (0.0254 * 0.0254)
 
 func TestPublished(t *testing.T) {
-	published.Run(t, "shaft", map[string]published.Runner{
+	runners := map[string]published.Runner{
 		"safety":    safetyCase,
 		"endurance": enduranceCase,
 		"simply_supported": func(t testing.TB, c published.Case) map[string]float64 {
@@ -33,12 +34,14 @@ func TestPublished(t *testing.T) {
 			x := Stressing{BendingAmplitude: 1}
 			return map[string]float64{"times": s.FatigueUse(Goodman, x, m) / solid.FatigueUse(Goodman, x, m)}
 		},
-	})
+	}
+	maps.Copy(runners, seatRunners())
+	published.Run(t, "shaft", runners)
 }
 
 func statical(p Places, l Load) map[string]float64 {
 	r := p.Reactions(l)
-	held := r.loads(p)
+	held := r.Loads(p)
 	largest := 0.0
 	for _, at := range []float64{l.At, p.PropSide, p.EngineSide} {
 		largest = math.Max(largest, BendingMoment(at, l, held[0], held[1]))

@@ -9,27 +9,8 @@ import (
 	"backspan/model/unit"
 )
 
-// Bearing is one of the two. Loads in N, lives in s. An empty slot has no
-// value: nothing loads the bearing, or nothing turns.
-type Bearing struct {
-	Size             bearing.Size
-	Running          float64 // radial, straight flight
-	Turning          float64 // radial, with the mean gyroscopic couple
-	Standing         float64 // radial
-	Axial            float64
-	Equivalent       float64 // cubic mean, application factor included
-	StaticEquivalent float64 // greatest, running or standing
-	LeastLoad        float64
-	GreatestThrust   float64
-	BasicLife        param.Slot
-	Life             param.Slot
-	LifeFactor       param.Slot
-	ViscosityRatio   param.Slot
-	StaticSafety     param.Slot
-	SpeedParameter   float64 // mean diameter times speed, m·rev/s
-
-	survival float64
-}
+// Bearing is one of the two.
+type Bearing = bearing.Rated
 
 // Result is the axle on its bearings. Moments in N·m.
 type Result struct {
@@ -50,6 +31,18 @@ type Result struct {
 	YieldSafety    param.Slot
 	SafetyAsked    float64
 	CrankMoment    float64
+
+	held   Reactions  // steady, of the bearings on the axle
+	thrust [2]float64 // on each bearing, positive forward
+}
+
+// Bearings lists the two with the steady forces on them.
+func (r *Result) Bearings() []bearing.Row {
+	p, e := r.held.PropSide, r.held.EngineSide
+	return []bearing.Row{
+		r.PropSide.Row("axle, propeller side", -p.Along, -p.Across, r.thrust[0], r.SpeedLimit),
+		r.EngineSide.Row("axle, engine side", -e.Along, -e.Across, r.thrust[1], r.SpeedLimit),
+	}
 }
 
 // staticSafety is that of the worse bearing.
@@ -103,7 +96,7 @@ func (r Result) lifeReadings() []reading.Reading {
 			How("aISO from viscosity ratio, contamination and load, cut off as asked").Source(lifeSource),
 		reading.OfSlot("bearing.viscosity_ratio", "Viscosity ratio, worse bearing", lower(p.ViscosityRatio, e.ViscosityRatio), unit.One, noLoad).Higher().
 			How("oil viscosity over that which just parts the surfaces").Source("ISO 281:2007 from memory"),
-		reading.New("bearing.survival", "Both bearings reach the life asked", r.Survival, unit.Percent).Higher().
+		reading.New("bearing.survival", "Bearings reach the life asked", r.Survival, unit.Percent).Higher().
 			How("product of two Weibull chances about aISO L10").Source("Shigley's Mechanical Engineering Design, chapter 11: x0 0.02, scale 4.439, slope 1.483"),
 		reading.OfSlot("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), unit.One, noLoad).Higher().
 			How("static rating over the greatest static load, running or standing").Source(staticSource),

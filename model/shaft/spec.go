@@ -1,6 +1,9 @@
 package shaft
 
-import "backspan/model/bearing"
+import (
+	"backspan/model/bearing"
+	"backspan/model/param"
+)
 
 // Axle says whether the axle turns with the propeller.
 type Axle string
@@ -25,20 +28,19 @@ type Spec struct {
 	Axle              Axle
 	PropSideBearing   bearing.Size
 	EngineSideBearing bearing.Size
+	PropSideDynamic   param.Slot // ratings of a data sheet, N; the table's when empty
+	PropSideStatic    param.Slot
+	EngineSideDynamic param.Slot
+	EngineSideStatic  param.Slot
 	PropSidePlace     float64 // middle of the bearing ahead of the propeller plate, m
 	Spacing           float64 // between the bearings' middles, m
 	Locating          Side    // the bearing that takes the thrust
-	GeometryFactor    float64 // f0 of the bearings
 
+	bearing.Service
 	Lubricant         bearing.Lubricant
 	Viscosity         float64 // of the oil, running, m²/s
 	Contamination     float64 // eC
-	LargestLifeFactor float64 // aISO counted at most
-	Reliability       bearing.Reliability
-	LifeAsked         float64 // s
 	ApplicationFactor float64 // on the bearing loads
-	TurningShare      float64 // of the time, under the gyroscopic couple
-	CentreOffset      float64 // of the propeller's mass from its axis, m
 
 	AxleDiameter         float64 // where the wheel sits on it or where it is held, m
 	AxleBore             float64 // m
@@ -59,10 +61,8 @@ type Spec struct {
 func Default() Spec {
 	return Spec{
 		Axle: StandsStill, PropSideBearing: "6005", EngineSideBearing: "6005",
-		PropSidePlace: 0.022, Spacing: 0.030, Locating: PropSide, GeometryFactor: 14,
-		Lubricant: bearing.Grease, Viscosity: 2e-5, Contamination: 0.2, LargestLifeFactor: 3,
-		Reliability: bearing.Reliability90, LifeAsked: 300 * 3600, ApplicationFactor: 1.2,
-		TurningShare: 0.2, CentreOffset: 25e-6,
+		PropSidePlace: 0.022, Spacing: 0.030, Locating: PropSide, Service: bearing.DefaultService(),
+		Lubricant: bearing.Grease, Viscosity: 2e-5, Contamination: 0.2, ApplicationFactor: 1.2,
 		AxleDiameter: 0.025, AxleBore: 0.010, Held: 0.012, Tensile: 1000e6, Yield: 800e6,
 		Surface: Machined, EnduranceReliability: 0.814,
 		BendingConcentration: 2.7, TorsionConcentration: 2.2, NotchSensitivity: 0.8,
@@ -75,4 +75,12 @@ func Default() Spec {
 func (s *Spec) InboardFace() float64 {
 	b, _ := s.EngineSideBearing.DeepGroove()
 	return s.PropSidePlace + s.Spacing + b.Width/2
+}
+
+// bearings are those of both sides, with the ratings that the builder gives; ok
+// is false where one is not listed.
+func (s *Spec) bearings() (prop, engine bearing.DeepGroove, ok bool) {
+	prop, listed := s.PropSideBearing.DeepGroove()
+	engine, ok = s.EngineSideBearing.DeepGroove()
+	return prop.WithRatings(s.PropSideDynamic, s.PropSideStatic), engine.WithRatings(s.EngineSideDynamic, s.EngineSideStatic), ok && listed
 }

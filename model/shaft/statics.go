@@ -45,10 +45,18 @@ func (p Places) Reactions(loads ...Load) Reactions {
 	return Reactions{PropSide: Vector{}.plus(force, -1).plus(far, -1), EngineSide: far}
 }
 
-// loads are the reactions as loads at their places.
-func (r Reactions) loads(p Places) [2]Load {
+// Loads are the reactions as loads at their places.
+func (r Reactions) Loads(p Places) [2]Load {
 	return [2]Load{{At: p.PropSide, Force: r.PropSide}, {At: p.EngineSide, Force: r.EngineSide}}
 }
+
+// Times is the load, or what holds it, grown by a factor.
+func (l Load) Times(x float64) Load {
+	return Load{At: l.At, Force: Vector{}.plus(l.Force, x), Couple: Vector{}.plus(l.Couple, x)}
+}
+
+// Minus is the vector from w to v.
+func (v Vector) Minus(w Vector) Vector { return v.plus(w, -1) }
 
 // BendingMoment is the larger of those on either side of a section, N·m.
 func BendingMoment(at float64, loads ...Load) float64 {

@@ -39,9 +39,8 @@ type Loads struct {
 // Forces that keep their direction are added as vectors; imbalance and the
 // gyroscopic couple have any direction and are added in the worst one.
 func Support(s Spec, l Loads) Result {
-	prop, ok := s.PropSideBearing.DeepGroove()
-	engine, found := s.EngineSideBearing.DeepGroove()
-	if !ok || !found {
+	prop, engine, ok := s.bearings()
+	if !ok {
 		return Result{}
 	}
 	c := casesOf(s, l)
@@ -50,10 +49,11 @@ func Support(s Spec, l Loads) Result {
 		CrankMoment: l.CrankMoment,
 		LifeAsked:   s.LifeAsked, SafetyAsked: s.SafetyAsked, SpeedLimit: s.Lubricant.SpeedLimit(),
 	}
-	axial := math.Abs(l.Axial + l.Thrust)
-	r.PropSide = s.rate(prop, c.propSide(), s.carries(PropSide, axial), l.Speed)
-	r.EngineSide = s.rate(engine, c.engineSide(), s.carries(EngineSide, axial), l.Speed)
-	r.Survival = r.PropSide.survival * r.EngineSide.survival
+	duty, axial := s.duty(), l.Axial+l.Thrust
+	r.PropSide = prop.Examine(&duty, c.propSide().loads(math.Abs(s.carries(PropSide, axial))), l.Speed)
+	r.EngineSide = engine.Examine(&duty, c.engineSide().loads(math.Abs(s.carries(EngineSide, axial))), l.Speed)
+	r.Survival = r.PropSide.Survival * r.EngineSide.Survival
+	r.held, r.thrust = c.steady.reactions, [2]float64{s.carries(PropSide, axial), s.carries(EngineSide, axial)}
 	r.examineAxle(&s, &c, prop.Bore, engine.Bore)
 	return r
 }
@@ -88,7 +88,7 @@ type balanced struct {
 
 func (p Places) balance(wheel, propeller Load) balanced {
 	r := p.Reactions(wheel, propeller)
-	held := r.loads(p)
+	held := r.Loads(p)
 	return balanced{[4]Load{wheel, propeller, held[0], held[1]}, r}
 }
 
@@ -125,30 +125,18 @@ func (c *cases) engineSide() shares {
 		c.imbalance.reactions.EngineSide.Size(), c.gyro.reactions.EngineSide.Size(), c.peak.reactions.EngineSide.Size()}
 }
 
-// rate finds load and life of one bearing. The life counts the cubic mean of
-// straight flight and turns; the static safety the greatest load.
-func (s *Spec) rate(b bearing.DeepGroove, x shares, axial, speed float64) Bearing {
-	r := Bearing{
-		Size: b.Designation, Running: x.steady + x.imbalance, Standing: x.standing, Axial: axial,
-		LeastLoad: b.LeastLoad(), GreatestThrust: b.GreatestThrust(), SpeedParameter: b.SpeedParameter(speed),
-		survival: 1,
+// loads is what the parts come to, with the axial load that falls on it.
+func (x shares) loads(axial float64) bearing.Loads {
+	return bearing.Loads{Running: x.steady + x.imbalance, Turn: x.gyro, Peak: x.pulsating + x.peak, Standing: x.standing, Axial: axial}
+}
+
+// duty is how the bearings are run.
+func (s *Spec) duty() bearing.Duty {
+	return bearing.Duty{
+		GeometryFactor: s.GeometryFactor, Reliability: s.Reliability, LifeAsked: s.LifeAsked,
+		ApplicationFactor: s.ApplicationFactor, TurningShare: s.TurningShare,
+		Lubrication: bearing.Lubrication{Viscosity: s.Viscosity, Contamination: s.Contamination, LargestFactor: s.LargestLifeFactor},
 	}
-	r.Turning = r.Running + x.gyro
-	af := s.ApplicationFactor
-	r.Equivalent = bearing.MeanLoad(
-		[]float64{b.EquivalentLoad(af*r.Running, af*axial, s.GeometryFactor), b.EquivalentLoad(af*r.Turning, af*axial, s.GeometryFactor)},
-		[]float64{1 - s.TurningShare, s.TurningShare})
-	r.StaticEquivalent = math.Max(bearing.StaticLoad(af*(r.Running+x.pulsating+x.peak), af*axial), r.Standing)
-	r.StaticSafety = inverse(r.StaticEquivalent / b.StaticRating)
-	if !(r.Equivalent > 0) || !(speed > 0) {
-		return r
-	}
-	rated := b.Rate(r.Equivalent, speed, bearing.Lubrication{Viscosity: s.Viscosity, Contamination: s.Contamination, LargestFactor: s.LargestLifeFactor}, s.Reliability)
-	seconds := 2 * math.Pi / speed
-	r.BasicLife, r.Life = param.Finite(rated.BasicLife*seconds), param.Finite(rated.Life*seconds)
-	r.LifeFactor, r.ViscosityRatio = param.Known(rated.LifeFactor), param.Known(rated.ViscosityRatio)
-	r.survival = bearing.Survival(s.LifeAsked / (seconds * rated.LifeFactor * rated.BasicLife))
-	return r
 }
 
 // inverse is the safety of a share used; there is none where nothing is used.

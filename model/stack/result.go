@@ -20,6 +20,9 @@ type Result struct {
 	CGAft, CGUp       float64 // ready, m
 	CGAftDry, CGUpDry float64 // without fuel, m
 
+	MassFull            float64 // with a full tank, kg
+	CGAftFull, CGUpFull float64 // with a full tank, m
+
 	ThrustHeight float64 // propeller axis above the hip axis, m
 	HangAft      float64 // hang points behind the back plane, m
 	HangUp       float64 // hang points above the hip axis, m
@@ -58,6 +61,12 @@ func (r Result) Readings() []reading.Reading {
 			How("mean of the pieces' places weighted by their masses, tank empty").Source("geometry"),
 		reading.New("stack.cg_up_dry", "The same above hip axis, no fuel", r.CGUpDry, unit.Millimetre).
 			How("mean of the pieces' places weighted by their masses, tank empty").Source("geometry"),
+		reading.New("stack.mass_full", "Mass with a full tank", r.MassFull, unit.Kilogram).Lower().
+			How("mass without fuel, and the tank capacity × fuel density").Source("geometry"),
+		reading.New("stack.cg_aft_full", "Centre behind back, full tank", r.CGAftFull, unit.Millimetre).Lower().
+			How("mean of the pieces' places weighted by their masses, tank full").Source("geometry"),
+		reading.New("stack.cg_up_full", "Centre above hip axis, full tank", r.CGUpFull, unit.Millimetre).
+			How("mean of the pieces' places weighted by their masses, tank full").Source("geometry"),
 		reading.New("stack.pitch_inertia", "Pitch inertia about hang points", r.PitchInertia, unit.KilogramSquareMetre).Lower().
 			How(about).Source("mechanics, parallel axes"),
 		reading.New("stack.yaw_inertia", "Yaw inertia about hang points", r.YawInertia, unit.KilogramSquareMetre).Lower().

@@ -42,3 +42,12 @@ func (t Tank) FuelMass(density float64) float64 { return t.Capacity * t.Fill * d
 // FuelUp is the height of the fuel's centre of gravity above the hip axis, m,
 // in a tank with upright walls.
 func (t Tank) FuelUp() float64 { return t.Up - t.Height*(1-t.Fill)/2 }
+
+// fill adds the ready machine with its tank full.
+func (r *Result) fill(t Tank, density float64) {
+	t.Fill = 1
+	fuel := t.FuelMass(density)
+	r.MassFull, r.CGAftFull, r.CGUpFull = centre([]Item{
+		{Mass: r.MassDry, X: r.CGAftDry, Z: r.CGUpDry}, {Mass: fuel, X: t.Aft, Z: t.FuelUp()},
+	})
+}

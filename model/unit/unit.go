@@ -20,8 +20,8 @@ const (
 	Frequency             Dimension = "a frequency"
 	Force                 Dimension = "a force"
 	Torque                Dimension = "a torque"
-	Energy                Dimension = "an energy"
 	Power                 Dimension = "a power"
+	Energy                Dimension = "an energy"
 	Pressure              Dimension = "a pressure"
 	Temperature           Dimension = "a temperature"
 	TemperatureDifference Dimension = "a temperature difference"
@@ -45,6 +45,8 @@ const (
 	MassPerDepth          Dimension = "a mass per depth"
 	BendingStiffness      Dimension = "a bending stiffness"
 	TwistStiffness        Dimension = "a stiffness against twist"
+	Conductivity          Dimension = "a thermal conductivity"
+	MassPerArea           Dimension = "a mass per area"
 )
 
 // Unit is one unit of one dimension. The SI value of x units is
@@ -120,8 +122,9 @@ var (
 	Knot             = unitOf(Speed, "kn", "kn", 1852, 3600)
 	FootPerSecond    = unitOf(Speed, "ft/s", "ft_s", 12*inch, 1)
 
-	Radian = unitOf(Angle, "rad", "rad", 1, 1)
-	Degree = unitOf(Angle, "°", "deg", math.Pi, 180)
+	Radian      = unitOf(Angle, "rad", "rad", 1, 1)
+	Milliradian = unitOf(Angle, "mrad", "mrad", 1, 1000)
+	Degree      = unitOf(Angle, "°", "deg", math.Pi, 180)
 
 	RadianPerSecond = unitOf(AngularSpeed, "rad/s", "rad_s", 1, 1)
 	RPM             = unitOf(AngularSpeed, "rpm", "rpm", math.Pi, 30)
@@ -137,12 +140,13 @@ var (
 	KilogramForceMetre = unitOf(Torque, "kgf·m", "kgfm", StandardGravity, 1)
 	PoundForceFoot     = unitOf(Torque, "lbf·ft", "lbfft", pound*StandardGravity*12*inch, 1)
 
-	Joule = unitOf(Energy, "J", "j", 1, 1)
-
 	Watt             = unitOf(Power, "W", "w", 1, 1)
 	Kilowatt         = unitOf(Power, "kW", "kw", 1000, 1)
 	Horsepower       = unitOf(Power, "hp", "hp", 550*pound*StandardGravity*12*inch, 1)
 	MetricHorsepower = unitOf(Power, "PS", "ps", 75*StandardGravity, 1)
+
+	Joule     = unitOf(Energy, "J", "j", 1, 1)
+	Kilojoule = unitOf(Energy, "kJ", "kj", 1000, 1)
 
 	Pascal      = unitOf(Pressure, "Pa", "pa", 1, 1)
 	Hectopascal = unitOf(Pressure, "hPa", "hpa", 100, 1)
@@ -186,6 +190,9 @@ var (
 
 	WattPerKelvin = unitOf(Conductance, "W/K", "w_k", 1, 1)
 
+	WattPerMetreKelvin     = unitOf(Conductivity, "W/mK", "w_mk", 1, 1)
+	KilogramPerSquareMetre = unitOf(MassPerArea, "kg/m²", "kg_m2", 1, 1)
+
 	NewtonMetreSecond      = unitOf(AngularMomentum, "N·m·s", "nms", 1, 1)
 	RadianPerSecondSquared = unitOf(AngularAcceleration, "rad/s²", "rad_s2", 1, 1)
 
@@ -214,13 +221,13 @@ var all = []Unit{
 	Kilogram, Gram, PoundMass,
 	Second, Minute, Hour,
 	MetrePerSecond, KilometrePerHour, Knot, FootPerSecond,
-	Radian, Degree,
+	Radian, Milliradian, Degree,
 	RadianPerSecond, RPM,
 	Hertz,
 	Newton, Kilonewton, KilogramForce, PoundForce,
 	NewtonMetre, KilogramForceMetre, PoundForceFoot,
-	Joule,
 	Watt, Kilowatt, Horsepower, MetricHorsepower,
+	Joule, Kilojoule,
 	Pascal, Hectopascal, Kilopascal, Megapascal, Gigapascal, Bar, PSI,
 	Kelvin, Celsius, Fahrenheit,
 	KelvinDifference, CelsiusDifference, FahrenheitDifference,
@@ -232,7 +239,8 @@ var all = []Unit{
 	NewtonMetrePerRadian,
 	GramPerKilowattHour, PoundPerHorsepowerHr,
 	LitrePerHour,
-	WattPerSquareMetreKelvin, WattPerKelvin,
+	WattPerSquareMetreKelvin, WattPerKelvin, WattPerMetreKelvin,
+	KilogramPerSquareMetre,
 	NewtonMetreSecond, RadianPerSecondSquared,
 	JoulePerKilogram, MegajoulePerKilogram,
 	SquareMillimetrePerSecond, PascalSecond,

@@ -54,8 +54,12 @@ func Read(src []byte) Found {
 }
 
 func (f *Found) take(kind byte, body []byte) bool {
-	if kind == headRecord {
+	switch kind {
+	case headRecord:
 		return json.Unmarshal(body, &f.Head) == nil
+	case savedRecord:
+		f.Edits, f.Text = nil, nil
+		return len(body) == 0
 	}
 	edits, body, ok := cutEdits(body)
 	if !ok {

@@ -21,6 +21,7 @@ const (
 	headRecord  = 'h'
 	wholeRecord = 'w'
 	deltaRecord = 'd'
+	savedRecord = 's'
 )
 
 // appendRecord adds a record to a buffer.

@@ -30,7 +30,7 @@ func Begin(f File, h Head) (*Writer, error) {
 		return nil, err
 	}
 	w := &Writer{file: f, head: appendRecord([]byte(magic), headRecord, head)}
-	return w, w.Clear()
+	return w, w.restart()
 }
 
 // Resume goes on behind what was found in the file, under a new head.
@@ -43,8 +43,21 @@ func Resume(f File, h Head, found Found) (*Writer, error) {
 	return w, w.add(appendRecord(nil, headRecord, head))
 }
 
-// Clear drops all states: they are saved elsewhere.
+// mostLength is how long a journal grows before it is cut at a save.
+const mostLength = 4 << 20
+
+// Clear drops all states: they are saved elsewhere. A journal that is not long
+// only says so, because cutting a file waits for the disk where writing does
+// not.
 func (w *Writer) Clear() error {
+	w.text = nil
+	if w.end > mostLength {
+		return w.restart()
+	}
+	return w.add(appendRecord(nil, savedRecord))
+}
+
+func (w *Writer) restart() error {
 	w.end, w.text, w.behind = 0, nil, true
 	return w.add(w.head)
 }
@@ -62,8 +75,8 @@ func (w *Writer) Add(text []byte, edits ...Edit) error {
 	return nil
 }
 
-// add writes a record. Cutting a file waits for the disk where writing does
-// not, so it is cut only where something stands behind the end.
+// add writes a record; the file is cut only where something stands behind the
+// end.
 func (w *Writer) add(record []byte) error {
 	if w.behind {
 		if err := w.file.Truncate(w.end); err != nil {

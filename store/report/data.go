@@ -24,7 +24,9 @@ type jsonVariant struct {
 	Name     string        `json:"name"`
 	Readings []jsonReading `json:"readings"`
 	Checks   []jsonCheck   `json:"checks"`
+	Bearings []jsonBearing `json:"bearings"`
 	Feel     *jsonFeel     `json:"hip_moment_from_reference"` // null when it cannot be told
+	Depths   []jsonDepth   `json:"depths"`
 }
 
 type jsonReading struct {
@@ -63,8 +65,8 @@ func writeJSON(w io.Writer, c model.Comparison) error {
 		out.Reference = c.Outcomes[c.Reference].Variant
 	}
 	for i, o := range c.Outcomes {
-		v := jsonVariant{Name: o.Variant, Readings: []jsonReading{}, Checks: []jsonCheck{},
-			Feel: feelJSON(c.Feel[i])}
+		v := jsonVariant{Name: o.Variant, Readings: []jsonReading{}, Checks: []jsonCheck{}, Bearings: bearingsJSON(o.Bearings),
+			Feel: feelJSON(c.Feel[i]), Depths: depthsJSON(o)}
 		for _, r := range o.Readings {
 			v.Readings = append(v.Readings, readingJSON(r, c.Currency))
 		}
@@ -141,7 +143,7 @@ func writeCSV(w io.Writer, c model.Comparison) error {
 		}
 		rows = append(rows, row)
 	}
-	return writeAll(out, rows)
+	return writeAll(out, append(rows, depthRows(c)...))
 }
 
 func writeCheckCSV(w io.Writer, c model.Comparison) error {

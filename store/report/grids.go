@@ -144,7 +144,7 @@ func checkGrids(c model.Comparison) []grid {
 				}
 			}
 		}
-		grids = append(append(grids, g), variantGrids(o, c.Currency)...)
+		grids = append(append(grids, g), proofGrids(o)...)
 	}
 	if len(grids) > 0 {
 		grids[len(grids)-1].note = caution

@@ -1,6 +1,8 @@
 package report
 
 import (
+	"encoding/csv"
+	"io"
 	"strings"
 
 	"backspan/model"
@@ -26,9 +28,48 @@ func Tables(o model.Outcome, currency string) []Block {
 	return blocks
 }
 
-// variantGrids are a variant's tables; those with nothing to tell are left out.
-func variantGrids(o model.Outcome, _ string) []grid {
+// VariantTables writes them for every variant.
+func VariantTables(w io.Writer, c model.Comparison, f Format) error {
 	var grids []grid
+	for _, o := range c.Outcomes {
+		grids = append(grids, variantGrids(o, c.Currency)...)
+	}
+	if f == CSV {
+		return writeGridCSV(w, grids)
+	}
+	return writeGrids(w, grids, f)
+}
+
+// writeGridCSV puts the title of a table before each of its rows.
+func writeGridCSV(w io.Writer, grids []grid) error {
+	var rows [][]string
+	for _, g := range grids {
+		rows = append(rows, append([]string{"table"}, g.head...))
+		for _, r := range g.rows {
+			rows = append(rows, append([]string{g.title}, r...))
+		}
+	}
+	return writeAll(csv.NewWriter(w), rows)
+}
+
+// variantGrids are a variant's tables; those with nothing to tell are left out.
+func variantGrids(o model.Outcome, currency string) []grid {
+	grids := proofGrids(o)
+	if g, ok := depthGrid(o); ok {
+		grids = append(grids, g)
+	}
+	if g, ok := changeGrid(o, currency); ok {
+		grids = append(grids, g)
+	}
+	return grids
+}
+
+// proofGrids are the tables that belong with the checks.
+func proofGrids(o model.Outcome) []grid {
+	var grids []grid
+	if g, ok := bearingGrid(o); ok {
+		grids = append(grids, g)
+	}
 	if g, ok := speedGrid(o); ok {
 		grids = append(grids, g)
 	}

@@ -156,6 +156,7 @@ func (m *Model) Size(w, h int) {
 		m.Refresh()
 		return
 	}
+	m.roll.Cursor = m.roll.Offset // no row is under a cursor here; the window stays where it is
 	m.roll.Height(m.room())
 	m.clamp()
 }

@@ -1,0 +1,24 @@
+package model
+
+import (
+	"backspan/model/match"
+	"backspan/model/param"
+	"backspan/model/safety"
+)
+
+// reportSafety lists the cautions about guard, propeller and hot parts.
+func (c *chain) reportSafety(m match.Report) {
+	if err := c.firstError(); err != nil {
+		c.withheld(safety.Result{}.Readings(), err)
+		return
+	}
+	in := safety.Input{
+		TipClearance: c.stack.TipClearance, PropellerDiameter: c.propeller.Diameter(),
+		PropellerInertia: c.propeller.PolarInertia() + c.drive.SpinningInertia(),
+	}
+	if worked(m.Static) {
+		in.PropellerSpeed = param.Known(m.Static.PropellerSpeed)
+	}
+	r := safety.Examine(c.variant.Safety, in)
+	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+}

@@ -1,0 +1,101 @@
+package gearshaft
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"backspan/model/part"
+)
+
+// The greatest static load of the pinion's locating bearing: 3000 N
+// along the shaft and the mesh force across it, three times as much at a
+// peak of 60 N·m.
+func TestStaticLoadCountsTheAxialPeak(t *testing.T) {
+	s, g := Default(), threeToOne(t)
+	s.ApplicationFactor = 1
+	g.Axial, g.Pulsation.Peak, g.Pulsation.PeakSpeed = 3000, 60, 300
+	r := Rate(s, g, part.Clockwise, threeToOneLoads())
+	b := &r.Bearings[pinionEngine]
+	want := 0.6*3*b.Running + 0.5*3*3000
+	near(t, "static load", b.StaticEquivalent, want)
+}
+
+// The torque runs from the coupling to the pinion's teeth and from the wheel
+// to the flange; an overhung pinion stands behind both its bearings.
+func TestWhereTheTorqueRuns(t *testing.T) {
+	s, g := Default(), threeToOne(t)
+	d := s.diameters(&g)
+	for _, overhung := range []bool{false, true} {
+		g.Overhung = overhung
+		for _, p := range s.pinionPlaces(&g, &d) {
+			if want := overhung || !strings.HasPrefix(p.name, "propeller-side"); p.twisted != want {
+				t.Errorf("overhung %t: torque at the %s is %t", overhung, p.name, p.twisted)
+			}
+		}
+	}
+	for _, p := range s.wheelPlaces(&g, &d) {
+		if want := !strings.HasPrefix(p.name, "engine-side"); p.twisted != want {
+			t.Errorf("torque at the %s is %t", p.name, p.twisted)
+		}
+	}
+	r := Rate(s, g, part.Clockwise, threeToOneLoads())
+	near(t, "coupling", r.Coupling.Torque, 25)
+	near(t, "wheel", r.WheelSeat.Torque, 75)
+	near(t, "flange", r.Flange.Torque, 75)
+}
+
+// Imbalance stands still on a shaft that turns with it: it counts as steady
+// bending, with the square of the speed.
+func TestImbalanceIsSteady(t *testing.T) {
+	s, g, l := Default(), threeToOne(t), threeToOneLoads()
+	s.CentreOffset = 1e-3
+	wheelMesh, _ := meshes(&g, 1)
+	x := wheelLine(&s, &g, wheelMesh, 1, &l)
+	tw := newTwist(&g, l.Speed*g.Ratio)
+	at := place{at: g.Places.WheelPropBearing}
+	force := l.PropellerWeight / 9.80665 * 1e-3 * l.Speed * l.Speed
+	arm := g.Places.WheelPropBearing + l.PropellerOverhang
+	full := x.stressing(&at, tw.mean, tw.swing, &tw, 3, 1)
+	near(t, "steady", full.MeanBending, force*arm)
+	near(t, "to and fro", full.BendingAmplitude, l.PropellerWeight*arm+l.GyroPeak)
+	half := x.stressing(&at, tw.mean, tw.swing, &tw, 3, 0.5)
+	near(t, "steady at half speed", half.MeanBending, force*arm/4)
+	near(t, "to and fro at half speed", half.BendingAmplitude, l.PropellerWeight*arm+l.GyroPeak/2)
+}
+
+// The mesh pushes the shafts apart; hand sum on two uniform shafts with the
+// gear in the middle, F L³/48 E I each.
+func TestMeshPushesTheGearsApart(t *testing.T) {
+	s, g, l := Default(), threeToOne(t), threeToOneLoads()
+	l.PropellerWeight, l.GyroCouple, l.GyroPeak = 0, 0, 0
+	g.Axial, g.PinionRoot, s.WheelStep = 0, g.Pinion.Bore, 0
+	g.WheelEngine = g.WheelProp
+	g.Places.WheelEngineBearing = 2*g.Places.Gears - g.Places.WheelPropBearing
+	r := Rate(s, g, part.Clockwise, l)
+	sag := func(span, d float64) float64 {
+		return span * span * span / (48 * 206e9 * math.Pi / 64 * d * d * d * d)
+	}
+	give := sag(g.Places.WheelEngineBearing-g.Places.WheelPropBearing, 0.030) + sag(g.Places.PinionEngineBearing-g.Places.PinionPropBearing, 0.020)
+	near(t, "separation, µm", r.Bend.Separation*1e6, g.Radial*give*1e6)
+	near(t, "shift, µm", r.Bend.Shift*1e6, math.Hypot(g.Radial, g.Tangential)*1e6*sag(g.Places.PinionEngineBearing-g.Places.PinionPropBearing, 0.020))
+	near(t, "slope in the middle, mrad", r.Bend.MeshSlope*1e3, 0)
+}
+
+// Beside its bearings a pinion's shaft bends by the bearing's force over half
+// the bearing's width.
+func TestShouldersLieBesideTheBearings(t *testing.T) {
+	s, g := Default(), threeToOne(t)
+	d := s.diameters(&g)
+	_, mesh := meshes(&g, 1)
+	x := pinionLine(&g, mesh, 1)
+	for _, p := range s.pinionPlaces(&g, &d) {
+		held := x.steady.EngineSide
+		if strings.HasPrefix(p.name, "propeller-side") {
+			held = x.steady.PropSide
+		}
+		if strings.HasSuffix(p.name, "shoulder") {
+			near(t, p.name, x.fixed(p.at, 1), held.Size()*g.Pinion.Width/2)
+		}
+	}
+}

@@ -1,0 +1,101 @@
+package upkeep
+
+import (
+	"backspan/model/param"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+const (
+	unsolved  = "the machine finds no level flight or no full throttle at trim speed, so its fuel is not known"
+	source    = "prices and intervals as set; " + practice
+	barlow    = "age replacement, Barlow and Proschan, Mathematical Theory of Reliability, from memory; life data as given"
+	noneSpent = "life data are not given: Weibull shape and Weibull scale"
+)
+
+// Readings lists what was found. Money stands in the study's currency.
+func (r *Result) Readings() []reading.Reading {
+	hourly := 0.0
+	if r.Hours > 0 {
+		hourly = r.Total() / r.Hours
+	}
+	rs := []reading.Reading{
+		r.solved("upkeep.cost_per_hour", "Cost per hour", hourly, unit.CurrencyPerHour).
+			How("fuel, oil, parts and labour until the horizon over its running time; changes counted whole").Source(source),
+		r.solved("upkeep.horizon_cost", "Cost until the horizon", r.Total(), unit.Currency).
+			How("fuel, oil, parts and labour, changes counted whole").Source(source),
+		r.solved("upkeep.horizon_with_drive", "Horizon's cost with drive bought", r.Total()+r.DrivePrice, unit.Currency).
+			How("what one drive or another costs to buy and to keep").Source(source),
+		r.solved("upkeep.fuel_cost", "Fuel and oil until the horizon", r.FuelCost, unit.Currency).
+			How("mean fuel flow over the profile of use, with the oil of a mixture").Source("the study"),
+		r.solved("upkeep.parts_cost", "Parts until the horizon", r.PartsCost, unit.Currency).
+			How("whole changes; the drive's change with its labour, as set with the drive").Source(source),
+		r.solved("upkeep.labour_cost", "Labour until the horizon", r.LabourCost, unit.Currency).
+			How("time of the changes × labour rate, without the drive's").Source(source),
+		r.solved("upkeep.downtime", "Standing time until the horizon", r.Stands, unit.Hour).
+			How("time of all changes, one after the other").Source(source),
+		r.solved("upkeep.changes", "Changes until the horizon", float64(len(r.Changes)), unit.Count).
+			How("whole changes of all parts").Source(source),
+		r.solved("upkeep.dearest_year", "Dearest year", r.Dearest, unit.Currency).
+			How("fuel of a year and the changes that fall into the dearest").Source(source),
+		r.solved("upkeep.steady_cost_per_hour", "Cost per hour in the long run", r.Steady, unit.CurrencyPerHour).
+			How("each change by its share, without a horizon").Source(source),
+		r.solved("upkeep.mean_fuel", "Mean fuel in use", r.MeanFlow, unit.LitrePerHour).
+			How("idle, full throttle at trim speed and level flight by their shares of time").Source("the study"),
+	}
+	for i := range rs {
+		rs[i] = rs[i].Lower()
+	}
+	rs = append(rs, r.TopEnd.readings("top_end", "Piston and ring")...)
+	rs = append(rs, r.BigEnd.readings("big_end", "Big end")...)
+	return append(rs, r.Drive.readings("drive", "Drive's part")...)
+}
+
+func (r *Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
+	why := ""
+	if !r.Solved {
+		why = unsolved
+	}
+	return reading.Unless(why, key, label, si, u)
+}
+
+func (a *Advice) readings(key, label string) []reading.Reading {
+	why := a.Why
+	if why == "" {
+		why = noneSpent
+	}
+	of := func(noun, text string, s param.Slot, u unit.Unit) reading.Reading {
+		return reading.OfSlot("upkeep."+key+noun, label+text, s, u, why).Source(barlow)
+	}
+	return []reading.Reading{
+		of("_best_interval", ", best interval", a.Best, unit.Hour).How("age of a planned change at which planned changes and failures together cost least"),
+		of("_rate_as_set", ", cost as set", a.AtSet, unit.CurrencyPerHour).Lower().How("planned changes and failures expected at the interval set"),
+		of("_rate_at_best", ", cost at best", a.AtBest, unit.CurrencyPerHour).Lower().How("planned changes and failures expected at the best interval"),
+		of("_rate_unplanned", ", run to failure", a.Running, unit.CurrencyPerHour).Lower().How("failures expected without planned changes"),
+	}
+}
+
+// Checks holds the profile and the intervals against what they should be.
+func (r *Result) Checks() []reading.Check {
+	if !r.Solved {
+		return nil
+	}
+	cs := []reading.Check{
+		reading.AtLeast("upkeep.shares", "Time is left for level flight", r.ShareLeft, 0, 0, unit.Percent).Source("arithmetic").
+			Advice("lower Share of time at idle or Share of time in full climb"),
+	}
+	for _, a := range []struct {
+		key, label string
+		advice     *Advice
+	}{
+		{"upkeep.top_end_interval", "Piston and ring, interval", &r.TopEnd},
+		{"upkeep.big_end_interval", "Big end, interval", &r.BigEnd},
+		{"upkeep.drive_interval", "Drive's part, interval", &r.Drive},
+	} {
+		if a.advice.Best.Known {
+			cs = append(cs, reading.AtMost(a.key, a.label, a.advice.Set, a.advice.Best.Value, 0, unit.Hour).Warn().Source(barlow).
+				Advice("shorten the interval of this part to its best interval, or look at its life data again"))
+		}
+	}
+	return cs
+}

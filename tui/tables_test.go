@@ -1,0 +1,28 @@
+package tui
+
+import (
+	"strings"
+	"testing"
+
+	"backspan/model"
+)
+
+// Every line of the tables can be reached, by each of the ways down.
+func TestTablesScroll(t *testing.T) {
+	o := plateau()
+	o.Study = model.Sample()
+	top := press(begin(o, 80, 24), "t").View()
+	for _, keys := range [][]string{{"tab"}, {"down"}, {"pgdown"}, {"end"}} {
+		m := press(begin(o, 80, 24), "t")
+		m = press(m, keys...)
+		if m.View() == top {
+			t.Errorf("%v: nothing moved", keys)
+		}
+		if m = press(m, "home"); m.View() != top {
+			t.Errorf("%v: home does not lead back", keys)
+		}
+	}
+	if end := press(begin(o, 80, 24), "t", "end").View(); !strings.Contains(end, "275 h") {
+		t.Errorf("the end is out of reach:\n%s", end)
+	}
+}
