@@ -100,13 +100,18 @@ func work(s *model.Study, v *model.Variant, q question) (a answer) {
 }
 
 // Take takes an answer. One to a machine that is no longer as it was is put
-// away.
+// away. The first is shown at once and the others together: each picture has to
+// be sent whole.
 func (m *Model) Take(msg DoneMsg) {
 	m.busy = false
 	for i := range m.desk.Study().Variants {
 		if m.subject(i, msg.subject.asked) == msg.subject {
 			m.found[msg.subject] = msg.answer
 		}
+	}
+	if left, all := m.waiting(); len(left) > 0 && all-len(left) > 1 && len(m.lines) > 0 {
+		m.lines[0] = m.heading()
+		return
 	}
 	m.draw()
 }
