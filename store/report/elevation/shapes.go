@@ -55,7 +55,7 @@ type MarkKind string
 const (
 	Gravity MarkKind = "centre of gravity"
 	Hang    MarkKind = "hang point"
-	Hip     MarkKind = "hip axis"
+	Hip     MarkKind = "hip"
 	Axis    MarkKind = "axis"
 	Exhaust MarkKind = "exhaust"
 )

@@ -90,7 +90,7 @@ func (m *Model) legend(w int) []string {
 		}
 		words += m.sign(k) + " " + string(k)
 	}
-	words += "; dashed: a size assumed"
+	words += "; dashed: assumed"
 	var lines []string
 	for _, l := range theme.Wrap(m.th.Clean(words), w-2) {
 		lines = append(lines, " "+m.th.Quiet.Paint(l))
