@@ -1,6 +1,8 @@
 package model
 
 import (
+	"math"
+
 	"backspan/model/flight"
 	"backspan/model/match"
 	"backspan/model/unit"
@@ -130,21 +132,21 @@ func (w *worker) absorbed(power, efficiency *Curve) {
 func (w *worker) asks(crankSpeed float64) (asked, passed float64, ok bool) {
 	flow := w.flow(w.air)
 	flow.Speed = crankSpeed / w.drive.Ratio()
+	passed = w.propeller.At(flow).Power
+	asked = passed
 	for range 12 {
-		absorbed := w.propeller.At(flow).Power
-		if asked == 0 {
-			asked = absorbed
-		}
 		t := w.drive.Transmit(asked, crankSpeed)
-		if !(t.SpeedOut > 0) || !(absorbed > 0) {
+		if !(t.SpeedOut > 0) || !(passed > 0) {
 			return 0, 0, false
 		}
-		short := absorbed - t.PowerOut
-		asked += short
-		if passed = absorbed; short < 1e-4*absorbed && short > -1e-4*absorbed {
+		short := passed - t.PowerOut
+		if asked += short; math.Abs(short) < 1e-4*passed {
 			return asked, passed, true
 		}
-		flow.Speed = t.SpeedOut
+		if t.SpeedOut != flow.Speed {
+			flow.Speed = t.SpeedOut
+			passed = w.propeller.At(flow).Power
+		}
 	}
 	return 0, 0, false
 }
