@@ -57,14 +57,7 @@ type chain struct {
 func (c *chain) run() {
 	c.outcome.Readings = make([]reading.Reading, 0, 448)
 	c.outcome.Checks = make([]reading.Check, 0, 128)
-	c.air = c.study.Site.State()
-	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
-	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
-	c.drive, c.driveErr = c.designDrive()
-
-	if c.firstError() == nil {
-		c.build()
-	}
+	c.assemble()
 	m := c.match()
 	c.reportEngine(m)
 	c.reportDrive(m)
@@ -77,6 +70,18 @@ func (c *chain) run() {
 	c.reportSafety(m)
 	c.add(c.air.Readings(), nil)
 	c.add(c.torsionalReadings(), nil)
+}
+
+// assemble makes the parts and, when all exist, stands them in place.
+func (c *chain) assemble() {
+	c.air = c.study.Site.State()
+	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
+	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)
+	c.drive, c.driveErr = c.designDrive()
+
+	if c.firstError() == nil {
+		c.build()
+	}
 }
 
 // designDrive lays the drive out for the engine's greatest power in the

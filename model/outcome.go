@@ -18,6 +18,7 @@ type Outcome struct {
 	Load     carry.Load        // the ready machine on the pilot's back
 	Depths   []carry.Thickness // what the depth of each piece costs, the dearest first
 	Speeds   part.SpeedMap
+	Layout   Layout          // outlines and places, for drawings
 	Changes  []upkeep.Change // of parts, in order of running time until the horizon
 	Bearings []bearing.Row   // with the forces on them; of the crank's, where they are known
 }

@@ -26,6 +26,7 @@ func (c *chain) build() {
 		FuelDensity: c.variant.Engine.FuelDensity,
 	})
 	c.outcome.Stack = c.stack
+	c.layOut()
 	c.outcome.Load = carry.Load{Mass: c.stack.MassReady, CGAft: c.stack.CGAft, CGUp: c.stack.CGUp}
 }
 

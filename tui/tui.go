@@ -17,6 +17,8 @@ import (
 	"backspan/tui/desk"
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/curves"
+	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
@@ -81,6 +83,8 @@ const (
 	atBench page = iota
 	atSideBySide
 	atTables
+	atDrawing
+	atCurves
 	atStudies
 	atKeys
 )
@@ -105,6 +109,8 @@ type root struct {
 	bench   *bench.Model
 	beside  *sidebyside.Model
 	tables  *tables.Model
+	drawing *drawing.Model
+	curves  *curves.Model
 	studies *studies.Model
 	help    *keys.Model
 
@@ -161,6 +167,8 @@ func (r *root) lay(d *desk.Desk) {
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
+	r.drawing = drawing.New(r.th, r.keys, d)
+	r.curves = curves.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -174,6 +182,10 @@ func (r *root) refresh() {
 		r.beside.Refresh()
 	case atTables:
 		r.tables.Refresh()
+	case atDrawing:
+		r.drawing.Refresh()
+	case atCurves:
+		r.curves.Refresh()
 	}
 }
 

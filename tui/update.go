@@ -6,6 +6,8 @@ import (
 
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/curves"
+	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
@@ -15,10 +17,21 @@ import (
 // Update takes a message of Bubble Tea.
 func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	defer m.noteFault()
-	cmd := m.take(msg)
+	cmd := m.alsoWork(m.take(msg))
 	m.tell()
 	m.arrange()
 	return m, cmd
+}
+
+// alsoWork adds what the page in sight wants worked in the background.
+func (r *root) alsoWork(cmd tea.Cmd) tea.Cmd {
+	if r.page != atCurves {
+		return cmd
+	}
+	if work := r.curves.Next(); work != nil {
+		return tea.Batch(cmd, r.shielded(work))
+	}
+	return cmd
 }
 
 func (r *root) take(msg tea.Msg) tea.Cmd {
@@ -41,6 +54,8 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		r.putsAside(msg)
 	case savedMsg:
 		return r.saved(msg)
+	case curves.DoneMsg:
+		r.curves.Take(msg)
 	}
 	return nil
 }
@@ -129,6 +144,10 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atSideBySide), true
 	case key.Matches(msg, e.Tables):
 		return r.goTo(atTables), true
+	case key.Matches(msg, e.Drawing):
+		return r.goTo(atDrawing), true
+	case key.Matches(msg, e.Curves):
+		return r.goTo(atCurves), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -159,7 +178,7 @@ func (r *root) goTo(p page) (cmd tea.Cmd) {
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide && r.page != atTables {
+	if r.page == atStudies || r.page == atKeys {
 		return nil, false
 	}
 	switch {
@@ -193,6 +212,10 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		r.edit(func() tea.Msg { return r.beside.Update(msg) }, &out)
 	case atTables:
 		out = r.tables.Update(msg)
+	case atDrawing:
+		out = r.drawing.Update(msg)
+	case atCurves:
+		out = r.curves.Update(msg)
 	case atStudies:
 		out = r.studies.Update(msg)
 	case atKeys:
@@ -201,7 +224,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	switch out := out.(type) {
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, studies.BackMsg:
 		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
@@ -224,6 +247,10 @@ func (r *root) place() keymap.Place {
 		return r.beside.Place()
 	case atTables:
 		return r.tables.Place()
+	case atDrawing:
+		return r.drawing.Place()
+	case atCurves:
+		return r.curves.Place()
 	case atStudies:
 		return r.studies.Place()
 	case atKeys:

@@ -30,6 +30,10 @@ func (r *root) arrange() {
 		r.beside.Size(r.w, h)
 	case atTables:
 		r.tables.Size(r.w, h)
+	case atDrawing:
+		r.drawing.Size(r.w, h)
+	case atCurves:
+		r.curves.Size(r.w, h)
 	case atStudies:
 		r.studies.Size(r.w, h)
 	case atKeys:
@@ -78,6 +82,10 @@ func (r *root) inSight() []string {
 		return r.beside.View()
 	case atTables:
 		return r.tables.View()
+	case atDrawing:
+		return r.drawing.View()
+	case atCurves:
+		return r.curves.View()
 	case atStudies:
 		return r.studies.View()
 	case atKeys:

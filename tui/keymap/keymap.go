@@ -11,6 +11,7 @@ func bind(desc, shown string, keys ...string) key.Binding {
 // Everywhere works on every page, but not inside an edit.
 type Everywhere struct {
 	Bench, SideBySide, Tables, Studies, Keys key.Binding
+	Drawing, Curves                          key.Binding
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 }
@@ -56,6 +57,14 @@ type Tables struct {
 	Left, Right, Next, Previous, Back key.Binding
 }
 
+// Drawing works on the drawing of a machine.
+type Drawing struct{ View, Zoom, Back key.Binding }
+
+// Curves works on the charts.
+type Curves struct {
+	Left, Right, FarLeft, FarRight, Next, Previous, All, Back key.Binding
+}
+
 // Studies works on the list of studies.
 type Studies struct{ Open, Again, Back key.Binding }
 
@@ -74,6 +83,8 @@ type Map struct {
 	Picker     Picker
 	SideBySide SideBySide
 	Tables     Tables
+	Drawing    Drawing
+	Curves     Curves
 	Studies    Studies
 	Question   Question
 	Back       key.Binding
@@ -88,6 +99,8 @@ func Default() Map {
 			Bench:           bind("bench", "b", "b", "f2"),
 			SideBySide:      bind("compare", "c", "c", "f3"),
 			Tables:          bind("tables", "t", "t", "f5"),
+			Drawing:         bind("drawing", "v", "v", "f6"),
+			Curves:          bind("curves", "g", "g", "f7"),
 			Studies:         bind("studies", "o", "o", "f4"),
 			Keys:            bind("keys", "?", "?", "f1"),
 			NextVariant:     bind("next variant", ">", ">"),
@@ -102,7 +115,7 @@ func Default() Map {
 		Walk: Walk{
 			Up: bind("up", "up", "up", "k"), Down: bind("down", "down", "down", "j"),
 			HalfUp: bind("half a page up", "pgup", "pgup", "ctrl+u"), HalfDown: bind("half a page down", "pgdn", "pgdown", "ctrl+d"),
-			Top: bind("first row", "home", "home", "g"), Bottom: bind("last row", "end", "end", "G"),
+			Top: bind("first row", "home", "home"), Bottom: bind("last row", "end", "end", "G"),
 		},
 		Panes: Panes{
 			Next: bind("pane", "tab", "tab"), Previous: bind("pane before", "shift+tab", "shift+tab"),
@@ -139,6 +152,15 @@ func Default() Map {
 			Left: bind("to the left", "left", "left", "h"), Right: bind("to the right", "right", "right", "l"),
 			Next: bind("next table", "tab", "tab", ")"), Previous: bind("table before", "shift+tab", "shift+tab", "("),
 			Back: bind("back", "esc", "esc"),
+		},
+		Drawing: Drawing{
+			View: bind("side or behind", "tab", "tab", "shift+tab"), Zoom: bind("near or whole", "z", "z"), Back: bind("back", "esc", "esc"),
+		},
+		Curves: Curves{
+			Left: bind("reading line left", "left", "left", "h"), Right: bind("reading line right", "right", "right", "l"),
+			FarLeft: bind("ten columns left", "[", "[", "shift+left"), FarRight: bind("ten columns right", "]", "]", "shift+right"),
+			Next: bind("next chart", "tab", "tab", ")"), Previous: bind("chart before", "shift+tab", "shift+tab", "("),
+			All: bind("all variants or two", "a", "a"), Back: bind("back", "esc", "esc"),
 		},
 		Studies: Studies{Open: bind("open", "enter", "enter"), Again: bind("read again", "r", "r"), Back: bind("back", "esc", "esc")},
 		Question: Question{

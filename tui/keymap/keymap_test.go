@@ -8,7 +8,7 @@ import (
 func places() []Place {
 	m := Default()
 	return []Place{m.AtVariants(), m.AtParts(), m.AtForm(), m.AtReadings(), m.AtChecks(), m.AtEditor(), m.AtPicker(),
-		m.AtSideBySide(), m.AtStudies(), m.AtKeys(), m.AtQuestion()}
+		m.AtSideBySide(), m.AtDrawing(), m.AtCurves(), m.AtStudies(), m.AtKeys(), m.AtQuestion()}
 }
 
 func TestNoKeyMeansTwoThingsInOnePlace(t *testing.T) {
@@ -57,6 +57,8 @@ func TestFooterShowsTheWayOutAndBack(t *testing.T) {
 		{m.AtReadings(), 80, []string{"m only what moved", "tab pane", "s save", "u undo", "c compare", "q leave", "? keys"}},
 		{m.AtChecks(), 80, []string{"esc back", "tab pane", "s save", "u undo", "c compare", "q leave", "? keys"}},
 		{m.AtSideBySide(), 80, []string{"← → variant", "d only what differs", "b bench", "s save", "u undo", "q leave", "? keys"}},
+		{m.AtDrawing(), 80, []string{"tab side or behind", "z near or whole", "b bench", "s save", "u undo", "q leave", "? keys"}},
+		{m.AtCurves(), 80, []string{"tab next chart", "← → [ ] reading line", "b bench", "s save", "u undo", "q leave", "? keys"}},
 		{m.AtStudies(), 80, []string{"enter open", "N new study", "esc back", "q leave", "? keys"}},
 		{m.AtForm(), 60, []string{"enter set", "tab pane", "s save", "u undo", "q leave", "? keys"}},
 		{m.AtForm(), 120, []string{"( ) part", "< > variant"}},

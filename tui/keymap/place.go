@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.SideBySide, e.Tables, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Quit}
 }
 
@@ -112,6 +112,27 @@ func (m Map) AtTables() Place {
 	return Place{
 		Name: "tables", Own: []key.Binding{t.Next, t.Previous, t.Left, t.Right, t.Back}, Too: append(m.walk(), m.everywhere()...),
 		hints: hints{phrase(t.Next), arrows + " sideways", pair(m.Walk.Up, m.Walk.Down, "more"), m.variantHint(), phrase(t.Back), phrase(e.SideBySide)},
+		kept:  phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
+	}
+}
+
+// AtDrawing is the drawing of a machine.
+func (m Map) AtDrawing() Place {
+	d, e := m.Drawing, m.Everywhere
+	return Place{
+		Name: "drawing", Own: []key.Binding{d.View, d.Zoom, d.Back}, Too: m.everywhere(),
+		hints: hints{phrase(d.View), phrase(d.Zoom), m.variantHint(), phrase(e.Curves), phrase(d.Back)},
+		kept:  phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
+	}
+}
+
+// AtCurves is the charts.
+func (m Map) AtCurves() Place {
+	c, e := m.Curves, m.Everywhere
+	return Place{
+		Name: "curves", Own: []key.Binding{c.Next, c.Previous, c.Left, c.Right, c.FarLeft, c.FarRight, c.All, c.Back},
+		Too:   append([]key.Binding{m.Walk.Up, m.Walk.Down}, m.everywhere()...),
+		hints: hints{phrase(c.Next), arrows + " " + pair(c.FarLeft, c.FarRight, "reading line"), phrase(c.All), m.variantHint(), phrase(c.Back)},
 		kept:  phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
 	}
 }

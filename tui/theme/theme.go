@@ -23,6 +23,7 @@ type Theme struct {
 	Worse  Ink
 	Fails  Ink
 	Thin   Ink
+	Lines  []Ink // of charts, one a machine
 }
 
 // Ink paints text. The zero Ink leaves it as it is.
@@ -58,6 +59,9 @@ func New(r *lipgloss.Renderer, ascii bool) *Theme {
 	t.Worse = ink(colour("166", "5"))
 	t.Thin = ink(colour("166", "5").Bold(true))
 	t.Fails = ink(colour("160", "1").Bold(true))
+	for _, c := range [][2]string{{"31", "6"}, {"133", "5"}, {"64", "2"}, {"136", "3"}, {"62", "4"}} {
+		t.Lines = append(t.Lines, ink(colour(c[0], c[1])))
+	}
 	return t
 }
 
