@@ -217,7 +217,8 @@ func TestCuresCure(t *testing.T) {
 				}
 				if p.Step(way) == nil {
 					o := model.Evaluate(s, &v2)
-					if near, ok := checkOf(o, c.Key); ok && near.Verdict == k.Check.Verdict && k.Steps > 1 {
+					near, ok := checkOf(o, c.Key)
+					if ok && near.Verdict == k.Check.Verdict && k.Steps > 1 && len(y.Movers(Subject{Check: true, Key: c.Key}).Movers) > 0 {
 						t.Errorf("%s %s: one step less of %s would do: %s", name, c.Key, k.Label, p.Show())
 					}
 				}
