@@ -11,16 +11,19 @@ import (
 	"github.com/charmbracelet/lipgloss"
 
 	"backspan/model"
+	"backspan/model/explore"
 	"backspan/store"
 	"backspan/tui/components/ask"
 	"backspan/tui/components/headline"
 	"backspan/tui/desk"
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/find"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
 	"backspan/tui/pages/tables"
+	"backspan/tui/pages/why"
 	"backspan/tui/theme"
 )
 
@@ -52,6 +55,15 @@ type Options struct {
 	Journals Journals // nil: edits are kept nowhere until they are saved
 	// Aside keeps a study in a new file beside the one at path and names it.
 	Aside func(path string, s *model.Study) (kept string, err error)
+	// Clipboard takes a text for the clipboard of the person's terminal. nil: Run
+	// puts it there through the terminal itself, by way of tmux when Tmux is set.
+	Clipboard func(text string) error
+	Tmux      bool
+	// Greet offers the tour when the bench begins on a study in no file, and
+	// calls Greeted, if any, in the background.
+	Greet   bool
+	Greeted func()
+
 	// Ended is called, after the terminal is restored, when the bench ends
 	// though nobody chose to leave it: a lost line, a signal, a fault. It may be
 	// nil.
@@ -82,6 +94,8 @@ const (
 	atTables
 	atStudies
 	atKeys
+	atWhy
+	atFind
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -106,6 +120,16 @@ type root struct {
 	tables  *tables.Model
 	studies *studies.Model
 	help    *keys.Model
+	why     *why.Model
+	find    *find.Model
+
+	whyFrom, findFrom page // where these were asked for
+	look              looker
+	inquiry           inquiry
+	seen              seen
+	clipboard         func(text string) error // nil: there is none
+	greet             bool                    // the tour is offered
+	greeted           func()                  // called then; may be nil
 
 	strip     headline.Strip
 	questions []question // the first is asked, the others wait
@@ -128,7 +152,8 @@ func New(o Options) Model {
 	if o.Renderer == nil {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
-	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside}
+	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
+		look: explore.Look, clipboard: o.Clipboard, greeted: o.Greeted}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -141,6 +166,9 @@ func New(o Options) Model {
 	}
 	if o.ChooseFirst {
 		r.page, r.choosing = atStudies, true
+	}
+	if r.greet = o.Greet && o.Path == "" && !o.ChooseFirst; r.greet {
+		r.say("first time here? ? and then tab is a tour of five short screens")
 	}
 	return Model{r}
 }
@@ -159,6 +187,8 @@ func (r *root) lay(d *desk.Desk) {
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
+	r.why = why.New(r.th, r.keys, d)
+	r.find = find.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -186,6 +216,9 @@ func (m Model) Study() (s *model.Study, path string, unsaved bool) {
 func (m Model) Init() tea.Cmd {
 	if m.page == atStudies {
 		return m.list()
+	}
+	if m.greet && m.greeted != nil {
+		return tea.Batch(m.beginSession(), m.shielded(func() tea.Msg { m.greeted(); return nil }))
 	}
 	return m.beginSession()
 }

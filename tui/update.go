@@ -6,16 +6,21 @@ import (
 
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
+	"backspan/tui/pages/find"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
 	"backspan/tui/pages/tables"
+	"backspan/tui/pages/why"
 )
 
 // Update takes a message of Bubble Tea.
 func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	defer m.noteFault()
 	cmd := m.take(msg)
+	if begun := m.heed(); begun != nil {
+		cmd = tea.Batch(cmd, begun)
+	}
 	m.tell()
 	m.arrange()
 	return m, cmd
@@ -41,6 +46,10 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		r.putsAside(msg)
 	case savedMsg:
 		return r.saved(msg)
+	case whyMsg:
+		return r.heard(msg)
+	case copiedMsg:
+		r.copied(msg)
 	}
 	return nil
 }
@@ -85,7 +94,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		return r.save()
-	case busy:
+	case busy, r.page == atFind && msg.String() != "ctrl+c":
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -157,10 +166,18 @@ func (r *root) goTo(p page) (cmd tea.Cmd) {
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide && r.page != atTables {
+	if r.page != atBench && r.page != atSideBySide && r.page != atTables && r.page != atWhy {
 		return nil, false
 	}
 	switch {
+	case key.Matches(msg, e.Why) && r.page != atWhy:
+		return r.askWhy(), true
+	case key.Matches(msg, e.Find):
+		r.findFrom = r.page
+		r.page = atFind
+		r.find.Begin()
+	case key.Matches(msg, e.Copy):
+		return r.copy(), true
 	case key.Matches(msg, e.Save):
 		return r.save(), true
 	case key.Matches(msg, e.SaveAs):
@@ -195,8 +212,26 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.studies.Update(msg)
 	case atKeys:
 		out = r.help.Update(msg)
+	case atWhy:
+		out = r.why.Update(msg)
+	case atFind:
+		out = r.find.Update(msg)
 	}
 	switch out := out.(type) {
+	case why.BackMsg:
+		r.page = r.whyFrom
+		r.refresh()
+	case why.GoMsg:
+		return r.openAt(out.Place)
+	case why.TryMsg:
+		return r.tryCure(out.Cure)
+	case find.BackMsg:
+		r.page = r.findFrom
+		r.refresh()
+	case find.SetMsg:
+		return r.openAt(out.Place)
+	case find.FigureMsg:
+		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
 	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
@@ -226,6 +261,10 @@ func (r *root) place() keymap.Place {
 		return r.studies.Place()
 	case atKeys:
 		return r.help.Place()
+	case atWhy:
+		return r.why.Place()
+	case atFind:
+		return r.find.Place()
 	}
 	return r.bench.Place()
 }

@@ -34,6 +34,10 @@ func (r *root) arrange() {
 		r.studies.Size(r.w, h)
 	case atKeys:
 		r.help.Size(r.w, h)
+	case atWhy:
+		r.why.Size(r.w, h)
+	case atFind:
+		r.find.Size(r.w, h)
 	}
 }
 
@@ -82,6 +86,10 @@ func (r *root) inSight() []string {
 		return r.studies.View()
 	case atKeys:
 		return r.help.View()
+	case atWhy:
+		return r.why.View()
+	case atFind:
+		return r.find.View()
 	}
 	return r.bench.View()
 }

@@ -22,7 +22,7 @@ type Mover struct {
 	Set     string // its value
 	Origin  string // of its default
 	Help    string
-	Step    string // "1 %", "1 mm", or "1" of a count
+	Step    string // "1 %" of its value, "1 mm", "0.1 pt" of a percentage, or "1" of a count
 
 	More, Less Effect // of a step up, and of one down
 	weight     float64

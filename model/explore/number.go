@@ -23,7 +23,7 @@ type number struct {
 	now   float64 // in unit
 	size  float64 // of the step, in unit
 	share float64 // the step as a share of the value, or of the usual range
-	step  string  // the step in words: "1 %", "1 mm"
+	step  string  // the step in words: "1 %", "1 mm", "0.1 pt"
 	fine  float64 // the form's own step, in unit
 	min   float64
 	max   float64
@@ -64,17 +64,27 @@ func numberOf(sec param.Section, p param.Param, now float64, shared bool) number
 	default:
 		n.size, n.share = n.fine, n.fine/usualWidth(p)
 		n.step = strconv.FormatFloat(n.fine, 'g', 6, 64)
-		if p.Unit.Symbol != "" {
-			n.step += " " + p.Unit.Symbol
-		}
+		n.step += stepUnit(p.Unit)
 	}
 	return n
 }
 
-// scales reports whether a share of the value means something: not of a place
-// that may lie on either side of zero, of a temperature or of a level.
+// scales reports whether a share of the value means something: not of a place that
+// may lie on either side of zero, of a temperature or of a level; a share of a
+// percentage would be mistaken for percentage points.
 func scales(p param.Param) bool {
-	return p.Min >= 0 && p.Unit.Shift == 0 && !level(p.Unit)
+	return p.Min >= 0 && p.Unit.Shift == 0 && p.Unit.Symbol != unit.Percent.Symbol && !level(p.Unit)
+}
+
+// stepUnit tells a step in percentage points from a share of the value.
+func stepUnit(u unit.Unit) string {
+	switch u.Symbol {
+	case "", "°":
+		return u.Symbol
+	case unit.Percent.Symbol:
+		return " pt"
+	}
+	return " " + u.Symbol
 }
 
 func level(u unit.Unit) bool { return u.Dimension == unit.SoundLevel || u.Dimension == unit.PlainLevel }

@@ -13,6 +13,7 @@ type Everywhere struct {
 	Bench, SideBySide, Tables, Studies, Keys key.Binding
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
+	Why, Find, Copy                          key.Binding
 }
 
 // Walk moves a cursor through rows.
@@ -56,6 +57,15 @@ type Tables struct {
 	Left, Right, Next, Previous, Back key.Binding
 }
 
+// Why works on the page that says what moves a figure.
+type Why struct{ Go, Try, Back key.Binding }
+
+// Find works while something is looked for by a few letters.
+type Find struct{ Up, Down, Go, Leave key.Binding }
+
+// Sheets works on the sheets of help.
+type Sheets struct{ Next, Previous, Forth, Before key.Binding }
+
 // Studies works on the list of studies.
 type Studies struct{ Open, Again, Back key.Binding }
 
@@ -76,6 +86,9 @@ type Map struct {
 	Tables     Tables
 	Studies    Studies
 	Question   Question
+	Why        Why
+	Find       Find
+	Sheets     Sheets
 	Back       key.Binding
 }
 
@@ -98,6 +111,9 @@ func Default() Map {
 			SaveAs:          bind("save as", "S", "S"),
 			NewStudy:        bind("new study", "N", "N"),
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
+			Why:             bind("why", "w", "w"),
+			Find:            bind("find", "/", "/", "ctrl+f"),
+			Copy:            bind("copy", "y", "y"),
 		},
 		Walk: Walk{
 			Up: bind("up", "up", "up", "k"), Down: bind("down", "down", "down", "j"),
@@ -144,6 +160,15 @@ func Default() Map {
 		Question: Question{
 			Next: bind("next answer", "right", "right", "tab", "down"), Previous: bind("answer before", "left", "left", "shift+tab", "up"),
 			Answer: bind("answer", "enter", "enter"), Leave: bind("stay", "esc", "esc"),
+		},
+		Why: Why{Go: bind("go there", "enter", "enter"), Try: bind("try it as a new variant", "a", "a"), Back: bind("back", "esc", "esc")},
+		Find: Find{
+			Up: bind("row up", "up", "up", "shift+tab"), Down: bind("row down", "down", "down", "tab"),
+			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
+		},
+		Sheets: Sheets{
+			Next: bind("next sheet", "tab", "tab", ")"), Previous: bind("sheet before", "shift+tab", "shift+tab", "("),
+			Forth: bind("next screen", "right", "right", "enter"), Before: bind("screen before", "left", "left"),
 		},
 		Back: bind("back", "esc", "esc"),
 	}

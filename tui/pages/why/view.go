@@ -1,0 +1,242 @@
+package why
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"backspan/model/explore"
+	"backspan/model/reading"
+	"backspan/model/unit"
+	"backspan/tui/components/figure"
+	"backspan/tui/theme"
+)
+
+// View shows the page.
+func (m *Model) View() []string {
+	name := "no variant"
+	if v := m.desk.Variant(); v != nil {
+		name = m.th.Clean(v.Name)
+	}
+	lines := []string{m.th.Heading("Why, in "+name, m.roll.Note(), m.w, true)}
+	from, to := m.roll.Window()
+	for i := from; i < to; i++ {
+		lines = append(lines, m.line(m.lines[i], i == m.roll.Cursor))
+	}
+	d := m.detail()
+	for len(lines) < m.h-d {
+		lines = append(lines, "")
+	}
+	return append(lines, m.about(d)...)
+}
+
+func (m *Model) line(l line, here bool) string {
+	switch {
+	case l.mover != nil:
+		return m.moverRow(*l.mover, here)
+	case l.cure != nil:
+		return m.cureRow(*l.cure, here)
+	}
+	return l.ink.Paint(m.th.Cut(l.text, m.w))
+}
+
+func (m *Model) mark(here bool) theme.Segment {
+	if here {
+		return theme.Segment{Ink: m.th.Accent, Text: m.th.Marks.Here + " "}
+	}
+	return theme.Segment{Text: "  "}
+}
+
+// columns is how a mover's row is divided.
+type columns struct{ label, set, step, effect, origin int }
+
+func (m *Model) columns() columns {
+	c := columns{set: 13, step: 9, effect: 14}
+	switch {
+	case m.w < 76:
+		c = columns{set: 11, step: 8, effect: 11}
+	case m.w >= 112:
+		c.origin = min(m.w-86, 44)
+	}
+	c.label = min(m.w-2-c.set-c.step-2*c.effect-c.origin, 40)
+	return c
+}
+
+func (m *Model) heads() string {
+	c := m.columns()
+	s := m.th.Fit("", 2+c.label) + m.th.Right("now", c.set-1) + m.th.Right("step", c.step) +
+		m.th.Right("a step up  ", c.effect) + m.th.Right("one down  ", c.effect)
+	if c.origin > 0 {
+		s += " the default is from"
+	}
+	return s
+}
+
+func (m *Model) moverRow(v explore.Mover, here bool) string {
+	c := m.columns()
+	label := v.Label
+	if v.Shared {
+		label += " (all)"
+	}
+	set := m.th.Clean(figure.InCurrency(v.Set, m.currency()))
+	segs := []theme.Segment{m.mark(here),
+		{Text: m.th.Label(m.th.Clean(label), c.label)},
+		{Text: m.th.Right(set, c.set-1)},
+		{Ink: m.th.Quiet, Text: m.th.Right(m.th.Clean(v.Step), c.step)},
+		m.effect(v.More, c.effect), m.effect(v.Less, c.effect)}
+	if c.origin > 0 {
+		segs = append(segs, theme.Segment{Ink: m.th.Quiet, Text: " " + m.th.Fit(m.th.Clean(origin(v.Origin)), c.origin-1)})
+	}
+	return m.th.Row(here, segs...)
+}
+
+// origin is never empty: a size that the builder draws has no other source.
+func origin(s string) string {
+	if s == "" {
+		return "a size, yours to set"
+	}
+	return s
+}
+
+func (m *Model) effect(e explore.Effect, w int) theme.Segment {
+	s := m.th.Clean(m.change(e))
+	if theme.Width(s) > w-3 {
+		s = strings.ReplaceAll(s, " ", "")
+	}
+	sign := m.sign(e)
+	return theme.Segment{Ink: m.th.Merit(sign), Text: m.th.Right(s, w-2) + " " + m.th.MeritMark(sign)}
+}
+
+// change is an effect in words.
+func (m *Model) change(e explore.Effect) string {
+	if !e.Change.Known {
+		return e.Why
+	}
+	x := e.Change.Value
+	switch m.answer.Terms {
+	case explore.Shares:
+		return percent(x) + " %"
+	case explore.Points:
+		return percent(x) + " pt"
+	}
+	u := m.unit()
+	s := u.Delta(x, u.SI(0))
+	if x == 0 {
+		s = "0"
+	}
+	return figure.Money(strings.TrimSpace(s+" "+u.Symbol), u, m.currency())
+}
+
+// percent is a share in percent, to two figures at least.
+func percent(x float64) string {
+	x *= 100
+	decimals := 2
+	if a := math.Abs(x); a >= 10 {
+		decimals = 0
+	} else if a >= 1 {
+		decimals = 1
+	}
+	s := fmt.Sprintf("%+.*f", decimals, x)
+	if strings.Trim(s, "+-0.") == "" {
+		return "0"
+	}
+	return s
+}
+
+func (m *Model) unit() unit.Unit {
+	if c, ok := m.check(); ok {
+		return c.Unit
+	}
+	r, _ := m.desk.Outcome().Reading(m.of.Key)
+	return r.Unit
+}
+
+// sign says whether an effect is for the better.
+func (m *Model) sign(e explore.Effect) int {
+	x := e.Change.Value
+	if !m.of.Check {
+		r, _ := m.desk.Outcome().Reading(m.of.Key)
+		switch r.Better {
+		case reading.Neither:
+			return 0
+		case reading.Lower:
+			x = -x
+		}
+	}
+	switch {
+	case x > 0:
+		return 1
+	case x < 0:
+		return -1
+	}
+	return 0
+}
+
+func (m *Model) cureRow(c explore.Cure, here bool) string {
+	const verdict, worse = 13, 15
+	shape, ink := m.th.Verdict(c.Check.Verdict)
+	spoils := "spoils nothing"
+	if n := len(c.Worse); n > 0 {
+		spoils = fmt.Sprintf("spoils %d", n)
+	}
+	span := m.th.Clean(c.From + " → " + c.To)
+	value := max(min(30, m.w/3), theme.Width(span)+1)
+	label := min(m.w-2-value-2-verdict-1-worse, 40)
+	return m.th.Row(here, m.mark(here),
+		theme.Segment{Text: m.th.Label(m.th.Clean(c.Label), label)},
+		theme.Segment{Text: m.th.Right(span, value)},
+		theme.Segment{Ink: ink, Text: "  " + shape + " " + m.th.Fit(string(c.Check.Verdict)+" "+c.Check.MarginText(), verdict-2)},
+		theme.Segment{Ink: m.th.Quiet, Text: " " + m.th.Fit(spoils, worse)})
+}
+
+// about is h lines on the row under the cursor.
+func (m *Model) about(h int) []string {
+	l := m.at()
+	var title string
+	var facts []string
+	switch {
+	case l.mover != nil:
+		title, facts = l.mover.Section+": "+l.mover.Label, m.moverFacts(*l.mover)
+	case l.cure != nil:
+		title, facts = l.cure.Section+": "+l.cure.Label, m.cureFacts(*l.cure)
+	default:
+		return nil
+	}
+	lines := []string{m.th.Heading(m.th.Clean(title), "", m.w, false)}
+	for _, f := range facts {
+		for _, s := range theme.Wrap(m.th.Clean(f), m.w-4) {
+			lines = append(lines, "  "+s)
+		}
+	}
+	return lines[:min(len(lines), h)]
+}
+
+func (m *Model) moverFacts(v explore.Mover) []string {
+	facts := []string{m.sentence(v)}
+	now := figure.InCurrency(v.Set, m.currency()) + " now; default: " + origin(v.Origin)
+	if v.Shared {
+		now += "; shared by all variants"
+	}
+	facts = append(facts, now)
+	if v.Help != "" {
+		facts = append(facts, v.Help)
+	}
+	return facts
+}
+
+// sentence is what a step does, "+1 % of Nominal pitch → -0.4 %".
+func (m *Model) sentence(v explore.Mover) string {
+	return "+" + v.Step + " of " + v.Label + " → " + m.change(v.More) + "; -" + v.Step + " → " + m.change(v.Less)
+}
+
+func (m *Model) cureFacts(c explore.Cure) []string {
+	then := "with " + c.To + " it " + string(c.Check.Verdict)
+	if c.Check.Valued {
+		then += ": " + figure.Limit(c.Check, false, m.currency())
+	}
+	worse := "no other check gets worse"
+	if len(c.Worse) > 0 {
+		worse = "worse then: " + strings.Join(c.Worse, ", ")
+	}
+	return []string{then + "; a tries it as a new variant", worse, "default: " + origin(c.Origin)}
+}
