@@ -168,7 +168,7 @@ func New(o Options) Model {
 		r.page, r.choosing = atStudies, true
 	}
 	if r.greet = o.Greet && o.Path == "" && !o.ChooseFirst; r.greet {
-		r.say("first time here? ? and then tab is a tour of five short screens")
+		r.say("first time here? " + r.keys.Everywhere.Keys.Help().Key + " and then " + r.keys.Sheets.Next.Help().Key + " is a tour of five short screens")
 	}
 	return Model{r}
 }

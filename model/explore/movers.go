@@ -110,7 +110,7 @@ func (p probe) mover(of Subject, base float64) Mover {
 	return m
 }
 
-const none = "no figure"
+const none = "no figure then"
 
 func (s side) effect(of Subject, base float64) Effect {
 	if s.why != "" {

@@ -139,7 +139,7 @@ func TestStepsStayInRangeAndCountsWhole(t *testing.T) {
 	_, _, y := surveyed(t, "Belt 190", [2]string{"drive.ribbed_belt.ribs", "20"})
 	a := y.Movers(Subject{Check: true, Key: "belt.slack_side_peak"})
 	m, _ := mover(t, a, "drive.ribbed_belt.ribs")
-	if m.Step != "1" || m.More.Why != "at the end of its range" || !m.Less.Change.Known {
+	if m.Step != "1" || m.More.Why != "the range ends" || !m.Less.Change.Known {
 		t.Errorf("%+v", m)
 	}
 	if a.Terms != Points {

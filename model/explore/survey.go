@@ -87,7 +87,7 @@ func Look(ctx context.Context, s *model.Study, v *model.Variant, progress func(d
 func (y *Survey) step(n number, sign float64) side {
 	o, err := y.with(n, n.unit.SI(n.now+sign*n.size))
 	if err != nil {
-		return side{why: "at the end of its range"}
+		return side{why: "the range ends"}
 	}
 	return side{figures: figuresOf(o)}
 }

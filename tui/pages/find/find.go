@@ -165,10 +165,10 @@ func (m *Model) told() string {
 }
 
 func (m *Model) row(it item, here bool) string {
-	const kind = 12
+	const kind = 13
 	value, part := 16, 0
 	if m.w >= 76 {
-		part = 20
+		part = 15
 	}
 	if m.w >= 112 {
 		value, part = 24, 32

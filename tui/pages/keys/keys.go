@@ -205,10 +205,11 @@ func (m *Model) title() string {
 
 // note says where the rest is.
 func (m *Model) note() string {
-	next := "tab: " + []string{"tour", "words", "keys"}[m.sheet]
+	k := m.keys.Sheets
+	next := k.Next.Help().Key + ": " + []string{"tour", "words", "keys"}[m.sheet]
 	switch {
 	case m.sheet == ofTour && m.screen < len(m.tour())-1:
-		next = "right: next screen"
+		next = k.Forth.Help().Key + ": " + k.Forth.Help().Desc
 	case len(m.lines) > m.h-1:
 		next = "down for more, " + next
 	}

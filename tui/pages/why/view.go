@@ -1,6 +1,7 @@
 package why
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -51,12 +52,12 @@ func (m *Model) mark(here bool) theme.Segment {
 type columns struct{ label, set, step, effect, origin int }
 
 func (m *Model) columns() columns {
-	c := columns{set: 13, step: 9, effect: 14}
+	c := columns{set: 12, step: 9, effect: 12}
 	switch {
 	case m.w < 76:
 		c = columns{set: 11, step: 8, effect: 11}
 	case m.w >= 112:
-		c.origin = min(m.w-86, 44)
+		c.origin = min(m.w-82, 44)
 	}
 	c.label = min(m.w-2-c.set-c.step-2*c.effect-c.origin, 40)
 	return c
@@ -67,7 +68,7 @@ func (m *Model) heads() string {
 	s := m.th.Fit("", 2+c.label) + m.th.Right("now", c.set-1) + m.th.Right("step", c.step) +
 		m.th.Right("a step up  ", c.effect) + m.th.Right("one down  ", c.effect)
 	if c.origin > 0 {
-		s += " the default is from"
+		s += " where the default is from"
 	}
 	return s
 }
@@ -85,22 +86,28 @@ func (m *Model) moverRow(v explore.Mover, here bool) string {
 		{Ink: m.th.Quiet, Text: m.th.Right(m.th.Clean(v.Step), c.step)},
 		m.effect(v.More, c.effect), m.effect(v.Less, c.effect)}
 	if c.origin > 0 {
-		segs = append(segs, theme.Segment{Ink: m.th.Quiet, Text: " " + m.th.Fit(m.th.Clean(origin(v.Origin)), c.origin-1)})
+		segs = append(segs, theme.Segment{Ink: m.th.Quiet, Text: " " + m.th.Fit(m.th.Clean(cmp.Or(v.Origin, own)), c.origin-1)})
 	}
 	return m.th.Row(here, segs...)
 }
 
-// origin is never empty: a size that the builder draws has no other source.
+// own stands where a value has no other source than the person.
+const own = "yours to set"
+
+// origin is where a default comes from, in words.
 func origin(s string) string {
 	if s == "" {
-		return "a size, yours to set"
+		return own
 	}
-	return s
+	return "default: " + s
 }
 
 func (m *Model) effect(e explore.Effect, w int) theme.Segment {
 	s := m.th.Clean(m.change(e))
-	if theme.Width(s) > w-3 {
+	switch {
+	case e.Why != "":
+		s = "none"
+	case theme.Width(s) > w-3:
 		s = strings.ReplaceAll(s, " ", "")
 	}
 	sign := m.sign(e)
@@ -175,9 +182,9 @@ func (m *Model) sign(e explore.Effect) int {
 func (m *Model) cureRow(c explore.Cure, here bool) string {
 	const verdict, worse = 13, 15
 	shape, ink := m.th.Verdict(c.Check.Verdict)
-	spoils := "spoils nothing"
+	others := "no other worse"
 	if n := len(c.Worse); n > 0 {
-		spoils = fmt.Sprintf("spoils %d", n)
+		others = fmt.Sprintf("%d other worse", n)
 	}
 	span := m.th.Clean(c.From + " → " + c.To)
 	value := max(min(30, m.w/3), theme.Width(span)+1)
@@ -186,7 +193,7 @@ func (m *Model) cureRow(c explore.Cure, here bool) string {
 		theme.Segment{Text: m.th.Label(m.th.Clean(c.Label), label)},
 		theme.Segment{Text: m.th.Right(span, value)},
 		theme.Segment{Ink: ink, Text: "  " + shape + " " + m.th.Fit(string(c.Check.Verdict)+" "+c.Check.MarginText(), verdict-2)},
-		theme.Segment{Ink: m.th.Quiet, Text: " " + m.th.Fit(spoils, worse)})
+		theme.Segment{Ink: m.th.Quiet, Text: " " + m.th.Fit(others, worse)})
 }
 
 // about is h lines on the row under the cursor.
@@ -213,7 +220,7 @@ func (m *Model) about(h int) []string {
 
 func (m *Model) moverFacts(v explore.Mover) []string {
 	facts := []string{m.sentence(v)}
-	now := figure.InCurrency(v.Set, m.currency()) + " now; default: " + origin(v.Origin)
+	now := figure.InCurrency(v.Set, m.currency()) + " now; " + origin(v.Origin)
 	if v.Shared {
 		now += "; shared by all variants"
 	}
@@ -238,5 +245,5 @@ func (m *Model) cureFacts(c explore.Cure) []string {
 	if len(c.Worse) > 0 {
 		worse = "worse then: " + strings.Join(c.Worse, ", ")
 	}
-	return []string{then + "; a tries it as a new variant", worse, "default: " + origin(c.Origin)}
+	return []string{then + "; a tries it as a new variant", worse, origin(c.Origin)}
 }

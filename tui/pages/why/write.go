@@ -142,22 +142,21 @@ func (m *Model) writeMovers() {
 		m.say(m.th.Quiet, 2, m.doing)
 		return
 	}
-	switch m.answer.Terms {
-	case explore.Points:
-		m.title("What moves its margin most (pt: percentage points)")
-	default:
+	n := len(m.answer.Movers)
+	if n == 0 {
 		m.title("What moves it most")
-	}
-	if len(m.answer.Movers) == 0 {
 		m.say(theme.Ink{}, 2, m.unmoved())
 		return
+	}
+	if m.answer.Terms == explore.Points {
+		m.title(fmt.Sprintf("What moves its margin most, in percentage points (pt): %d of %d numbers", n, m.tried))
+	} else {
+		m.title(fmt.Sprintf("What moves it most: %d of %d numbers (words and tables not tried)", n, m.tried))
 	}
 	m.lines = append(m.lines, line{text: m.heads(), ink: m.th.Quiet})
 	for i := range m.answer.Movers {
 		m.lines = append(m.lines, line{mover: &m.answer.Movers[i]})
 	}
-	m.say(m.th.Quiet, 2, fmt.Sprintf("%d of %d numbers move it. The others do not, or by less than one part in twenty thousand; words, switches and tables were not tried.",
-		len(m.answer.Movers), m.tried))
 }
 
 func (m *Model) unmoved() string {

@@ -1,0 +1,293 @@
+package tui
+
+import (
+	"context"
+	"errors"
+	"os"
+	"strings"
+	"sync"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+
+	"backspan/model"
+	"backspan/model/explore"
+	"backspan/tui/pages/bench"
+)
+
+var surveys sync.Map // of variants by name, for tests to which the machine does not matter
+
+// lookOnce answers for any machine of a name as for the first.
+func lookOnce(look looker) looker {
+	return func(ctx context.Context, s *model.Study, v *model.Variant, progress func(done, total int)) (*explore.Survey, error) {
+		if y, ok := surveys.Load(v.Name); ok {
+			return y.(*explore.Survey), nil
+		}
+		y, err := look(ctx, s, v, progress)
+		if err == nil {
+			surveys.Store(v.Name, y)
+		}
+		return y, err
+	}
+}
+
+func quick(m Model) Model {
+	m.look = lookOnce(m.look)
+	return m
+}
+
+func onSample() Options {
+	o := plateau()
+	o.Study = model.Sample()
+	return o
+}
+
+// toCheck leads to a check of the variant in hand by its name.
+func toCheck(m Model, letters string) Model { return press(m, "/", letters, "enter") }
+
+func TestScreensOfHelp(t *testing.T) {
+	for _, tc := range []struct {
+		name  string
+		keys  []string
+		ascii bool
+	}{
+		{name: "why-reading", keys: []string{"/", "stan thr", "enter", "w"}},
+		{name: "why-check", keys: []string{"/", "axle saf fat", "down", "enter", "w"}},
+		{name: "why-mover", keys: []string{"/", "ready mass", "enter", "w", "down", "down"}},
+		{name: "why-ascii", keys: []string{"/", "axle saf fat", "down", "enter", "w", "down"}, ascii: true},
+		{name: "find", keys: []string{"/", "pitch"}},
+		{name: "tour", keys: []string{"?", "tab", "right"}},
+		{name: "words", keys: []string{"?", "tab", "tab"}},
+	} {
+		for _, size := range []struct {
+			name string
+			w, h int
+		}{{"80x24", 80, 24}, {"120x40", 120, 40}} {
+			t.Run(tc.name+"-"+size.name, func(t *testing.T) {
+				o := onSample()
+				o.ASCII = tc.ascii
+				view := press(quick(begin(o, size.w, size.h)), tc.keys...).View()
+				fits(t, view, size.w, size.h)
+				golden(t, tc.name+"-"+size.name, view)
+			})
+		}
+	}
+}
+
+func TestColourChangesNoTextOfHelp(t *testing.T) {
+	for _, keys := range [][]string{{"/", "axle saf fat", "down", "enter", "w"}, {"/", "stan thr", "enter", "w"}, {"/", "pitch"}, {"?", "tab"}, {"?", "tab", "tab"}} {
+		bare := strings.ReplaceAll(press(quick(begin(onSample(), 120, 40)), keys...).View(), "▏", " ") // in colour the caret is a reversed cell
+		o := onSample()
+		o.Renderer = renderer(termenv.ANSI256)
+		coloured := press(quick(begin(o, 120, 40)), keys...).View()
+		if coloured == bare {
+			t.Errorf("%v: no colour at all", keys)
+		}
+		if got := trimmed(ansi.Strip(coloured)); got != trimmed(bare) {
+			t.Errorf("%v: the text differs\n%s\n--- without colour\n%s", keys, got, bare)
+		}
+	}
+}
+
+func TestWhyIsAskedOfReadingsAndChecksOnly(t *testing.T) {
+	m := press(quick(begin(onSample(), 80, 24)), "w")
+	has(t, m, "why is asked of a reading or a check")
+	m = press(m, "tab", "w")
+	has(t, m, "Why, in Belt 190", "What moves it most", "how it is found:")
+	m = press(m, "esc")
+	has(t, m, "┫ Readings ┣")
+	m = press(m, "c", ")", "down", "w")
+	has(t, m, "Why, in Belt 190")
+	has(t, press(m, ">"), "Why, in Gear 190", "What moves it most")
+	has(t, press(m, "w"), "Side by side")
+}
+
+func TestWhyLeadsToTheParameter(t *testing.T) {
+	m := press(quick(begin(onSample(), 80, 24)), "/", "ready mass", "enter", "w", "enter")
+	if m.bench.Focus() != bench.Form || !strings.HasSuffix(m.bench.Path(), "mass") {
+		t.Errorf("it leads to pane %d, %s", m.bench.Focus(), m.bench.Path())
+	}
+}
+
+// One key tries a cure as a new variant, and one undo takes that back.
+func TestACureIsTriedAsANewVariant(t *testing.T) {
+	m := press(begin(onSample(), 120, 40), "/", "axle saf fat", "down", "enter", "w")
+	has(t, m, "What would cure it, changed alone", "no other worse")
+	before := m.desk.Study()
+	m = press(m, "a")
+	s := m.desk.Study()
+	name := m.desk.Variant().Name
+	if len(s.Variants) != len(before.Variants)+1 || !strings.HasPrefix(name, "Belt 190, ") || m.desk.Selected != 1 {
+		t.Fatalf("%d variants, %s in hand", len(s.Variants), name)
+	}
+	if m.bench.Focus() != bench.Form {
+		t.Errorf("pane %d has the focus", m.bench.Focus())
+	}
+	for _, c := range m.desk.Outcome().Checks {
+		if c.Key == "shaft.fatigue_safety" && c.Verdict != "holds" {
+			t.Errorf("tried, and yet %s %s", c.Key, c.Verdict)
+		}
+	}
+	if m = press(m, "u"); m.desk.Study() != before {
+		t.Error("one undo does not take it back")
+	}
+}
+
+// The keyboard is free while the sums run, and the next edit, another variant
+// or leaving the page ends them.
+func TestWhyRunsInTheBackgroundAndEnds(t *testing.T) {
+	for _, tc := range []struct {
+		name string
+		keys []string
+		on   bool // another inquiry begins
+	}{
+		{"undo", []string{"u"}, true}, {"another variant", []string{">"}, true}, {"back", []string{"esc"}, false}, {"an edit elsewhere", []string{"b"}, false},
+	} {
+		m := press(begin(onSample(), 80, 24), "down", "down", "right", "tab", "tab", "tab", "tab", "tab")
+		ended := make(chan error, 2)
+		m.look = func(ctx context.Context, _ *model.Study, _ *model.Variant, progress func(done, total int)) (*explore.Survey, error) {
+			<-ctx.Done()
+			ended <- ctx.Err()
+			return nil, ctx.Err()
+		}
+		n, _ := m.Update(keyOf("tab"))
+		n, cmd := n.(Model).Update(keyOf("w"))
+		m = n.(Model)
+		if m.page != atWhy {
+			m = press(m, "tab")
+			n, cmd = m.Update(keyOf("w"))
+			m = n.(Model)
+		}
+		if cmd == nil || m.page != atWhy {
+			t.Fatalf("%s: nothing begins on page %d", tc.name, m.page)
+		}
+		has(t, m, "trying small steps")
+		if n, _ = m.Update(keyOf("?")); n.(Model).page != atKeys {
+			t.Errorf("%s: the keyboard waits", tc.name)
+		}
+		n, _ = n.(Model).Update(keyOf("esc"))
+		select {
+		case <-ended:
+			t.Errorf("%s: looking at the keys ends it", tc.name)
+		default:
+		}
+		for _, k := range tc.keys {
+			n, _ = n.(Model).Update(keyOf(k))
+		}
+		if err := <-ended; !errors.Is(err, context.Canceled) {
+			t.Errorf("%s: %v", tc.name, err)
+		}
+		if msg := cmd(); msg != nil {
+			t.Errorf("%s: an ended inquiry still tells %v", tc.name, msg)
+		}
+		if on := n.(Model).inquiry.cancel != nil; on != tc.on {
+			t.Errorf("%s: another inquiry runs: %v", tc.name, on)
+		}
+		if n.(Model).inquiry.cancel != nil {
+			n.(Model).inquiry.cancel()
+		}
+	}
+}
+
+func TestAFaultOfTheSumsIsSaid(t *testing.T) {
+	m := begin(onSample(), 80, 24)
+	m.look = func(context.Context, *model.Study, *model.Variant, func(done, total int)) (*explore.Survey, error) {
+		panic("a nought")
+	}
+	has(t, press(m, "tab", "w"), "! the sums stopped: a nought")
+}
+
+func TestFindLeadsToValuesReadingsAndChecks(t *testing.T) {
+	for _, pane := range []int{0, 1, 2, 3, 4} {
+		m := begin(onSample(), 80, 24)
+		for range pane {
+			m = press(m, "tab")
+		}
+		m = press(m, "/", "nompi", "enter")
+		if m.bench.Path() != "propeller.pitch" || m.bench.Focus() != bench.Form {
+			t.Errorf("from pane %d: %s, pane %d", pane, m.bench.Path(), m.bench.Focus())
+		}
+		has(t, m, "> Nominal pitch")
+		m = press(m, "/", "pilot mass", "enter")
+		if !strings.HasPrefix(m.bench.Path(), "pilot.") {
+			t.Errorf("from pane %d: %s", pane, m.bench.Path())
+		}
+		m = toCheck(m, "climb rate")
+		has(t, m, "> Climb rate")
+		m = press(m, "/", "zzz")
+		has(t, m, "nothing has these letters")
+		m = press(m, "esc")
+		has(t, m, "> Climb rate")
+	}
+	m := press(begin(onSample(), 80, 24), "tab", "m", "/", "stan thr", "enter")
+	has(t, m, "> Standing thrust")
+	m = press(m, "/", "q", "U", "7")
+	has(t, m, "[qU7")
+	if m.desk.CanUndo() != "" || m.left {
+		t.Error("letters of what is looked for are commands")
+	}
+}
+
+func TestCopy(t *testing.T) {
+	for _, tc := range []struct {
+		name, want string
+		keys       []string
+	}{
+		{"value", "660 mm", []string{"/", "nominal pitch", "enter"}},
+		{"reading", " N", []string{"/", "stan thr", "enter"}},
+		{"check", "Axle safety against fatigue thin: ", []string{"/", "axle saf fat", "down", "enter"}},
+		{"variant", "Belt 190", []string{"esc", "esc"}},
+		{"row", "Bore\t\t66 mm\t66 mm", []string{"c"}},
+		{"table", "\n", []string{"t"}},
+		{"mover", "+1 % of ", []string{"/", "stan thr", "enter", "w"}},
+	} {
+		got := ""
+		o := onSample()
+		o.Clipboard = func(text string) error { got = text; return nil }
+		m := press(press(quick(begin(o, 120, 40)), tc.keys...), "y")
+		if !strings.Contains(got, tc.want) {
+			t.Errorf("%s: %q is copied, want %q", tc.name, got, tc.want)
+		}
+		has(t, m, "handed to the terminal's clipboard: ")
+	}
+	o := onSample()
+	o.Study.Notes = strings.Repeat("long ", 2000)
+	o.Clipboard = func(string) error { t.Error("copied all the same"); return nil }
+	has(t, press(begin(o, 80, 24), "esc", "y"), "nothing to copy")
+	has(t, press(toMargin(begin(o, 80, 24)), "end", "y"), "not copied: 10000 bytes")
+	o.Clipboard = func(string) error { return os.ErrClosed }
+	has(t, press(begin(o, 80, 24), "y"), "not copied: file already closed")
+	o.Clipboard = nil
+	has(t, press(begin(o, 80, 24), "y"), "no terminal whose clipboard")
+}
+
+func TestTheTourIsOfferedOnTheSample(t *testing.T) {
+	greeted := 0
+	o := onSample()
+	o.Greet, o.Greeted, o.Path = true, func() { greeted++ }, ""
+	m := begin(o, 80, 24)
+	has(t, m, "first time here? ? and then tab is a tour")
+	if greeted != 1 {
+		t.Errorf("%d times told", greeted)
+	}
+	lacks(t, press(m, "down"), "first time here?")
+	m = press(m, "?", "tab")
+	for _, title := range []string{"1 of 5", "2 of 5", "3 of 5", "4 of 5", "5 of 5", "5 of 5"} {
+		has(t, m, title)
+		m = press(m, "right")
+	}
+	has(t, press(m, "tab"), "Words of the trade", "absorbed power")
+	has(t, press(m, "tab"), "Keys: values of a part")
+	o.Path = "mine.toml"
+	lacks(t, begin(o, 80, 24), "first time here?")
+}
+
+func TestPasteIntoFind(t *testing.T) {
+	m := paste(press(begin(onSample(), 80, 24), "/"), "nominal\npitch")
+	has(t, m, "[nominal pitch", "> Nominal pitch")
+	if n, cmd := m.Update(tea.KeyMsg{Type: tea.KeyCtrlC}); cmd == nil || !n.(Model).left {
+		t.Error("ctrl+c does not leave")
+	}
+}
