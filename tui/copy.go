@@ -54,10 +54,14 @@ func (r *root) copied(msg copiedMsg) {
 		r.say("not copied: " + msg.err.Error())
 		return
 	}
+	to := "handed to the terminal's clipboard: "
+	if r.tmux {
+		to = "handed to tmux (set-clipboard must be on): "
+	}
 	first, _, more := strings.Cut(msg.text, "\n")
 	if more {
-		r.say(fmt.Sprintf("handed to the terminal's clipboard: %d lines from %q", strings.Count(msg.text, "\n")+1, report.Printable(first)))
+		r.say(fmt.Sprintf("%s%d lines from %q", to, strings.Count(msg.text, "\n")+1, report.Printable(first)))
 		return
 	}
-	r.say("handed to the terminal's clipboard: " + strings.ReplaceAll(msg.text, "\t", "  "))
+	r.say(to + strings.ReplaceAll(msg.text, "\t", "  "))
 }

@@ -128,6 +128,7 @@ type root struct {
 	inquiry           inquiry
 	seen              seen
 	clipboard         func(text string) error // nil: there is none
+	tmux              bool                    // one stands between
 	greet             bool                    // the tour is offered
 	greeted           func()                  // called then; may be nil
 
@@ -153,7 +154,7 @@ func New(o Options) Model {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
 	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
-		look: explore.Look, clipboard: o.Clipboard, greeted: o.Greeted}
+		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study

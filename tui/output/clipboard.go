@@ -12,15 +12,17 @@ import (
 const MostCopied = 8192
 
 // Copy asks the terminal at the other end of w, also over a remote login, to
-// put text on its clipboard: OSC 52. throughTmux wraps it for a tmux in
-// between, which must allow it. The text travels as base64, so that nothing in
-// it can act on the terminal.
-func Copy(w io.Writer, text string, throughTmux bool) error {
-	s := osc52.New(text).Limit(MostCopied)
-	if throughTmux {
-		s = s.Tmux()
+// put text on its clipboard: OSC 52. inTmux asks a tmux in between too, and the
+// terminal outside it; which of them does it is for tmux's options
+// set-clipboard and allow-passthrough to say. The text travels as base64, so
+// that nothing in it can act on the terminal.
+func Copy(w io.Writer, text string, inTmux bool) error {
+	ask := osc52.New(text).Limit(MostCopied)
+	s := ask.String()
+	if inTmux {
+		s = ask.Tmux().String() + s
 	}
-	_, err := io.WriteString(w, s.String())
+	_, err := io.WriteString(w, s)
 	return err
 }
 

@@ -20,7 +20,7 @@ func TestCopy(t *testing.T) {
 		want string
 	}{
 		{"terminal", false, "\x1b]52;c;NjIgbW0=\x07"},
-		{"tmux", true, "\x1bPtmux;\x1b\x1b]52;c;NjIgbW0=\x07\x1b\\"},
+		{"tmux", true, "\x1bPtmux;\x1b\x1b]52;c;NjIgbW0=\x07\x1b\\\x1b]52;c;NjIgbW0=\x07"},
 	} {
 		var b strings.Builder
 		if err := Copy(&b, "62 mm", tc.tmux); err != nil || b.String() != tc.want {

@@ -103,6 +103,13 @@ func (m *Model) look() {
 			worths[it.kind+it.key] = n
 		}
 	}
+	best := 0
+	for _, n := range worths {
+		best = max(best, n)
+	}
+	if best >= elsewhere { // letters here and there are for want of better
+		m.found = slices.DeleteFunc(m.found, func(it item) bool { return worths[it.kind+it.key] < elsewhere })
+	}
 	slices.SortStableFunc(m.found, func(a, b item) int {
 		if d := worths[b.kind+b.key] - worths[a.kind+a.key]; d != 0 {
 			return d
