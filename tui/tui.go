@@ -23,6 +23,7 @@ import (
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
 	"backspan/tui/pages/tables"
+	"backspan/tui/pages/weights"
 	"backspan/tui/pages/why"
 	"backspan/tui/theme"
 )
@@ -96,6 +97,7 @@ const (
 	atKeys
 	atWhy
 	atFind
+	atWeights
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -122,6 +124,7 @@ type root struct {
 	help    *keys.Model
 	why     *why.Model
 	find    *find.Model
+	weights *weights.Model
 
 	whyFrom, findFrom page // where these were asked for
 	look              looker
@@ -190,6 +193,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.tables = tables.New(r.th, r.keys, d)
 	r.why = why.New(r.th, r.keys, d)
 	r.find = find.New(r.th, r.keys, d)
+	r.weights = weights.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -203,6 +207,8 @@ func (r *root) refresh() {
 		r.beside.Refresh()
 	case atTables:
 		r.tables.Refresh()
+	case atWeights:
+		r.weights.Refresh()
 	}
 }
 

@@ -11,6 +11,7 @@ import (
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
 	"backspan/tui/pages/tables"
+	"backspan/tui/pages/weights"
 	"backspan/tui/pages/why"
 )
 
@@ -136,6 +137,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atSideBySide), true
 	case key.Matches(msg, e.Tables):
 		return r.goTo(atTables), true
+	case key.Matches(msg, e.Weights):
+		return r.goTo(atWeights), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -166,7 +169,7 @@ func (r *root) goTo(p page) (cmd tea.Cmd) {
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide && r.page != atTables && r.page != atWhy {
+	if r.page != atBench && r.page != atSideBySide && r.page != atTables && r.page != atWhy && r.page != atWeights {
 		return nil, false
 	}
 	switch {
@@ -216,6 +219,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.why.Update(msg)
 	case atFind:
 		out = r.find.Update(msg)
+	case atWeights:
+		out = r.weights.Update(msg)
 	}
 	switch out := out.(type) {
 	case why.BackMsg:
@@ -234,7 +239,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg, weights.BackMsg:
 		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
@@ -265,6 +270,8 @@ func (r *root) place() keymap.Place {
 		return r.why.Place()
 	case atFind:
 		return r.find.Place()
+	case atWeights:
+		return r.weights.Place()
 	}
 	return r.bench.Place()
 }

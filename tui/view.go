@@ -38,6 +38,8 @@ func (r *root) arrange() {
 		r.why.Size(r.w, h)
 	case atFind:
 		r.find.Size(r.w, h)
+	case atWeights:
+		r.weights.Size(r.w, h)
 	}
 }
 
@@ -90,6 +92,8 @@ func (r *root) inSight() []string {
 		return r.why.View()
 	case atFind:
 		return r.find.View()
+	case atWeights:
+		return r.weights.View()
 	}
 	return r.bench.View()
 }

@@ -58,6 +58,7 @@ func TestScreensOfHelp(t *testing.T) {
 		{name: "why-mover", keys: []string{"/", "ready mass", "enter", "w", "down", "down"}},
 		{name: "why-ascii", keys: []string{"/", "axle saf fat", "down", "enter", "w", "down"}, ascii: true},
 		{name: "find", keys: []string{"/", "pitch"}},
+		{name: "weights", keys: []string{"W", "down", "5", ")", "m"}},
 		{name: "tour", keys: []string{"?", "tab", "right"}},
 		{name: "words", keys: []string{"?", "tab", "tab"}},
 	} {
@@ -77,7 +78,7 @@ func TestScreensOfHelp(t *testing.T) {
 }
 
 func TestColourChangesNoTextOfHelp(t *testing.T) {
-	for _, keys := range [][]string{{"/", "axle saf fat", "down", "enter", "w"}, {"/", "stan thr", "enter", "w"}, {"/", "pitch"}, {"?", "tab"}, {"?", "tab", "tab"}} {
+	for _, keys := range [][]string{{"/", "axle saf fat", "down", "enter", "w"}, {"/", "stan thr", "enter", "w"}, {"/", "pitch"}, {"?", "tab"}, {"?", "tab", "tab"}, {"W"}} {
 		bare := strings.ReplaceAll(press(quick(begin(onSample(), 120, 40)), keys...).View(), "▏", " ") // in colour the caret is a reversed cell
 		o := onSample()
 		o.Renderer = renderer(termenv.ANSI256)
@@ -282,6 +283,26 @@ func TestTheTourIsOfferedOnTheSample(t *testing.T) {
 	has(t, press(m, "tab"), "Keys: values of a part")
 	o.Path = "mine.toml"
 	lacks(t, begin(o, 80, 24), "first time here?")
+}
+
+func TestWeights(t *testing.T) {
+	m := press(begin(onSample(), 80, 24), "W")
+	has(t, m, "Order by your weights", "Weights of what counts", "> Standing thrust, installed               1", "  1 Toothed 190")
+	m = press(m, "0", "down", "0", "down", "0", "down", "0", "down", "0")
+	has(t, m, "nothing counts: give a reading a weight")
+	m = press(m, "left", "left", "right", "right")
+	has(t, m, "2 ●●", "100")
+	lacks(t, m, "nothing counts")
+	m = press(m, "m", ")", ")")
+	has(t, m, "Weights of all readings, 0 does not count")
+	if m.desk.CanUndo() != "" {
+		t.Error("a weight is an edit of the study")
+	}
+	m = press(m, "m", "b", "W")
+	has(t, m, "2 ●●")
+	o := plateau()
+	o.Study = small("Alone", "A")
+	has(t, press(begin(o, 80, 24), "W"), "a study needs two variants")
 }
 
 func TestPasteIntoFind(t *testing.T) {

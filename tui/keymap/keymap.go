@@ -13,7 +13,7 @@ type Everywhere struct {
 	Bench, SideBySide, Tables, Studies, Keys key.Binding
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
-	Why, Find, Copy                          key.Binding
+	Why, Find, Copy, Weights                 key.Binding
 }
 
 // Walk moves a cursor through rows.
@@ -60,6 +60,9 @@ type Tables struct {
 // Why works on the page that says what moves a figure.
 type Why struct{ Go, Try, Back key.Binding }
 
+// Weights works on the page that ranks the variants.
+type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
+
 // Find works while something is looked for by a few letters.
 type Find struct{ Up, Down, Go, Leave key.Binding }
 
@@ -88,6 +91,7 @@ type Map struct {
 	Question   Question
 	Why        Why
 	Find       Find
+	Weights    Weights
 	Sheets     Sheets
 	Back       key.Binding
 }
@@ -114,6 +118,7 @@ func Default() Map {
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),
 			Copy:            bind("copy", "y", "y"),
+			Weights:         bind("weights", "W", "W"),
 		},
 		Walk: Walk{
 			Up: bind("up", "up", "up", "k"), Down: bind("down", "down", "down", "j"),
@@ -165,6 +170,11 @@ func Default() Map {
 		Find: Find{
 			Up: bind("row up", "up", "up", "shift+tab"), Down: bind("row down", "down", "down", "tab"),
 			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
+		},
+		Weights: Weights{
+			More: bind("more weight", "right", "right"), Less: bind("less weight", "left", "left"),
+			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+			Counted: bind("what counts, or all", "m", "m"), Back: bind("back", "esc", "esc"),
 		},
 		Sheets: Sheets{
 			Next: bind("next sheet", "tab", "tab", ")"), Previous: bind("sheet before", "shift+tab", "shift+tab", "("),

@@ -8,7 +8,7 @@ import (
 func places() []Place {
 	m := Default()
 	return []Place{m.AtVariants(), m.AtParts(), m.AtForm(), m.AtReadings(), m.AtChecks(), m.AtEditor(), m.AtPicker(),
-		m.AtSideBySide(), m.AtStudies(), m.AtKeys(), m.AtQuestion(), m.AtWhy(), m.AtFind()}
+		m.AtSideBySide(), m.AtStudies(), m.AtKeys(), m.AtQuestion(), m.AtWhy(), m.AtFind(), m.AtWeights()}
 }
 
 func TestNoKeyMeansTwoThingsInOnePlace(t *testing.T) {

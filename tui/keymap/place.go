@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Weights, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Quit}
 }
 
@@ -138,6 +138,17 @@ func (m Map) AtWhy() Place {
 	return Place{Name: "why", Own: []key.Binding{y.Go, y.Try, e.Copy, y.Back}, Too: append(m.walk(), m.everywhere()...),
 		hints: hints{phrase(y.Go), phrase(y.Back), phrase(y.Try), phrase(e.Copy), m.variantHint(), phrase(e.Find)},
 		kept:  phrases([]key.Binding{e.Undo, e.Quit})}
+}
+
+// AtWeights is the order of the variants by weights.
+func (m Map) AtWeights() Place {
+	y, e := m.Weights, m.Everywhere
+	return Place{
+		Name: "weights", Own: []key.Binding{y.Figure, y.More, y.Less, m.Panes.NextPart, m.Panes.PreviousPart, y.Counted, y.Back},
+		Too:   append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Figure), arrows + " more or less", phrase(y.Counted), phrase(y.Back), m.partHint(), phrase(e.SideBySide), phrase(e.Copy)},
+		kept:  phrases([]key.Binding{e.Quit, e.Bench}),
+	}
 }
 
 // AtFind is something being looked for.

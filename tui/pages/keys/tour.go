@@ -31,7 +31,7 @@ func (m *Model) tour() []screen {
 		{"set two machines side by side", []string{
 			k(v.Duplicate) + " on the list of variants makes a copy to change. " + k(e.PreviousVariant) + " and " + k(e.NextVariant) + " take another variant in hand, anywhere.",
 			k(e.SideBySide) + " lays them side by side: what is set differently, what comes of it, and why one feels heavier. " + k(v.Reference) + " makes a variant the reference that the others are compared with.",
-			k(e.Tables) + " shows what is better read as a table.",
+			k(e.Weights) + " ranks all by what counts for you. " + k(e.Tables) + " shows what is better read as a table.",
 		}},
 		{"keep it", []string{
 			k(e.Save) + " saves, " + k(e.SaveAs) + " under another name; " + k(e.Studies) + " lists the studies of the folder. A study is a text file that you may edit by hand.",
