@@ -174,7 +174,7 @@ func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	}
 	switch {
 	case key.Matches(msg, e.Why) && r.page != atWhy:
-		return r.askWhy(), true
+		r.askWhy()
 	case key.Matches(msg, e.Find):
 		r.findFrom = r.page
 		r.page = atFind

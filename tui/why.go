@@ -41,8 +41,9 @@ type whyMsg struct {
 	err    error
 }
 
-// askWhy turns to the page that says why, about a reading or a check.
-func (r *root) askWhy() tea.Cmd {
+// askWhy turns to the page that says why, about a reading or a check; heed then
+// begins to find out.
+func (r *root) askWhy() {
 	of, ok := explore.Subject{}, false
 	switch r.page {
 	case atBench:
@@ -51,13 +52,12 @@ func (r *root) askWhy() tea.Cmd {
 		of, ok = r.beside.Subject()
 	}
 	if !ok {
-		r.say("why is asked of a reading or a check: go to one and press w again")
-		return nil
+		r.say("why is asked of a reading or a check: go to one and press " + r.keys.Everywhere.Why.Help().Key + " again")
+		return
 	}
 	r.whyFrom = r.page
 	r.page = atWhy
 	r.why.About(of)
-	return nil // heed begins
 }
 
 // heed keeps what runs in the background in step with what is on the desk and

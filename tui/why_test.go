@@ -170,8 +170,8 @@ func TestWhyRunsInTheBackgroundAndEnds(t *testing.T) {
 		}
 		n, _ = n.(Model).Update(keyOf("esc"))
 		select {
-		case <-ended:
-			t.Errorf("%s: looking at the keys ends it", tc.name)
+		case err := <-ended:
+			t.Errorf("%s: looking at the keys ends it: %v", tc.name, err)
 		default:
 		}
 		for _, k := range tc.keys {

@@ -9,12 +9,12 @@ import (
 	"backspan/model/unit"
 )
 
-func machine(name string, thrust, mass float64, more ...reading.Reading) model.Outcome {
-	return model.Outcome{Variant: name, Readings: append([]reading.Reading{
+func machine(name string, thrust, mass float64) model.Outcome {
+	return model.Outcome{Variant: name, Readings: []reading.Reading{
 		reading.New("a.thrust", "Thrust", thrust, unit.Newton).Higher(),
 		reading.New("a.mass", "Mass", mass, unit.Kilogram).Lower(),
 		reading.New("a.colour", "Colour", thrust, unit.Count),
-	}, more...)}
+	}}
 }
 
 // Worked by hand. Of two machines, one pushes best and the other weighs least,

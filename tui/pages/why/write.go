@@ -43,9 +43,9 @@ func (m *Model) write() {
 	}
 }
 
-func (m *Model) say(ink theme.Ink, indent int, s string) {
-	for _, l := range theme.Wrap(m.th.Clean(s), max(m.w-indent, 20)) {
-		m.lines = append(m.lines, line{text: m.th.Fit("", indent) + l, ink: ink})
+func (m *Model) say(ink theme.Ink, s string) {
+	for _, l := range theme.Wrap(m.th.Clean(s), max(m.w-2, 20)) {
+		m.lines = append(m.lines, line{text: "  " + l, ink: ink})
 	}
 }
 
@@ -86,13 +86,13 @@ func (m *Model) head() string {
 
 // known is what needs no sums: the figure, how it is found and from where.
 func (m *Model) known() {
-	m.say(m.th.Strong, 2, m.head())
+	m.say(m.th.Strong, m.head())
 	if c, ok := m.check(); ok {
 		if c.Cure != "" && c.Verdict != reading.Holds {
-			m.say(theme.Ink{}, 2, "what helps: "+c.Cure)
+			m.say(theme.Ink{}, "what helps: "+c.Cure)
 		}
 		if c.Origin != "" {
-			m.say(theme.Ink{}, 2, "limit from: "+c.Origin)
+			m.say(theme.Ink{}, "limit from: "+c.Origin)
 		}
 	}
 	r, ok := m.desk.Outcome().Reading(m.of.Key)
@@ -100,10 +100,10 @@ func (m *Model) known() {
 		return
 	}
 	if r.Method != "" {
-		m.say(theme.Ink{}, 2, "how it is found: "+r.Method)
+		m.say(theme.Ink{}, "how it is found: "+r.Method)
 	}
 	if r.Origin != "" {
-		m.say(theme.Ink{}, 2, "source: "+r.Origin)
+		m.say(theme.Ink{}, "source: "+r.Origin)
 	}
 }
 
@@ -113,7 +113,7 @@ func (m *Model) writeCures() {
 	case !m.cured:
 		m.waiting("looked for after the small steps")
 	case len(m.cures) == 0:
-		m.say(theme.Ink{}, 2, "No single number does, within its range. What is asked, assumed or shared by all variants was left alone.")
+		m.say(theme.Ink{}, "No single number does, within its range. What is asked, assumed or shared by all variants was left alone.")
 	}
 	for i := range m.cures {
 		m.lines = append(m.lines, line{cure: &m.cures[i]})
@@ -124,11 +124,11 @@ func (m *Model) writeCures() {
 func (m *Model) waiting(later string) {
 	switch {
 	case m.fault != "":
-		m.say(m.th.Fails, 2, "! "+m.fault)
+		m.say(m.th.Fails, "! "+m.fault)
 	case m.answer != nil && m.doing != "":
-		m.say(m.th.Quiet, 2, m.doing)
+		m.say(m.th.Quiet, m.doing)
 	default:
-		m.say(m.th.Quiet, 2, later)
+		m.say(m.th.Quiet, later)
 	}
 }
 
@@ -136,16 +136,16 @@ func (m *Model) writeMovers() {
 	if m.answer == nil {
 		m.title("What moves it most")
 		if m.fault != "" {
-			m.say(m.th.Fails, 2, "! "+m.fault)
+			m.say(m.th.Fails, "! "+m.fault)
 			return
 		}
-		m.say(m.th.Quiet, 2, m.doing)
+		m.say(m.th.Quiet, m.doing)
 		return
 	}
 	n := len(m.answer.Movers)
 	if n == 0 {
 		m.title("What moves it most")
-		m.say(theme.Ink{}, 2, m.unmoved())
+		m.say(theme.Ink{}, m.unmoved())
 		return
 	}
 	if m.answer.Terms == explore.Points {
