@@ -22,8 +22,12 @@ func TestTryIsOneEdit(t *testing.T) {
 	if d.CanUndo() != "try as Belt 190, Ribs 14" {
 		t.Errorf("the edit is %q", d.CanUndo())
 	}
+	if err := d.Try(0, "Belt 190, Ribs 14", "drive.ribbed_belt.ribs", "15"); err != nil || d.Variant().Name != "Belt 190, Ribs 14 2" {
+		t.Errorf("%v, the second is named %s", err, d.Variant().Name)
+	}
+	d.Undo()
 	if d.Undo(); d.Study() != first {
-		t.Error("one undo does not lead back")
+		t.Error("one undo for each does not lead back")
 	}
 	for _, err := range []error{d.Try(0, "X", "drive.ribbed_belt.ribs", "99"), d.Try(0, "X", "drive.ribbed_belt.ribz", "9"), d.Try(99, "X", "name", "Y")} {
 		if err == nil || d.Study() != first {

@@ -65,8 +65,12 @@ func (m *Model) columns() columns {
 
 func (m *Model) heads() string {
 	c := m.columns()
+	up, down := "a step up", "one down"
+	if c.effect < 12 {
+		up, down = "up", "down"
+	}
 	s := m.th.Fit("", 2+c.label) + m.th.Right("now", c.set-1) + m.th.Right("step", c.step) +
-		m.th.Right("a step up  ", c.effect) + m.th.Right("one down  ", c.effect)
+		m.th.Right(up+"  ", c.effect) + m.th.Right(down+"  ", c.effect)
 	if c.origin > 0 {
 		s += " where the default is from"
 	}
@@ -180,11 +184,15 @@ func (m *Model) sign(e explore.Effect) int {
 }
 
 func (m *Model) cureRow(c explore.Cure, here bool) string {
-	const verdict, worse = 13, 15
+	const verdict = 13
+	worse, other := 15, "other "
+	if m.w < 76 {
+		worse, other = 8, ""
+	}
 	shape, ink := m.th.Verdict(c.Check.Verdict)
-	others := "no other worse"
+	others := "no " + other + "worse"
 	if n := len(c.Worse); n > 0 {
-		others = fmt.Sprintf("%d other worse", n)
+		others = fmt.Sprintf("%d %sworse", n, other)
 	}
 	span := m.th.Clean(c.From + " → " + c.To)
 	value := max(min(30, m.w/3), theme.Width(span)+1)
