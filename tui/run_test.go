@@ -181,7 +181,7 @@ func TestCopyReachesTheTerminal(t *testing.T) {
 	s.WaitFor("? keys")
 	s.Press("down", "y")
 	s.WaitFor("clipboard: 1")
-	if want := "\x1b]52;c;MQ==\x07"; !strings.Contains(string(s.Raw()), want) {
+	if want := "\x1b]52;c;MQ==\x07"; !strings.Contains(s.Raw(), want) {
 		t.Errorf("%q was not sent", want)
 	}
 	s.Press("down", "y")

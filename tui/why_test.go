@@ -103,6 +103,9 @@ func TestWhyIsAskedOfReadingsAndChecksOnly(t *testing.T) {
 	has(t, m, "Why, in Belt 190")
 	has(t, press(m, ">"), "Why, in Gear 190", "What moves it most")
 	has(t, press(m, "w"), "Side by side")
+	m = press(quick(begin(onSample(), 60, 16)), "/", "axle saf fat", "down", "enter", "w")
+	lacks(t, m, "Axle safety against fatigue thin")
+	has(t, press(m, "home"), "> Axle safety against fatigue thin: 1.623, at least 1.500,")
 }
 
 func TestWhyLeadsToTheParameter(t *testing.T) {

@@ -37,6 +37,8 @@ func (m *Model) line(l line, here bool) string {
 		return m.moverRow(*l.mover, here)
 	case l.cure != nil:
 		return m.cureRow(*l.cure, here)
+	case l.said:
+		return m.th.Row(here, m.mark(here), theme.Segment{Ink: l.ink, Text: l.text})
 	}
 	return l.ink.Paint(m.th.Cut(l.text, m.w))
 }

@@ -2,6 +2,7 @@ package why
 
 import (
 	"fmt"
+	"slices"
 
 	"backspan/model/explore"
 	"backspan/model/reading"
@@ -9,15 +10,19 @@ import (
 	"backspan/tui/theme"
 )
 
-// line is one line of the page; the cursor rests on movers and cures.
+// line is one line of the page; the cursor passes over headings.
 type line struct {
-	text  string
+	text  string // of what is said, without the two cells for the mark
+	said  bool
 	ink   theme.Ink
 	mover *explore.Mover
 	cure  *explore.Cure
 }
 
-func (l line) rests() bool { return l.mover != nil || l.cure != nil }
+func (l line) rests() bool { return l.said || l.goes() }
+
+// goes reports whether Enter leads from the line to a parameter.
+func (l line) goes() bool { return l.mover != nil || l.cure != nil }
 
 // write lays the page out anew. The cursor stays on its row, or on the first
 // while nobody moved it.
@@ -33,7 +38,7 @@ func (m *Model) write() {
 	m.roll.Height(m.h - 1 - m.detail())
 	if !m.touched {
 		m.roll.Offset = 0
-		m.roll.To(0)
+		m.roll.To(max(slices.IndexFunc(m.lines, line.goes), 0))
 		return
 	}
 	for i, l := range m.lines {
@@ -45,7 +50,7 @@ func (m *Model) write() {
 
 func (m *Model) say(ink theme.Ink, s string) {
 	for _, l := range theme.Wrap(m.th.Clean(s), max(m.w-2, 20)) {
-		m.lines = append(m.lines, line{text: "  " + l, ink: ink})
+		m.lines = append(m.lines, line{text: l, said: true, ink: ink})
 	}
 }
 
