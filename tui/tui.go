@@ -188,12 +188,12 @@ func newStudy() *model.Study {
 // lay puts a study on the desk and the pages in front of it.
 func (r *root) lay(d *desk.Desk) {
 	r.desk, r.questions, r.choosing = d, nil, false
-	r.bench = bench.New(r.th, r.keys, d)
-	r.beside = sidebyside.New(r.th, r.keys, d)
-	r.tables = tables.New(r.th, r.keys, d)
 	r.why = why.New(r.th, r.keys, d)
 	r.find = find.New(r.th, r.keys, d)
 	r.weights = weights.New(r.th, r.keys, d)
+	r.bench = bench.New(r.th, r.keys, d)
+	r.beside = sidebyside.New(r.th, r.keys, d)
+	r.tables = tables.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -203,12 +203,12 @@ func (r *root) refresh() {
 	earlier, _ := r.desk.Earlier()
 	r.strip = headline.New(r.th, r.desk.Outcome(), earlier)
 	switch r.page {
+	case atWeights:
+		r.weights.Refresh()
 	case atSideBySide:
 		r.beside.Refresh()
 	case atTables:
 		r.tables.Refresh()
-	case atWeights:
-		r.weights.Refresh()
 	}
 }
 

@@ -19,10 +19,10 @@ import (
 func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	defer m.noteFault()
 	cmd := m.take(msg)
+	m.tell()
 	if begun := m.heed(); begun != nil {
 		cmd = tea.Batch(cmd, begun)
 	}
-	m.tell()
 	m.arrange()
 	return m, cmd
 }
@@ -33,6 +33,10 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		r.w, r.h = msg.Width, msg.Height
 	case tea.KeyMsg:
 		return r.typed(msg)
+	case whyMsg:
+		return r.heard(msg)
+	case copiedMsg:
+		r.copied(msg)
 	case listedMsg:
 		r.studies.Set(msg.entries, msg.err, r.desk.Path)
 	case openedMsg:
@@ -47,10 +51,6 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		r.putsAside(msg)
 	case savedMsg:
 		return r.saved(msg)
-	case whyMsg:
-		return r.heard(msg)
-	case copiedMsg:
-		r.copied(msg)
 	}
 	return nil
 }
@@ -135,10 +135,10 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atBench), true
 	case key.Matches(msg, e.SideBySide):
 		return r.goTo(atSideBySide), true
-	case key.Matches(msg, e.Tables):
-		return r.goTo(atTables), true
 	case key.Matches(msg, e.Weights):
 		return r.goTo(atWeights), true
+	case key.Matches(msg, e.Tables):
+		return r.goTo(atTables), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -169,7 +169,7 @@ func (r *root) goTo(p page) (cmd tea.Cmd) {
 
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
-	if r.page != atBench && r.page != atSideBySide && r.page != atTables && r.page != atWhy && r.page != atWeights {
+	if r.page == atStudies || r.page == atKeys {
 		return nil, false
 	}
 	switch {
@@ -223,6 +223,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.weights.Update(msg)
 	}
 	switch out := out.(type) {
+	case weights.BackMsg:
+		return r.goTo(atBench)
 	case why.BackMsg:
 		r.page = r.whyFrom
 		r.refresh()
@@ -239,7 +241,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg, weights.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, studies.BackMsg:
 		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from

@@ -57,6 +57,9 @@ type Tables struct {
 	Left, Right, Next, Previous, Back key.Binding
 }
 
+// Studies works on the list of studies.
+type Studies struct{ Open, Again, Back key.Binding }
+
 // Why works on the page that says what moves a figure.
 type Why struct{ Go, Try, Back key.Binding }
 
@@ -68,9 +71,6 @@ type Find struct{ Up, Down, Go, Leave key.Binding }
 
 // Sheets works on the sheets of help.
 type Sheets struct{ Next, Previous, Forth, Before key.Binding }
-
-// Studies works on the list of studies.
-type Studies struct{ Open, Again, Back key.Binding }
 
 // Question works while an answer is asked for.
 type Question struct{ Next, Previous, Answer, Leave key.Binding }

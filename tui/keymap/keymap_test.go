@@ -8,11 +8,11 @@ import (
 func places() []Place {
 	m := Default()
 	return []Place{m.AtVariants(), m.AtParts(), m.AtForm(), m.AtReadings(), m.AtChecks(), m.AtEditor(), m.AtPicker(),
-		m.AtSideBySide(), m.AtStudies(), m.AtKeys(), m.AtQuestion(), m.AtWhy(), m.AtFind(), m.AtWeights()}
+		m.AtSideBySide(), m.AtStudies(), m.AtKeys(), m.AtQuestion()}
 }
 
 func TestNoKeyMeansTwoThingsInOnePlace(t *testing.T) {
-	for _, p := range places() {
+	for _, p := range everyPlace() {
 		meaning := map[string]string{}
 		for _, k := range p.All() {
 			if k.Help().Desc == "" {
@@ -30,7 +30,7 @@ func TestNoKeyMeansTwoThingsInOnePlace(t *testing.T) {
 
 func TestFooterFits(t *testing.T) {
 	more := Default().Everywhere.Keys
-	for _, p := range places() {
+	for _, p := range everyPlace() {
 		for w := 60; w < 220; w++ {
 			f := p.Footer(w, more)
 			if len([]rune(f)) > w {
