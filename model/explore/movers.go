@@ -50,9 +50,9 @@ const least = 5e-5
 
 // Movers finds what moves the reading or the check. Numbers rank by what one
 // hundredth of their value does, or of their usual range where a share of the
-// value means nothing; a count by its step over its value. A number whose step
-// leaves no figure at all comes first. The answer is empty when there is no
-// figure to move.
+// value means nothing; a count by its step over its value. A number that leaves
+// no figure whichever way it is stepped comes first; one that does so one way
+// is told at least. The answer is empty when there is no figure to move.
 func (y *Survey) Movers(of Subject) Answer {
 	base, scale, ok := y.at.figure(of)
 	if !ok {
@@ -61,7 +61,7 @@ func (y *Survey) Movers(of Subject) Answer {
 	var a Answer
 	for _, p := range y.probes {
 		m := p.mover(of, base.Value)
-		if m.weight > least*scale {
+		if m.weight > least*scale || m.breaks() {
 			a.Movers = append(a.Movers, m)
 		}
 	}
@@ -104,11 +104,14 @@ func (p probe) mover(of Subject, base float64) Mover {
 	m := Mover{Path: n.Path, Section: n.Section, Label: n.Label, Shared: n.Shared, Set: n.Set, Origin: n.Origin, Help: n.Help, Step: n.step,
 		More: p.more.effect(of, base), Less: p.less.effect(of, base), number: n}
 	m.weight = math.Max(math.Abs(m.More.Change.Value), math.Abs(m.Less.Change.Value)) * 0.01 / n.share
-	if m.More.Why == none || m.Less.Why == none {
+	if m.More.Why == none && m.Less.Why == none {
 		m.weight = math.MaxFloat64
 	}
 	return m
 }
+
+// breaks reports whether a step leaves no figure.
+func (m Mover) breaks() bool { return m.More.Why == none || m.Less.Why == none }
 
 const none = "no figure then"
 
@@ -131,7 +134,7 @@ func (y *Survey) terms(of Subject, base float64, ms []Mover) Terms {
 		return Absolute
 	}
 	r, _ := y.before.Reading(of.Key)
-	if r.Unit.Shift != 0 || level(r.Unit) {
+	if base == 0 || r.Unit.Shift != 0 || level(r.Unit) {
 		return Absolute
 	}
 	const nearZero = 0.1 // of the figure is moved by one hundredth of a number

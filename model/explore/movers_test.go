@@ -151,6 +151,28 @@ func TestStepsStayInRangeAndCountsWhole(t *testing.T) {
 	}
 }
 
+// A machine that can hardly be built: a step one way leaves no figure, and the
+// figure itself may be nought.
+func TestStepsThatLeaveNoFigure(t *testing.T) {
+	_, _, y := surveyed(t, "Belt 190", [2]string{"drive.ribbed_belt.centre_distance", "141"})
+	broken := 0
+	for _, r := range y.Before().Readings {
+		for _, m := range y.Movers(Subject{Key: r.Key}).Movers {
+			for _, e := range []Effect{m.More, m.Less} {
+				if math.IsNaN(e.Change.Value) || math.IsInf(e.Change.Value, 0) {
+					t.Errorf("%s by %s: %+v", r.Key, m.Path, e)
+				}
+			}
+			if m.breaks() {
+				broken++
+			}
+		}
+	}
+	if broken == 0 {
+		t.Error("no step breaks anything: the test tests nothing")
+	}
+}
+
 func TestNothingToMove(t *testing.T) {
 	_, _, y := surveyed(t, "Belt 190")
 	for _, of := range []Subject{{Key: "no.such"}, {Check: true, Key: "no.such"}, {Key: "gear.pitch_diameter"}} {
