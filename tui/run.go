@@ -23,9 +23,13 @@ func Run(ctx context.Context, o Options, in *os.File, out *os.File) error {
 	if o.FPS <= 0 {
 		o.FPS = 20
 	}
+	thin := output.Thin(out)
+	if o.Clipboard == nil {
+		o.Clipboard = func(text string) error { return output.Copy(thin, text, o.Tmux) }
+	}
 	m := New(o)
 	p := tea.NewProgram(m, tea.WithContext(ctx), tea.WithAltScreen(), tea.WithoutSignalHandler(), tea.WithFPS(o.FPS),
-		tea.WithInput(input.Wrap(in)), tea.WithOutput(output.Thin(out)))
+		tea.WithInput(input.Wrap(in)), tea.WithOutput(thin))
 	stop := onSignal(p.Quit)
 	defer stop()
 	_, err := p.Run()

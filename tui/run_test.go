@@ -173,3 +173,22 @@ func TestAFaultHandsOverUnsavedEdits(t *testing.T) {
 		t.Errorf("exit status %d, alternate screen %v, last output %q", code, s.Alternate(), s.Raw()[max(0, len(s.Raw())-300):])
 	}
 }
+
+// What is copied goes to the person's terminal between two frames and changes
+// nothing that it shows.
+func TestCopyReachesTheTerminal(t *testing.T) {
+	s := inTerminal(t, 80, 24, "xterm-256color", "BENCH_SAMPLE=1")
+	s.WaitFor("? keys")
+	s.Press("down", "y")
+	s.WaitFor("clipboard: 1")
+	if want := "\x1b]52;c;MQ==\x07"; !strings.Contains(s.Raw(), want) {
+		t.Errorf("%q was not sent", want)
+	}
+	s.Press("down", "y")
+	s.WaitFor("clipboard: 66 mm")
+	s.WaitFor("> Bore")
+	s.Press("q")
+	if code := s.End(); code != 0 {
+		t.Errorf("exit status %d", code)
+	}
+}

@@ -11,6 +11,7 @@ import (
 	"github.com/charmbracelet/lipgloss"
 
 	"backspan/model"
+	"backspan/model/explore"
 	"backspan/store"
 	"backspan/tui/components/ask"
 	"backspan/tui/components/headline"
@@ -19,10 +20,13 @@ import (
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
+	"backspan/tui/pages/find"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
 	"backspan/tui/pages/tables"
+	"backspan/tui/pages/weights"
+	"backspan/tui/pages/why"
 	"backspan/tui/theme"
 )
 
@@ -55,6 +59,15 @@ type Options struct {
 	Journals Journals // nil: edits are kept nowhere until they are saved
 	// Aside keeps a study in a new file beside the one at path and names it.
 	Aside func(path string, s *model.Study) (kept string, err error)
+	// Clipboard takes a text for the clipboard of the person's terminal. nil: Run
+	// puts it there through the terminal itself, by way of tmux when Tmux is set.
+	Clipboard func(text string) error
+	Tmux      bool
+	// Greet offers the tour when the bench begins on a study in no file, and
+	// calls Greeted, if any, in the background.
+	Greet   bool
+	Greeted func()
+
 	// Ended is called, after the terminal is restored, when the bench ends
 	// though nobody chose to leave it: a lost line, a signal, a fault. It may be
 	// nil.
@@ -87,6 +100,9 @@ const (
 	atCurves
 	atStudies
 	atKeys
+	atWhy
+	atFind
+	atWeights
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -113,6 +129,18 @@ type root struct {
 	curves  *curves.Model
 	studies *studies.Model
 	help    *keys.Model
+	why     *why.Model
+	find    *find.Model
+	weights *weights.Model
+
+	whyFrom, findFrom page // where these were asked for
+	look              looker
+	inquiry           inquiry
+	seen              seen
+	clipboard         func(text string) error // nil: there is none
+	tmux              bool                    // one stands between
+	greet             bool                    // the tour is offered
+	greeted           func()                  // called then; may be nil
 
 	strip     headline.Strip
 	questions []question // the first is asked, the others wait
@@ -135,7 +163,8 @@ func New(o Options) Model {
 	if o.Renderer == nil {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
-	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside}
+	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
+		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -149,6 +178,9 @@ func New(o Options) Model {
 	}
 	if o.ChooseFirst {
 		r.page, r.choosing = atStudies, true
+	}
+	if r.greet = o.Greet && o.Path == "" && !o.ChooseFirst; r.greet {
+		r.say("first time here? " + r.keys.Everywhere.Keys.Help().Key + " and then " + r.keys.Sheets.Next.Help().Key + " is a tour of five short screens")
 	}
 	return Model{r}
 }
@@ -164,6 +196,9 @@ func newStudy() *model.Study {
 // lay puts a study on the desk and the pages in front of it.
 func (r *root) lay(d *desk.Desk) {
 	r.desk, r.questions, r.choosing = d, nil, false
+	r.why = why.New(r.th, r.keys, d)
+	r.find = find.New(r.th, r.keys, d)
+	r.weights = weights.New(r.th, r.keys, d)
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
@@ -178,6 +213,8 @@ func (r *root) refresh() {
 	earlier, _ := r.desk.Earlier()
 	r.strip = headline.New(r.th, r.desk.Outcome(), earlier)
 	switch r.page {
+	case atWeights:
+		r.weights.Refresh()
 	case atSideBySide:
 		r.beside.Refresh()
 	case atTables:
@@ -200,6 +237,9 @@ func (m Model) Study() (s *model.Study, path string, unsaved bool) {
 func (m Model) Init() tea.Cmd {
 	if m.page == atStudies {
 		return m.list()
+	}
+	if m.greet && m.greeted != nil {
+		return tea.Batch(m.beginSession(), m.shielded(func() tea.Msg { m.greeted(); return nil }))
 	}
 	return m.beginSession()
 }

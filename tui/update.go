@@ -8,10 +8,13 @@ import (
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
+	"backspan/tui/pages/find"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
 	"backspan/tui/pages/tables"
+	"backspan/tui/pages/weights"
+	"backspan/tui/pages/why"
 )
 
 // Update takes a message of Bubble Tea.
@@ -19,6 +22,9 @@ func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	defer m.noteFault()
 	cmd := m.alsoWork(m.take(msg))
 	m.tell()
+	if begun := m.heed(); begun != nil {
+		cmd = tea.Batch(cmd, begun)
+	}
 	m.arrange()
 	return m, cmd
 }
@@ -40,6 +46,10 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		r.w, r.h = msg.Width, msg.Height
 	case tea.KeyMsg:
 		return r.typed(msg)
+	case whyMsg:
+		return r.heard(msg)
+	case copiedMsg:
+		r.copied(msg)
 	case listedMsg:
 		r.studies.Set(msg.entries, msg.err, r.desk.Path)
 	case openedMsg:
@@ -100,7 +110,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		return r.save()
-	case busy:
+	case busy, r.page == atFind && msg.String() != "ctrl+c":
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -142,6 +152,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atBench), true
 	case key.Matches(msg, e.SideBySide):
 		return r.goTo(atSideBySide), true
+	case key.Matches(msg, e.Weights):
+		return r.goTo(atWeights), true
 	case key.Matches(msg, e.Tables):
 		return r.goTo(atTables), true
 	case key.Matches(msg, e.Drawing):
@@ -182,6 +194,14 @@ func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return nil, false
 	}
 	switch {
+	case key.Matches(msg, e.Why) && r.page != atWhy:
+		r.askWhy()
+	case key.Matches(msg, e.Find):
+		r.findFrom = r.page
+		r.page = atFind
+		r.find.Begin()
+	case key.Matches(msg, e.Copy):
+		return r.copy(), true
 	case key.Matches(msg, e.Save):
 		return r.save(), true
 	case key.Matches(msg, e.SaveAs):
@@ -220,8 +240,30 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.studies.Update(msg)
 	case atKeys:
 		out = r.help.Update(msg)
+	case atWhy:
+		out = r.why.Update(msg)
+	case atFind:
+		out = r.find.Update(msg)
+	case atWeights:
+		out = r.weights.Update(msg)
 	}
 	switch out := out.(type) {
+	case weights.BackMsg:
+		return r.goTo(atBench)
+	case why.BackMsg:
+		r.page = r.whyFrom
+		r.refresh()
+	case why.GoMsg:
+		return r.openAt(out.Place)
+	case why.TryMsg:
+		return r.tryCure(out.Cure)
+	case find.BackMsg:
+		r.page = r.findFrom
+		r.refresh()
+	case find.SetMsg:
+		return r.openAt(out.Place)
+	case find.FigureMsg:
+		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
 	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, studies.BackMsg:
@@ -255,6 +297,12 @@ func (r *root) place() keymap.Place {
 		return r.studies.Place()
 	case atKeys:
 		return r.help.Place()
+	case atWhy:
+		return r.why.Place()
+	case atFind:
+		return r.find.Place()
+	case atWeights:
+		return r.weights.Place()
 	}
 	return r.bench.Place()
 }

@@ -38,6 +38,12 @@ func (r *root) arrange() {
 		r.studies.Size(r.w, h)
 	case atKeys:
 		r.help.Size(r.w, h)
+	case atWhy:
+		r.why.Size(r.w, h)
+	case atFind:
+		r.find.Size(r.w, h)
+	case atWeights:
+		r.weights.Size(r.w, h)
 	}
 }
 
@@ -90,6 +96,12 @@ func (r *root) inSight() []string {
 		return r.studies.View()
 	case atKeys:
 		return r.help.View()
+	case atWhy:
+		return r.why.View()
+	case atFind:
+		return r.find.View()
+	case atWeights:
+		return r.weights.View()
 	}
 	return r.bench.View()
 }

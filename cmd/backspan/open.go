@@ -55,6 +55,8 @@ func (p program) open(args []string) int {
 	if p.env("SSH_CONNECTION") != "" {
 		o.FPS = 10
 	}
+	o.Tmux = p.env("TMUX") != ""
+	p.greet(&o)
 	o.Journals, o.Aside, o.Ended = p.journals(), p.aside, p.ended
 	if err := tui.Run(context.Background(), o, p.in, out); err != nil {
 		return p.cannot(err)

@@ -14,6 +14,7 @@ type Everywhere struct {
 	Drawing, Curves                          key.Binding
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
+	Why, Find, Copy, Weights                 key.Binding
 }
 
 // Walk moves a cursor through rows.
@@ -68,6 +69,18 @@ type Curves struct {
 // Studies works on the list of studies.
 type Studies struct{ Open, Again, Back key.Binding }
 
+// Why works on the page that says what moves a figure.
+type Why struct{ Go, Try, Back key.Binding }
+
+// Weights works on the page that ranks the variants.
+type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
+
+// Find works while something is looked for by a few letters.
+type Find struct{ Up, Down, Go, Leave key.Binding }
+
+// Sheets works on the sheets of help.
+type Sheets struct{ Next, Previous, Forth, Before key.Binding }
+
 // Question works while an answer is asked for.
 type Question struct{ Next, Previous, Answer, Leave key.Binding }
 
@@ -87,6 +100,10 @@ type Map struct {
 	Curves     Curves
 	Studies    Studies
 	Question   Question
+	Why        Why
+	Find       Find
+	Weights    Weights
+	Sheets     Sheets
 	Back       key.Binding
 }
 
@@ -111,6 +128,10 @@ func Default() Map {
 			SaveAs:          bind("save as", "S", "S"),
 			NewStudy:        bind("new study", "N", "N"),
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
+			Why:             bind("why", "w", "w"),
+			Find:            bind("find", "/", "/", "ctrl+f"),
+			Copy:            bind("copy", "y", "y"),
+			Weights:         bind("weights", "W", "W"),
 		},
 		Walk: Walk{
 			Up: bind("up", "up", "up", "k"), Down: bind("down", "down", "down", "j"),
@@ -166,6 +187,20 @@ func Default() Map {
 		Question: Question{
 			Next: bind("next answer", "right", "right", "tab", "down"), Previous: bind("answer before", "left", "left", "shift+tab", "up"),
 			Answer: bind("answer", "enter", "enter"), Leave: bind("stay", "esc", "esc"),
+		},
+		Why: Why{Go: bind("go there", "enter", "enter"), Try: bind("try it as a new variant", "a", "a"), Back: bind("back", "esc", "esc")},
+		Find: Find{
+			Up: bind("row up", "up", "up", "shift+tab"), Down: bind("row down", "down", "down", "tab"),
+			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
+		},
+		Weights: Weights{
+			More: bind("more weight", "right", "right"), Less: bind("less weight", "left", "left"),
+			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+			Counted: bind("what counts, or all", "m", "m"), Back: bind("back", "esc", "esc"),
+		},
+		Sheets: Sheets{
+			Next: bind("next sheet", "tab", "tab", ")"), Previous: bind("sheet before", "shift+tab", "shift+tab", "("),
+			Forth: bind("next screen", "right", "right", "enter"), Before: bind("screen before", "left", "left"),
 		},
 		Back: bind("back", "esc", "esc"),
 	}

@@ -12,7 +12,7 @@ func places() []Place {
 }
 
 func TestNoKeyMeansTwoThingsInOnePlace(t *testing.T) {
-	for _, p := range places() {
+	for _, p := range everyPlace() {
 		meaning := map[string]string{}
 		for _, k := range p.All() {
 			if k.Help().Desc == "" {
@@ -30,7 +30,7 @@ func TestNoKeyMeansTwoThingsInOnePlace(t *testing.T) {
 
 func TestFooterFits(t *testing.T) {
 	more := Default().Everywhere.Keys
-	for _, p := range places() {
+	for _, p := range everyPlace() {
 		for w := 60; w < 220; w++ {
 			f := p.Footer(w, more)
 			if len([]rune(f)) > w {

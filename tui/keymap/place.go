@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Quit}
 }
 
@@ -60,7 +60,7 @@ func (m Map) AtForm() Place {
 	return Place{
 		Name: "values of a part", Own: []key.Binding{f.Edit, f.Less, f.More, f.MuchLess, f.MuchMore, f.Back}, Too: m.panes(),
 		hints: hints{phrase(f.Edit), arrows + " " + pair(f.MuchLess, f.MuchMore, "step"), m.partHint(), m.variantHint(),
-			phrase(m.Panes.Moved), phrase(f.Back), phrase(m.Everywhere.Studies)},
+			phrase(m.Everywhere.Find), phrase(m.Panes.Moved), phrase(f.Back), phrase(m.Everywhere.Studies)},
 		kept: m.onBench(),
 	}
 }
@@ -68,15 +68,15 @@ func (m Map) AtForm() Place {
 // AtReadings is the readings of the variant in hand.
 func (m Map) AtReadings() Place {
 	return Place{
-		Name: "readings", Own: []key.Binding{m.Panes.Moved, m.Panes.NextPart, m.Panes.PreviousPart, m.Form.Back}, Too: m.panes(),
-		hints: hints{phrase(m.Panes.Moved), m.partHint(), phrase(m.Form.Back), m.variantHint()}, kept: m.onBench(),
+		Name: "readings", Own: []key.Binding{m.Everywhere.Why, m.Panes.Moved, m.Panes.NextPart, m.Panes.PreviousPart, m.Form.Back}, Too: m.panes(),
+		hints: hints{phrase(m.Panes.Moved), phrase(m.Everywhere.Why), phrase(m.Everywhere.Find), m.partHint(), phrase(m.Form.Back), m.variantHint()}, kept: m.onBench(),
 	}
 }
 
 // AtChecks is the checks of the variant in hand.
 func (m Map) AtChecks() Place {
-	return Place{Name: "checks", Own: []key.Binding{m.Form.Back}, Too: m.panes(),
-		hints: hints{phrase(m.Form.Back), m.variantHint(), m.partHint()}, kept: m.onBench()}
+	return Place{Name: "checks", Own: []key.Binding{m.Everywhere.Why, m.Form.Back}, Too: m.panes(),
+		hints: hints{phrase(m.Form.Back), phrase(m.Everywhere.Why), phrase(m.Everywhere.Find), m.variantHint(), m.partHint()}, kept: m.onBench()}
 }
 
 // AtEditor is a text being typed.
@@ -98,9 +98,9 @@ func (m Map) AtSideBySide() Place {
 	s, e := m.SideBySide, m.Everywhere
 	return Place{
 		Name: "side by side",
-		Own:  []key.Binding{s.Left, s.Right, m.Panes.NextPart, m.Panes.PreviousPart, s.Differences, s.Open, s.Back},
+		Own:  []key.Binding{e.Why, s.Left, s.Right, m.Panes.NextPart, m.Panes.PreviousPart, s.Differences, s.Open, s.Back},
 		Too:  append(m.walk(), m.everywhere()...),
-		hints: hints{arrows + " variant", phrase(s.Differences), phrase(s.Open),
+		hints: hints{arrows + " variant", phrase(s.Differences), phrase(e.Why), phrase(s.Open),
 			pair(m.Panes.NextPart, m.Panes.PreviousPart, "group"), phrase(s.Back), phrase(e.Studies)},
 		kept: phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
 	}
@@ -145,11 +145,38 @@ func (m Map) AtStudies() Place {
 		hints: phrases(own), kept: phrases([]key.Binding{m.Everywhere.Quit})}
 }
 
-// AtKeys is the page of keys.
+// AtKeys is the sheets of help.
 func (m Map) AtKeys() Place {
-	e := m.Everywhere
-	return Place{Name: "keys", Own: append([]key.Binding{m.Back}, m.walk()...), Too: []key.Binding{e.Bench, e.SideBySide, e.Studies, e.Quit},
-		hints: hints{phrase(m.Back), pair(m.Walk.Up, m.Walk.Down, "more")}, kept: phrases([]key.Binding{e.Quit})}
+	e, h := m.Everywhere, m.Sheets
+	return Place{Name: "help", Own: append([]key.Binding{h.Next, h.Previous, h.Forth, h.Before, m.Back}, m.walk()...),
+		Too:   []key.Binding{e.Bench, e.SideBySide, e.Studies, e.Quit},
+		hints: hints{phrase(m.Back), phrase(h.Next), arrows + " screen", pair(m.Walk.Up, m.Walk.Down, "more")}, kept: phrases([]key.Binding{e.Quit})}
+}
+
+// AtWhy is what moves a figure, and what cures a check.
+func (m Map) AtWhy() Place {
+	y, e := m.Why, m.Everywhere
+	return Place{Name: "why", Own: []key.Binding{y.Go, y.Try, e.Copy, y.Back}, Too: append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Go), phrase(y.Back), phrase(y.Try), phrase(e.Copy), m.variantHint(), phrase(e.Find)},
+		kept:  phrases([]key.Binding{e.Undo, e.Quit})}
+}
+
+// AtWeights is the order of the variants by weights.
+func (m Map) AtWeights() Place {
+	y, e := m.Weights, m.Everywhere
+	return Place{
+		Name: "weights", Own: []key.Binding{y.Figure, y.More, y.Less, m.Panes.NextPart, m.Panes.PreviousPart, y.Counted, y.Back},
+		Too:   append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Figure), arrows + " more or less", phrase(y.Counted), phrase(y.Back), m.partHint(), phrase(e.SideBySide), phrase(e.Copy)},
+		kept:  phrases([]key.Binding{e.Quit, e.Bench}),
+	}
+}
+
+// AtFind is something being looked for.
+func (m Map) AtFind() Place {
+	f := m.Find
+	own := []key.Binding{f.Go, f.Leave, f.Down, f.Up}
+	return Place{Name: "find", Own: own, hints: append(hints{"letters of what you look for"}, phrases(own)...)}
 }
 
 // AtQuestion is a question that waits for an answer.

@@ -40,5 +40,5 @@ func harmless(p []byte) bool {
 	case "\x1b[?25l", "\x1b[?25h":
 		return true
 	}
-	return false
+	return isCopy(p)
 }

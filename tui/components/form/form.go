@@ -8,6 +8,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"backspan/model/param"
+	"backspan/tui/components/figure"
 	"backspan/tui/components/line"
 	"backspan/tui/components/roll"
 	"backspan/tui/keymap"
@@ -73,6 +74,18 @@ func (m *Model) Path() string {
 		return f.Path
 	}
 	return ""
+}
+
+// Text is the value under the cursor with its unit; a table's rows in full.
+func (m *Model) Text() string {
+	f, ok := m.field()
+	switch {
+	case !ok:
+		return ""
+	case f.Param.Kind == param.KindTable:
+		return f.Param.Editable()
+	}
+	return figure.Money(f.Param.Show(), f.Param.Unit, m.Currency)
 }
 
 // To puts the cursor on a parameter, if it is shown.

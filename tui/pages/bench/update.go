@@ -4,6 +4,7 @@ import (
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
 
+	"backspan/model/explore"
 	"backspan/tui/components/line"
 	"backspan/tui/desk"
 	"backspan/tui/keymap"
@@ -240,4 +241,53 @@ func (m *Model) Show(p desk.Place) {
 			}
 		}
 	}
+}
+
+// Open leads to a parameter, with the focus on it.
+func (m *Model) Open(p desk.Place) {
+	m.Show(p)
+	m.look(Form)
+}
+
+// OpenFigure leads to a reading or a check, with the focus on it.
+func (m *Model) OpenFigure(of explore.Subject) {
+	m.Refresh()
+	if of.Check {
+		m.look(Checks)
+		m.checks.To(of.Key)
+		return
+	}
+	m.look(Readings)
+	m.readings.To(of.Key)
+}
+
+// Subject is the reading or the check under the cursor of the pane with the
+// focus; false in other panes.
+func (m *Model) Subject() (explore.Subject, bool) {
+	key := ""
+	switch m.focus {
+	case Readings:
+		key = m.readings.Key()
+	case Checks:
+		key = m.checks.Key()
+	}
+	return explore.Subject{Check: m.focus == Checks, Key: key}, key != ""
+}
+
+// Text is what is under the cursor, for a clipboard; empty where there is no
+// value.
+func (m *Model) Text() string {
+	switch m.focus {
+	case Variants:
+		if v := m.desk.Variant(); v != nil {
+			return v.Name
+		}
+	case Form:
+		return m.form.Text()
+	case Readings:
+		return m.readings.Text()
+	case Checks:
+		return m.checks.Text()
+	}
+	return ""
 }

@@ -1,8 +1,10 @@
-// Package keys is the page that tells which keys work where the person stood
-// when it was asked for, and what the figures are not.
+// Package keys is the page of help: which keys work where the person stood when
+// it was asked for and what the figures are not, a tour, and the words of the
+// trade.
 package keys
 
 import (
+	"fmt"
 	"strings"
 
 	"github.com/charmbracelet/bubbles/key"
@@ -27,14 +29,27 @@ var cautions = []string{
 	`"Holds" means that this sum stays within this limit, no more. "Not rated" means that no limit is known that could be trusted.`,
 }
 
+// sheet is one of the page's.
+type sheet int
+
+// The sheets, in the order in which Tab walks.
+const (
+	ofKeys sheet = iota
+	ofTour
+	ofWords
+	sheets
+)
+
 // Model is the page.
 type Model struct {
-	th    *theme.Theme
-	keys  keymap.Map
-	place keymap.Place
-	lines []string
-	roll  roll.Model
-	w, h  int
+	th     *theme.Theme
+	keys   keymap.Map
+	place  keymap.Place
+	sheet  sheet
+	screen int // of the tour
+	lines  []string
+	roll   roll.Model
+	w, h   int
 }
 
 // New makes the page.
@@ -42,8 +57,8 @@ func New(t *theme.Theme, k keymap.Map) *Model { return &Model{th: t, keys: k} }
 
 // Of says of which place the page tells.
 func (m *Model) Of(p keymap.Place) {
-	m.place = p
-	m.roll.To(0)
+	m.place, m.sheet, m.screen = p, ofKeys, 0
+	m.roll.Offset = 0
 	m.Size(m.w, m.h)
 }
 
@@ -55,6 +70,14 @@ func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
 	switch {
 	case key.Matches(msg, m.keys.Back), key.Matches(msg, m.keys.Everywhere.Keys):
 		return BackMsg{}
+	case key.Matches(msg, m.keys.Sheets.Next):
+		m.turn(1, 0)
+	case key.Matches(msg, m.keys.Sheets.Previous):
+		m.turn(-1, 0)
+	case key.Matches(msg, m.keys.Sheets.Forth):
+		m.turn(0, 1)
+	case key.Matches(msg, m.keys.Sheets.Before):
+		m.turn(0, -1)
 	case key.Matches(msg, m.keys.Walk.Up):
 		m.scroll(-1)
 	case key.Matches(msg, m.keys.Walk.Down):
@@ -65,6 +88,17 @@ func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
 		m.scroll(max(m.h/2, 1))
 	}
 	return nil
+}
+
+// turn goes to another sheet, or to another screen of the tour.
+func (m *Model) turn(by, screens int) {
+	if screens != 0 && m.sheet != ofTour {
+		return
+	}
+	m.sheet = (m.sheet + sheet(by) + sheets) % sheets
+	m.screen = min(max(m.screen+screens, 0), len(m.tour())-1)
+	m.roll.Offset = 0
+	m.Size(m.w, m.h)
 }
 
 func (m *Model) scroll(n int) {
@@ -79,6 +113,42 @@ func (m *Model) Size(w, h int) {
 }
 
 func (m *Model) write(w int) []string {
+	switch m.sheet {
+	case ofTour:
+		return m.paragraphs(m.tour()[m.screen].says, w)
+	case ofWords:
+		return m.glossary(w)
+	}
+	return m.sheetOfKeys(w)
+}
+
+func (m *Model) paragraphs(ps []string, w int) []string {
+	var lines []string
+	for _, p := range ps {
+		lines = append(lines, "")
+		for _, l := range theme.Wrap(m.th.Clean(p), min(w-4, 76)) {
+			lines = append(lines, "  "+l)
+		}
+	}
+	return lines
+}
+
+func (m *Model) glossary(w int) []string {
+	const term = 25
+	var lines []string
+	for _, d := range words {
+		for i, l := range theme.Wrap(m.th.Clean(d.meaning), min(w-term-4, 84)) {
+			name := ""
+			if i == 0 {
+				name = d.term
+			}
+			lines = append(lines, "  "+m.th.Strong.Paint(name)+m.th.Fit("", term-theme.Width(name))+l)
+		}
+	}
+	return lines
+}
+
+func (m *Model) sheetOfKeys(w int) []string {
 	lines := m.table(m.place.Own, w)
 	if too := m.place.All()[len(m.place.Own):]; len(too) > 0 {
 		lines = append(lines, "", "also")
@@ -115,14 +185,33 @@ func (m *Model) table(bs []key.Binding, w int) []string {
 
 // View shows the page.
 func (m *Model) View() []string {
-	note := ""
-	if len(m.lines) > m.h-1 {
-		note = "down for more"
-	}
-	lines := []string{m.th.Heading("Keys: "+m.place.Name, note, m.w, true)}
+	lines := []string{m.th.Heading(m.title(), m.note(), m.w, true)}
 	from := min(m.roll.Offset, len(m.lines))
 	for _, l := range m.lines[from:min(from+max(m.h-1, 0), len(m.lines))] {
 		lines = append(lines, m.th.Cut(l, m.w))
 	}
 	return lines
+}
+
+func (m *Model) title() string {
+	switch m.sheet {
+	case ofTour:
+		return fmt.Sprintf("Tour, %d of %d: %s", m.screen+1, len(m.tour()), m.tour()[m.screen].title)
+	case ofWords:
+		return "Words of the trade"
+	}
+	return "Keys: " + m.place.Name
+}
+
+// note says where the rest is.
+func (m *Model) note() string {
+	k := m.keys.Sheets
+	next := k.Next.Help().Key + ": " + []string{"tour", "words", "keys"}[m.sheet]
+	switch {
+	case m.sheet == ofTour && m.screen < len(m.tour())-1:
+		next = k.Forth.Help().Key + ": " + k.Forth.Help().Desc
+	case len(m.lines) > m.h-1:
+		next = "down for more, " + next
+	}
+	return next
 }

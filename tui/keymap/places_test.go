@@ -1,0 +1,7 @@
+package keymap
+
+// everyPlace adds to the places those where something is asked or looked for.
+func everyPlace() []Place {
+	m := Default()
+	return append(places(), m.AtTables(), m.AtWhy(), m.AtFind(), m.AtWeights())
+}

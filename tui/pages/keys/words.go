@@ -1,0 +1,46 @@
+package keys
+
+// word is a term of the trade in plain words.
+type word struct{ term, meaning string }
+
+// words are in the order of the alphabet.
+var words = []word{
+	{"absorbed power", "What the propeller takes to turn at a given speed. Engine and propeller settle where it equals what the drive delivers."},
+	{"backlash", "The play between teeth that mesh: how far one gear can rock while the other is held."},
+	{"centre distance", "How far apart the two shafts of a drive lie."},
+	{"centre of gravity", "The point at which a body could be held up by one finger; its mass acts there."},
+	{"check", "A figure held against a limit. It holds, is thin (little is left, or a guide value is passed), fails, or is not rated because no limit is known that could be trusted."},
+	{"contact ratio", "How many pairs of teeth share the load on average. Below one, a pair lets go before the next takes hold."},
+	{"depth", "How far the machine reaches behind the pilot's back. The further back its mass hangs, the heavier it feels."},
+	{"effective diameter", "Of a ribbed pulley: the diameter that is stated and measured. The belt runs on a slightly larger one, its pitch diameter."},
+	{"face width", "How wide a gear is along its axis: the length of a tooth."},
+	{"figure of merit", "Power that an ideal propeller of the same diameter would need for the thrust, over the power that this one takes, standing still."},
+	{"hang point", "Where the risers carry pilot and machine. What lies behind it tips the pilot back, what lies ahead tips them forward."},
+	{"hip moment", "What turns the standing pilot backward about the hips: mass times how far behind the hips it hangs."},
+	{"induced speed", "The speed at which the propeller draws the air through its disc."},
+	{"margin", "What is left to a limit, as a share of the limit."},
+	{"match", "The speed at which the engine gives just what the propeller takes, standing or at an airspeed."},
+	{"mean effective pressure", "The torque of an engine as a pressure on its piston. It lets engines of different size be compared."},
+	{"mesh frequency", "How often teeth come into mesh: teeth times turns a second. Gears whine at it and at its multiples."},
+	{"module", "The size of a gear's teeth: pitch diameter over number of teeth. Two gears that mesh have the same."},
+	{"pitch", "How far a blade would screw itself forward in one turn if air were solid."},
+	{"preload", "The pull that stays in a tightened bolt. It presses the parts together so that friction carries the load."},
+	{"profile shift", "Cutting a gear's teeth a little further out or in, for a stronger root, another centre distance or a pinion of few teeth."},
+	{"ratio", "Turns of the crank for one turn of the propeller."},
+	{"reference", "The variant that the others are compared with."},
+	{"resonance", "A shake in time with a part's own way of swinging: small pushes add up. Dwell neither at it nor near it."},
+	{"service factor", "By how much more than the mean load a part is reckoned, for the knocks of a piston engine."},
+	{"skid and slip", "A belt slips a little under any load; it skids when friction no longer carries the pull."},
+	{"slack side", "The span of the belt that runs off the crank pulley with the lesser pull. Too little pull there, and the belt skids or flaps."},
+	{"stall margin", "How far, in degrees, the blade is from the angle at which the flow breaks away."},
+	{"standing tension", "The pull in each span of the belt while nothing turns."},
+	{"standing thrust", "Thrust while the machine stands: what pushes at the first step of the run."},
+	{"sump", "The bottom of a gear case, where the oil stands and a gear dips into it."},
+	{"thin", "Of a check: it stays within the limit by less than the margin asked, or is past a guide value."},
+	{"tip Mach number", "Speed of the blade's tip as a share of the speed of sound. Noise rises steeply with it."},
+	{"torque reaction", "What turns the propeller one way pushes the machine the other way: the pilot feels it as a lean."},
+	{"trim speed", "The airspeed at which the wing flies with the brakes up and no speed bar pushed."},
+	{"variant", "One complete machine of the study, from the engine to the frame."},
+	{"weights", "What counts for you, and how much. In each reading the best variant counts 1 and the worst 0; so the order can turn when a variant comes or goes."},
+	{"wrap angle", "How much of a pulley the belt lies around. More of it carries more before the belt skids."},
+}

@@ -1,0 +1,37 @@
+package sidebyside
+
+import (
+	"strings"
+
+	"backspan/model/explore"
+)
+
+// Subject is the reading or the check under the cursor; false on other rows.
+func (m *Model) Subject() (explore.Subject, bool) {
+	kind, key, _ := strings.Cut(m.at().key, "/")
+	if kind == "reading" || kind == "check" {
+		return explore.Subject{Check: kind == "check", Key: key}, true
+	}
+	return explore.Subject{}, false
+}
+
+// Text is the row under the cursor with a tab between columns, as spreadsheets
+// take it.
+func (m *Model) Text() string {
+	r := m.at()
+	if r.key == "" {
+		return ""
+	}
+	cells := []string{r.label, r.unit}
+	for _, k := range r.cells {
+		cells = append(cells, k.text)
+	}
+	return strings.Join(cells, "\t")
+}
+
+func (m *Model) at() row {
+	if m.roll.Cursor >= len(m.rows) {
+		return row{}
+	}
+	return m.rows[m.roll.Cursor]
+}
