@@ -1,0 +1,170 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"flag"
+	"fmt"
+	"os"
+	"os/signal"
+	"strconv"
+	"strings"
+
+	"backspan/model"
+	"backspan/model/explore"
+	"backspan/store/report"
+
+	"github.com/mattn/go-isatty"
+)
+
+// asked is a question to the model as it was put: a row of records, and the
+// sheet that shows them.
+type asked[R any] struct {
+	what  string // one word for progress: "designs"
+	total int
+	run   func(ctx context.Context, span explore.Span, take func(R) error) error
+	sheet func(rs []R) (report.Sheet, error)
+}
+
+// question is what a command line asks, kept in part files: its exported
+// fields and the study make the same question again.
+type question[R any] interface {
+	put(s *model.Study, v *model.Variant) (asked[R], error)
+}
+
+// exploration is what the commands that explore have in common.
+type exploration struct {
+	variant, part, out *string
+	study              *model.Study
+	at                 *model.Variant
+	path               string // of the study; empty for the sample
+	format             report.Format
+}
+
+func exploring(fs *flag.FlagSet) *exploration {
+	return &exploration{
+		variant: fs.String("variant", "", "the machine looked at; without it the reference"),
+		part:    fs.String("part", "", "K/N works only part K of N into a file; \"backspan merge\" puts the parts together"),
+		out:     fs.String("out", "", "the file a part is written to; without it a name such as "+fs.Name()+"-1-of-4.part"),
+	}
+}
+
+// begin reads the rest of the command line and the study.
+func (e *exploration) begin(p program, fs *flag.FlagSet, args []string) (status int, done bool) {
+	format := formatFlag(fs)
+	rest, status, done := p.parse(fs, args, 1)
+	if done {
+		return status, true
+	}
+	var err error
+	if e.format, err = report.ParseFormat(*format); err == nil {
+		e.study, e.path, err = p.find(first(rest))
+	}
+	if err == nil {
+		e.at, err = machineOf(e.study, *e.variant)
+	}
+	if err != nil {
+		return p.cannot(err), true
+	}
+	return statusFine, false
+}
+
+func machineOf(s *model.Study, name string) (*model.Variant, error) {
+	if name != "" {
+		named, err := only(s, []string{name}, false)
+		if err != nil {
+			return nil, err
+		}
+		return &named.Variants[0], nil
+	}
+	i := s.ReferenceIndex()
+	if i < 0 {
+		return nil, fmt.Errorf("the study has no variants; add at least one [[variant]]")
+	}
+	return &s.Variants[i], nil
+}
+
+// answer works the question whole and shows it, or one part of it into a file.
+func answer[R any](p program, e *exploration, name string, q question[R]) (rs []R, status int) {
+	a, err := q.put(e.study, e.at)
+	if err != nil {
+		return nil, p.cannot(fmt.Errorf("%s: %w", name, err))
+	}
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	if *e.part != "" {
+		return nil, p.done(writePart(ctx, p, e, name, q, a))
+	}
+	shown := p.progress(a.what, a.total)
+	err = a.run(ctx, explore.Span{To: a.total}, func(r R) error {
+		rs = append(rs, r)
+		shown.step()
+		return nil
+	})
+	shown.end()
+	if errors.Is(err, context.Canceled) {
+		err = fmt.Errorf("%s: stopped after %d of %d %s", name, len(rs), a.total, a.what)
+	}
+	if err == nil {
+		err = show(p, a, rs, e.format)
+	}
+	return rs, p.done(err)
+}
+
+func (p program) done(err error) int {
+	if err != nil {
+		return p.cannot(err)
+	}
+	return statusFine
+}
+
+func show[R any](p program, a asked[R], rs []R, f report.Format) error {
+	sheet, err := a.sheet(rs)
+	if err != nil {
+		return err
+	}
+	return sheet.Write(p.out, f)
+}
+
+// partOf reads "K/N".
+func partOf(text string, total int) (span explore.Span, k, n int, err error) {
+	a, b, _ := strings.Cut(text, "/")
+	k, notK := strconv.Atoi(strings.TrimSpace(a))
+	n, notN := strconv.Atoi(strings.TrimSpace(b))
+	if notK != nil || notN != nil || k < 1 || k > n {
+		return span, 0, 0, fmt.Errorf("--part %q: give the part and how many there are, for example 1/4", report.Printable(text))
+	}
+	if n > total {
+		return span, 0, 0, fmt.Errorf("--part %s: there is only enough for %d parts", text, total)
+	}
+	return explore.Part(k, n, total), k, n, nil
+}
+
+// progress is how far a long question is, on a terminal only.
+type progress struct {
+	to                *os.File
+	what              string
+	total, now, shown int
+}
+
+func (p program) progress(what string, total int) *progress {
+	f, ok := p.err.(*os.File)
+	if !ok || !isatty.IsTerminal(f.Fd()) {
+		f = nil
+	}
+	return &progress{to: f, what: what, total: total}
+}
+
+func (g *progress) step() {
+	g.now++
+	if percent := 100 * g.now / g.total; g.to != nil && percent != g.shown {
+		g.shown = percent
+		fmt.Fprintf(g.to, "\r%d of %d %s, %d %%", g.now, g.total, g.what, percent)
+	}
+}
+
+func (g *progress) end() {
+	if g.to != nil && g.shown > 0 {
+		fmt.Fprint(g.to, "\r\x1b[K")
+	}
+}
