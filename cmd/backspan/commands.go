@@ -24,6 +24,7 @@ func commands() []command {
 		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
 		{"ratios", "[STUDY] [--variant NAME] [--from R] [--to R] [--steps N] [--format FORMAT]", "print thrust, climb and tip Mach number over the ratio, the best marked", program.ratios},
 		{"sweep", "[STUDY] [--variant NAME] --over KEY=VALUES [--over KEY=VALUES] [--reading KEY ...] [--part K/N] [--format FORMAT]", "print readings over a range of one or two parameters, and the first check that fails", program.sweep},
+		{"solve", "[STUDY] [--variant NAME] --change KEY[=FROM..TO] --reading KEY --to VALUE [--part K/N] [--format FORMAT]", "find the values of a parameter that bring a reading to a target; exit status 1 when there is none", program.solve},
 		{"merge", "FILE ... [--format FORMAT]", "put the parts of an exploration together", program.merge},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},

@@ -23,7 +23,7 @@ type asked[R any] struct {
 	what  string // one word for progress: "designs"
 	total int
 	run   func(ctx context.Context, span explore.Span, take func(R) error) error
-	sheet func(rs []R) (report.Sheet, error)
+	sheet func(rs []R) (s report.Sheet, status int)
 }
 
 // question is what a command line asks, kept in part files: its exported
@@ -105,10 +105,10 @@ func answer[R any](p program, e *exploration, name string, q question[R]) (rs []
 	if errors.Is(err, context.Canceled) {
 		err = fmt.Errorf("%s: stopped after %d of %d %s", name, len(rs), a.total, a.what)
 	}
-	if err == nil {
-		err = show(p, a, rs, e.format)
+	if err != nil {
+		return nil, p.cannot(err)
 	}
-	return rs, p.done(err)
+	return rs, show(p, a, rs, e.format)
 }
 
 func (p program) done(err error) int {
@@ -118,12 +118,12 @@ func (p program) done(err error) int {
 	return statusFine
 }
 
-func show[R any](p program, a asked[R], rs []R, f report.Format) error {
-	sheet, err := a.sheet(rs)
-	if err != nil {
-		return err
+func show[R any](p program, a asked[R], rs []R, f report.Format) int {
+	sheet, status := a.sheet(rs)
+	if err := sheet.Write(p.out, f); err != nil {
+		return p.cannot(err)
 	}
-	return sheet.Write(p.out, f)
+	return status
 }
 
 // partOf reads "K/N".

@@ -37,7 +37,11 @@ func (p program) merge(args []string) int {
 	if !known {
 		return p.cannot(fmt.Errorf("merge: %s holds a part of %q, which this version does not know", files[0].path, report.Printable(files[0].head.Name)))
 	}
-	return p.done(merger(p, files, f))
+	status, err = merger(p, files, f)
+	if err != nil {
+		return p.cannot(fmt.Errorf("merge: %w", err))
+	}
+	return status
 }
 
 const mostParts = 10_000
@@ -74,36 +78,37 @@ func (p program) parts(paths []string) (files []*partFile, err error) {
 }
 
 // mergers know the records of each command.
-var mergers = map[string]func(p program, files []*partFile, f report.Format) error{
+var mergers = map[string]func(p program, files []*partFile, f report.Format) (int, error){
 	"sweep": mergeOf[sweepQuestion],
+	"solve": mergeOf[solveQuestion],
 }
 
-func mergeOf[Q question[R], R any](p program, files []*partFile, f report.Format) error {
+func mergeOf[Q question[R], R any](p program, files []*partFile, f report.Format) (int, error) {
 	head := files[0].head
 	s, err := store.Decode(files[0].path, []byte(head.Study))
 	if err != nil {
-		return err
+		return 0, err
 	}
 	i := s.Index(head.Variant)
 	if i < 0 {
-		return fmt.Errorf("%s names a variant that its study does not have", files[0].path)
+		return 0, fmt.Errorf("%s names a variant that its study does not have", files[0].path)
 	}
 	var q Q
 	if err := json.Unmarshal(head.Question, &q); err != nil {
-		return fmt.Errorf("%s: its question cannot be read: %w", files[0].path, err)
+		return 0, fmt.Errorf("%s: its question cannot be read: %w", files[0].path, err)
 	}
 	a, err := q.put(s, &s.Variants[i])
 	if err != nil {
-		return fmt.Errorf("%s: %w", files[0].path, err)
+		return 0, fmt.Errorf("%s: %w", files[0].path, err)
 	}
 	if a.total != head.Total {
-		return fmt.Errorf("%s holds %d records of a question that has %d", files[0].path, head.Total, a.total)
+		return 0, fmt.Errorf("%s holds %d records of a question that has %d", files[0].path, head.Total, a.total)
 	}
 	rs := make([]R, 0, a.total)
 	for _, pf := range files {
 		if err := readRecords(pf, func(r R) { rs = append(rs, r) }); err != nil {
-			return err
+			return 0, err
 		}
 	}
-	return show(p, a, rs, f)
+	return show(p, a, rs, f), nil
 }

@@ -46,7 +46,7 @@ func (q sweepQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Find
 		t.dials = append(t.dials, a.Dial)
 		labels = append(labels, a.Label)
 	}
-	return asked[explore.Finding]{what: "designs", total: sweep.Total(), run: sweep.Run, sheet: func(fs []explore.Finding) (report.Sheet, error) {
+	return asked[explore.Finding]{what: "designs", total: sweep.Total(), run: sweep.Run, sheet: func(fs []explore.Finding) (report.Sheet, int) {
 		sound := 0
 		for _, f := range fs {
 			if f.Sound() {
@@ -56,7 +56,7 @@ func (q sweepQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Find
 		sheet := t.sheet(fs)
 		sheet.Title = v.Name + ": sweep over " + strings.Join(labels, " and ")
 		sheet.Note = fmt.Sprintf("%d of %d designs pass every check. Figures are for design and prove no airworthiness.", sound, len(fs))
-		return sheet, nil
+		return sheet, statusFine
 	}}, nil
 }
 
@@ -139,7 +139,7 @@ type findingData struct {
 	Variant  string       `json:"variant"`
 	Over     []columnData `json:"over"`
 	Readings []columnData `json:"readings"`
-	Designs  []designData `json:"designs"`
+	Designs  []designData `json:"designs,omitempty"`
 }
 
 type columnData struct {

@@ -67,10 +67,10 @@ func (d Dial) Text(x float64) string {
 		return d.Bare(x)
 	}
 	s := d.Bare(x)
-	switch {
-	case d.Unit.Symbol == "":
+	switch d.Unit.Symbol {
+	case "":
 		return s
-	case d.Unit.Symbol == "°":
+	case "°":
 		return s + d.Unit.Symbol
 	}
 	return s + " " + d.Unit.Symbol
