@@ -20,10 +20,18 @@ import (
 // asked is a question to the model as it was put: a row of records, and the
 // sheet that shows them.
 type asked[R any] struct {
-	what  string // one word for progress: "designs"
-	total int
-	run   func(ctx context.Context, span explore.Span, take func(R) error) error
+	what  string // what is counted on the way: "designs"
+	total int    // records
+	steps int    // counted for each record
+	run   func(ctx context.Context, span explore.Span, step func(), take func(R) error) error
 	sheet func(rs []R) (s report.Sheet, status int)
+}
+
+// stepping counts a step for each record.
+func stepping[R any](run func(ctx context.Context, span explore.Span, take func(R) error) error) func(context.Context, explore.Span, func(), func(R) error) error {
+	return func(ctx context.Context, span explore.Span, step func(), take func(R) error) error {
+		return run(ctx, span, func(r R) error { step(); return take(r) })
+	}
 }
 
 // question is what a command line asks, kept in part files: its exported
@@ -95,15 +103,11 @@ func answer[R any](p program, e *exploration, name string, q question[R]) (rs []
 	if *e.part != "" {
 		return nil, p.done(writePart(ctx, p, e, name, q, a))
 	}
-	shown := p.progress(a.what, a.total)
-	err = a.run(ctx, explore.Span{To: a.total}, func(r R) error {
-		rs = append(rs, r)
-		shown.step()
-		return nil
-	})
+	shown := p.progress(a.what, a.total*a.steps)
+	err = a.run(ctx, explore.Span{To: a.total}, shown.step, func(r R) error { rs = append(rs, r); return nil })
 	shown.end()
 	if errors.Is(err, context.Canceled) {
-		err = fmt.Errorf("%s: stopped after %d of %d %s", name, len(rs), a.total, a.what)
+		err = fmt.Errorf("%s: stopped after %d of %d %s", name, shown.now, shown.total, a.what)
 	}
 	if err != nil {
 		return nil, p.cannot(err)

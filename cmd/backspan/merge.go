@@ -79,8 +79,9 @@ func (p program) parts(paths []string) (files []*partFile, err error) {
 
 // mergers know the records of each command.
 var mergers = map[string]func(p program, files []*partFile, f report.Format) (int, error){
-	"sweep": mergeOf[sweepQuestion],
-	"solve": mergeOf[solveQuestion],
+	"sweep":  mergeOf[sweepQuestion],
+	"solve":  mergeOf[solveQuestion],
+	"search": mergeOf[searchQuestion],
 }
 
 func mergeOf[Q question[R], R any](p program, files []*partFile, f report.Format) (int, error) {

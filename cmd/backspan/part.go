@@ -63,13 +63,13 @@ func writePart[R any](ctx context.Context, p program, e *exploration, name strin
 		return fmt.Errorf("%s: the part is not written: %w", name, err)
 	}
 	w := bufio.NewWriter(f)
-	shown := p.progress(a.what, span.To-span.From)
+	shown := p.progress(a.what, (span.To-span.From)*a.steps)
 	err = records(ctx, w, head, a, span, shown)
 	shown.end()
 	if err = errors.Join(err, w.Flush(), f.Sync(), f.Close()); err != nil {
 		return errors.Join(fmt.Errorf("%s: part %d of %d is not finished: %w", name, k, n, err), os.Remove(path))
 	}
-	fmt.Fprintf(p.err, "wrote part %d of %d, %d %s, to %s\n", k, n, span.To-span.From, a.what, report.Printable(path))
+	fmt.Fprintf(p.err, "wrote part %d of %d, %d %s, to %s\n", k, n, shown.now, a.what, report.Printable(path))
 	return nil
 }
 
@@ -78,7 +78,7 @@ func records[R any](ctx context.Context, w io.Writer, head partHead, a asked[R],
 	if err := enc.Encode(head); err != nil {
 		return err
 	}
-	if err := a.run(ctx, span, func(r R) error { shown.step(); return enc.Encode(r) }); err != nil {
+	if err := a.run(ctx, span, shown.step, func(r R) error { return enc.Encode(r) }); err != nil {
 		return err
 	}
 	return enc.Encode(partEnd{End: span.To - span.From})

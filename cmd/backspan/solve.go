@@ -40,7 +40,7 @@ func (q solveQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Stre
 	if err != nil {
 		return asked[explore.Stretch]{}, err
 	}
-	return asked[explore.Stretch]{what: "stretches", total: solve.Total(), run: solve.Run, sheet: func(sts []explore.Stretch) (report.Sheet, int) {
+	return asked[explore.Stretch]{what: "stretches", total: solve.Total(), steps: 1, run: stepping(solve.Run), sheet: func(sts []explore.Stretch) (report.Sheet, int) {
 		return solvedSheet(s.Name, v.Name, solve, sts)
 	}}, nil
 }

@@ -46,7 +46,7 @@ func (q sweepQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Find
 		t.dials = append(t.dials, a.Dial)
 		labels = append(labels, a.Label)
 	}
-	return asked[explore.Finding]{what: "designs", total: sweep.Total(), run: sweep.Run, sheet: func(fs []explore.Finding) (report.Sheet, int) {
+	return asked[explore.Finding]{what: "designs", total: sweep.Total(), steps: 1, run: stepping(sweep.Run), sheet: func(fs []explore.Finding) (report.Sheet, int) {
 		sound := 0
 		for _, f := range fs {
 			if f.Sound() {
