@@ -26,6 +26,7 @@ func commands() []command {
 		{"sweep", "[STUDY] [--variant NAME] --over KEY=VALUES [--over KEY=VALUES] [--reading KEY ...] [--part K/N] [--format FORMAT]", "print readings over a range of one or two parameters, and the first check that fails", program.sweep},
 		{"solve", "[STUDY] [--variant NAME] --change KEY[=FROM..TO] --reading KEY --to VALUE [--part K/N] [--format FORMAT]", "find the values of a parameter that bring a reading to a target; exit status 1 when there is none", program.solve},
 		{"search", "[STUDY] [--variant NAME] --free KEY[=VALUES] ... --goal KEY[=less|more] ... [--at-least KEY=VALUE] [--at-most KEY=VALUE] [--save-as-variants N] [--part K/N] [--format FORMAT]", "look for the best compromises among designs that pass every check; exit status 1 when no design does", program.search},
+		{"tolerance", "[STUDY] [--variant NAME] --spread KEY=DOUBT ... [--reading KEY ...] [--samples N] [--part K/N] [--format FORMAT]", "print what doubts in dimensions and methods do to readings and checks, and what moves them most", program.tolerance},
 		{"merge", "FILE ... [--format FORMAT]", "put the parts of an exploration together", program.merge},
 		{"new", "FILE", "write a study with one variant, every parameter at its default and explained", program.newStudy},
 		{"sample", "FILE", "write the built-in sample study", program.sample},

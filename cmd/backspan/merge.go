@@ -79,9 +79,10 @@ func (p program) parts(paths []string) (files []*partFile, err error) {
 
 // mergers know the records of each command.
 var mergers = map[string]func(p program, files []*partFile, f report.Format) (int, error){
-	"sweep":  mergeOf[sweepQuestion],
-	"solve":  mergeOf[solveQuestion],
-	"search": mergeOf[searchQuestion],
+	"sweep":     mergeOf[sweepQuestion],
+	"solve":     mergeOf[solveQuestion],
+	"search":    mergeOf[searchQuestion],
+	"tolerance": mergeOf[toleranceQuestion],
 }
 
 func mergeOf[Q question[R], R any](p program, files []*partFile, f report.Format) (int, error) {

@@ -14,6 +14,9 @@ const MostLevels = 10_000
 
 const usualLevels = 11
 
+// numberLetters are what a number may begin with before its unit.
+const numberLetters = "+-\u22120123456789.,/ "
+
 // Axis is a dial and the values it takes.
 type Axis struct {
 	Dial
@@ -81,8 +84,8 @@ func (d Dial) readRange(text string) (lo, hi float64, n int, ranged bool, err er
 			n, to = count, to[:i]
 		}
 	}
-	symbol := strings.TrimLeft(to, "+-\u22120123456789.,/ ")
-	if !d.Worded() && strings.TrimLeft(from, "+-\u22120123456789.,/ ") == "" {
+	symbol := strings.TrimLeft(to, numberLetters)
+	if !d.Worded() && strings.TrimLeft(from, numberLetters) == "" {
 		from += " " + symbol
 	}
 	if lo, err = d.parse(from); err == nil {

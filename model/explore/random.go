@@ -34,7 +34,7 @@ func mix(z uint64) uint64 {
 }
 
 // share is evenly spread between 0 and 1, never either.
-func (d *draw) share() float64 { return (float64(d.next()>>11) + 0.5) / (1 << 53) }
+func (d *draw) share() float64 { return (float64(d.next()>>12) + 0.5) / (1 << 52) }
 
 // below is a whole number from 0 up to but without n.
 func (d *draw) below(n int) int { return int(d.share() * float64(n)) }
