@@ -3,6 +3,7 @@ package model
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"backspan/model/air"
 	"backspan/model/cooling"
@@ -29,11 +30,18 @@ func EvaluateAll(s *Study) []Outcome {
 // carry and flight in the order in which the weight hangs, then noise. A part that cannot
 // be computed fails a check that says why; the readings that depend on it are
 // missing, with the same reason.
-func Evaluate(s *Study, v *Variant) Outcome {
-	c := chain{study: s, variant: v, outcome: Outcome{Variant: v.Name}}
+func Evaluate(s *Study, v *Variant) Outcome { return Reevaluate(s, v, Outcome{}) }
+
+// Reevaluate is Evaluate for those who ask many times: it writes over the lists
+// of an outcome that is no longer needed.
+func Reevaluate(s *Study, v *Variant, spent Outcome) Outcome {
+	c := chain{study: s, variant: v, outcome: Outcome{Variant: v.Name, Readings: spent.Readings[:0], Checks: spent.Checks[:0]}}
 	c.run()
 	return c.outcome
 }
+
+// Room for the lists of most machines; more is found when it is needed.
+const usualReadings, usualChecks = 320, 88
 
 // chain is one pass; each step uses what the steps before it found.
 type chain struct {
@@ -53,8 +61,8 @@ type chain struct {
 }
 
 func (c *chain) run() {
-	c.outcome.Readings = make([]reading.Reading, 0, 288)
-	c.outcome.Checks = make([]reading.Check, 0, 72)
+	c.outcome.Readings = slices.Grow(c.outcome.Readings, usualReadings)
+	c.outcome.Checks = slices.Grow(c.outcome.Checks, usualChecks)
 	c.air = c.study.Site.State()
 	c.engine, c.engineErr = engine.New(c.variant.Engine, c.air)
 	c.propeller, c.propellerErr = propeller.New(c.variant.Propeller)

@@ -91,6 +91,7 @@ type machine struct {
 	variant *model.Variant
 	dials   []Dial
 	params  []param.Param
+	last    model.Outcome
 }
 
 func newMachine(s *model.Study, v *model.Variant) *machine {
@@ -124,9 +125,11 @@ func (m *machine) set(at []float64) error {
 }
 
 // try evaluates the machine at those values; refused says why there is none.
+// The outcome holds until the next try.
 func (m *machine) try(at []float64) (o model.Outcome, refused string) {
 	if err := m.set(at); err != nil {
 		return o, err.Error()
 	}
-	return model.Evaluate(m.study, m.variant), ""
+	m.last = model.Reevaluate(m.study, m.variant, m.last)
+	return m.last, ""
 }
