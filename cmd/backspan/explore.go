@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"strconv"
 	"strings"
 
@@ -92,6 +93,10 @@ func machineOf(s *model.Study, name string) (*model.Variant, error) {
 	return &s.Variants[i], nil
 }
 
+// wasteAllowed lets four times as much be thrown away between two clearings as
+// is kept: designs are short-lived, and what is kept of them is little.
+const wasteAllowed = 400
+
 // answer works the question whole and shows it, or one part of it into a file.
 func answer[R any](p program, e *exploration, name string, q question[R]) (rs []R, status int) {
 	a, err := q.put(e.study, e.at)
@@ -100,6 +105,7 @@ func answer[R any](p program, e *exploration, name string, q question[R]) (rs []
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	defer debug.SetGCPercent(debug.SetGCPercent(wasteAllowed))
 	if *e.part != "" {
 		return nil, p.done(writePart(ctx, p, e, name, q, a))
 	}
