@@ -148,3 +148,30 @@ func TestSearchDoesNotSaveOverOthers(t *testing.T) {
 		t.Error("the file changed", err)
 	}
 }
+
+// Work that ended without being saved is not passed over.
+func TestSearchDoesNotSaveOverWorkLeftBehind(t *testing.T) {
+	dir := t.TempDir()
+	path := write(t, dir, "study.toml", sampleText())
+	p := program{env: func(string) string { return "" }, dir: dir}
+	session, _, err := p.journals().Begin(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	study, err := store.NewFolder(dir).Read(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	study.Notes = "edited, and never saved"
+	session.Edited("notes", study)
+	if err := session.End(true); err != nil {
+		t.Fatal(err)
+	}
+	s := run(t, dir, quietAndClimbing("--save-as-variants", "1", path)...)
+	if s.status != statusCannot || !strings.Contains(s.err, "Take them up") {
+		t.Errorf("status %d, %q", s.status, s.err)
+	}
+	if _, left, err := p.journals().Begin(path); err != nil || left == nil || left.Study.Notes != study.Notes {
+		t.Errorf("what was left is gone: %v %v", left, err)
+	}
+}

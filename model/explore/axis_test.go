@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"backspan/model"
 )
 
@@ -30,6 +32,7 @@ func TestAxisReadsWhatPeopleType(t *testing.T) {
 		{crank + "_mm=62", []string{"62 mm"}},
 		{"drive.ribbed_belt.ribs=6..9", []string{"6", "7", "8", "9"}},
 		{"drive.ribbed_belt.ribs=6..9/3", []string{"6", "8", "9"}},
+		{"drive.ribbed_belt.ribs=6..9/11", []string{"6", "7", "8", "9"}},
 		{"drive.kind=gear, direct", []string{"gear", "direct"}},
 		{"listener.ground=none, free field; energy doubled, +3 dB", []string{"none, free field", "energy doubled, +3 dB"}},
 		{"pilot.segments=de Leva, women, Winter", []string{"de Leva, women", "Winter"}},
@@ -89,4 +92,25 @@ func TestRangeIsTheUsualOneUnlessGiven(t *testing.T) {
 			t.Errorf("%s is taken", text)
 		}
 	}
+}
+
+// Whatever is typed is refused or gives values that may be set.
+func TestNothingTypedIsTakenWrongly(t *testing.T) {
+	b := base(t, "Belt 190")
+	word := rapid.StringMatching(`[-+0-9., /;e]{0,6}(mm|in|%| kg|°C|gear)?`)
+	rapid.Check(t, func(t *rapid.T) {
+		key := rapid.SampledFrom([]string{crank, "drive.ribbed_belt.ribs", "drive.kind", "site.temperature_offset", "propeller.static_thrust", "propeller.mass"}).Draw(t, "key")
+		text := key + "=" + rapid.SampledFrom([]string{"", "±", "sd "}).Draw(t, "mark") + word.Draw(t, "a") + rapid.SampledFrom([]string{"", "..", "..."}).Draw(t, "to") + word.Draw(t, "b")
+		if a, err := b.Axis(text); err == nil {
+			m := newMachine(b.study, b.variant).bind([]Dial{a.Dial})
+			for _, x := range a.Levels {
+				if err := m.set([]float64{x}); err != nil {
+					t.Fatalf("%s: %v", text, err)
+				}
+			}
+		}
+		if s, err := b.Spread(text); err == nil && !(s.Half > 0 && !math.IsInf(s.Half, 0) && !math.IsNaN(s.Middle)) {
+			t.Fatalf("%s: %+v", text, s)
+		}
+	})
 }

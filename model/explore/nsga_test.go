@@ -131,3 +131,24 @@ func TestSearchFindsKnownFronts(t *testing.T) {
 		}
 	}
 }
+
+// Between its ends a count moves whenever it mutates, and a word always.
+func TestMutationMovesStepsAndWords(t *testing.T) {
+	for _, g := range []gene{{steps: 9, ordered: true}, {steps: 9}} {
+		e := evolution{genes: []gene{g}, random: drawOf(1)}
+		far := 0
+		for range 500 {
+			x := []float64{4}
+			e.mutate(x)
+			if x[0] == 4 || x[0] < 0 || x[0] > 8 || x[0] != math.Trunc(x[0]) {
+				t.Fatalf("%+v: from 4 to %g", g, x[0])
+			}
+			if math.Abs(x[0]-4) > 2 { // half of the other words are
+				far++
+			}
+		}
+		if g.ordered == (far > 150) {
+			t.Errorf("%+v: %d of 500 go far", g, far)
+		}
+	}
+}

@@ -101,6 +101,10 @@ func TestSearchIsNoWorseThanTheBase(t *testing.T) {
 	if !allowed || len(best) != 1 || best[0].Figures[0].Value < now.Value {
 		t.Errorf("%+v, base %s", best, now.Text())
 	}
+	twice := Run{Found: append(best, best...)}
+	if again, _ := s.Best([]Run{twice, twice}); !cmp.Equal(best, again) {
+		t.Errorf("one design found four times is given %d times", len(again))
+	}
 }
 
 func TestSearchSaysWhenNothingIsAllowed(t *testing.T) {
@@ -191,4 +195,21 @@ func BenchmarkSearch(b *testing.B) {
 		}
 	}
 	b.ReportMetric(float64(n)/b.Elapsed().Seconds(), "designs/s")
+}
+
+// Designs that cannot be set, or have no figure for a goal, are never allowed.
+func TestDesignsWithoutFiguresAreBarred(t *testing.T) {
+	s := wish(t, mixed, Effort{Population: 8, Generations: 2, Runs: 1})
+	m := newMachine(s.Base.study, s.Base.variant).bind(s.Dials())
+	if c := s.judge(m, []float64{0, 5, 12, 0.65}); c.Refused == "" || c.Violation != noDesign {
+		t.Errorf("a crank pulley of 5 m: %+v", c)
+	}
+	sound := s.judge(m, []float64{0, 0.068, 12, 0.66})
+	if sound.Violation != 0 {
+		t.Fatalf("the sample: %+v", sound)
+	}
+	sound.Figures[1].Known = false
+	if v := s.violation(s.Base.outcome, sound); v != noFigure {
+		t.Errorf("without its climb rate: %g", v)
+	}
 }
