@@ -61,16 +61,16 @@ func TestSweepRefuses(t *testing.T) {
 // split works a question whole, and in parts that are then merged.
 func split(t *testing.T, parts []string, args ...string) {
 	t.Helper()
-	for _, format := range []string{"table", "csv", "json", "markdown"} {
-		dir := t.TempDir()
-		var files []string
-		for _, part := range parts {
-			name := strings.ReplaceAll(part, "/", "of") + ".part"
-			if s := run(t, dir, append(args, "--part", part, "--out", name)...); s.status != statusFine || s.out != "" {
-				t.Fatalf("%s: status %d, %s%s", part, s.status, s.out, s.err)
-			}
-			files = append([]string{name}, files...)
+	dir := t.TempDir()
+	var files []string
+	for _, part := range parts {
+		name := strings.ReplaceAll(part, "/", "of") + ".part"
+		if s := run(t, dir, append(args, "--part", part, "--out", name)...); s.status != statusFine || s.out != "" {
+			t.Fatalf("%s: status %d, %s%s", part, s.status, s.out, s.err)
 		}
+		files = append([]string{name}, files...)
+	}
+	for _, format := range []string{"table", "csv", "json", "markdown"} {
 		whole := run(t, dir, append(args, "--format", format)...)
 		merged := run(t, dir, append([]string{"merge", "--format", format}, files...)...)
 		if whole.out == "" || merged.out != whole.out || merged.status != whole.status {
