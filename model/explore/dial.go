@@ -30,7 +30,7 @@ func (b Base) Dial(path string) (Dial, error) {
 	if err != nil {
 		return Dial{}, err
 	}
-	d := Dial{Path: full, Label: p.Label, Kind: p.Kind, Unit: p.Unit, Now: math.NaN()}
+	d := Dial{Path: full, Label: p.Label, Kind: p.Kind, Unit: b.priced(p.Unit), Now: math.NaN()}
 	switch p.Kind {
 	case param.KindNumber, param.KindWhole:
 		d.Min, d.Max = p.Unit.SI(p.Min), p.Unit.SI(p.Max)
@@ -90,7 +90,7 @@ func (d Dial) parse(text string) (float64, error) {
 	if d.Worded() {
 		return d.place(text)
 	}
-	x, err := unit.Parse(text, d.Unit)
+	x, err := parse(text, d.Unit)
 	switch {
 	case err != nil:
 		return 0, fmt.Errorf("%s: %w", d.Label, err)

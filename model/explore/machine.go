@@ -2,10 +2,12 @@ package explore
 
 import (
 	"fmt"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/param"
 	"backspan/model/reading"
+	"backspan/model/unit"
 )
 
 // Base is the machine that a question starts from.
@@ -44,6 +46,7 @@ func (b Base) With(dials []Dial, at []float64) (model.Variant, error) {
 // near keys.
 func (b Base) Reading(key string) (reading.Reading, error) {
 	if r, ok := b.outcome.Reading(key); ok {
+		r.Unit = b.priced(r.Unit)
 		return r, nil
 	}
 	keys := make([]string, len(b.outcome.Readings))
@@ -51,6 +54,22 @@ func (b Base) Reading(key string) (reading.Reading, error) {
 		keys[i] = r.Key
 	}
 	return reading.Reading{}, fmt.Errorf("there is no reading %q%s", key, meant(key, keys))
+}
+
+// priced is the unit with the study's own currency in it.
+func (b Base) priced(u unit.Unit) unit.Unit {
+	if u.Dimension == unit.Money || u.Dimension == unit.MoneyPerTime {
+		u.Symbol = strings.Replace(u.Symbol, unit.Currency.Symbol, b.study.Currency, 1)
+	}
+	return u
+}
+
+// parse is unit.Parse for a unit that may have the study's currency in it.
+func parse(text string, u unit.Unit) (float64, error) {
+	if currency := strings.TrimSuffix(u.Symbol, "/h"); currency != "" && (u.Dimension == unit.Money || u.Dimension == unit.MoneyPerTime) {
+		text = strings.Replace(text, currency, unit.Currency.Symbol, 1)
+	}
+	return unit.Parse(text, u)
 }
 
 // Readings are those with the keys, in their order.

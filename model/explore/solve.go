@@ -6,7 +6,6 @@ import (
 	"math"
 
 	"backspan/model/reading"
-	"backspan/model/unit"
 )
 
 const (
@@ -55,7 +54,7 @@ func NewSolve(b Base, change, key, to string, stretches int) (Solve, error) {
 	if err != nil {
 		return s, err
 	}
-	if s.Target, err = unit.Parse(to, s.Reading.Unit); err != nil {
+	if s.Target, err = parse(to, s.Reading.Unit); err != nil {
 		return s, fmt.Errorf("target of %s: %w", s.Reading.Label, err)
 	}
 	if stretches == 0 && !d.Stepped() {

@@ -159,8 +159,8 @@ func (b Base) doubtful(key string) (s Spread, value float64, err error) {
 		}
 		return Spread{Dial: d}, d.Now, nil
 	}
-	r, noReading := b.outcome.Reading(key)
-	if !noReading {
+	r, err := b.Reading(key)
+	if err != nil {
 		return s, 0, noParam
 	}
 	if !r.Known() {
@@ -192,15 +192,15 @@ func (s Spread) amount(text string, value float64) (half float64, share bool, er
 	u := s.unit()
 	text = strings.TrimSpace(text)
 	if number, percent := strings.CutSuffix(text, "%"); percent && u.Symbol != "%" {
-		half, err = unit.Parse(number, unit.One)
+		half, err = parse(number, unit.One)
 		half /= 100
 		if share = s.ofReading(); !share {
 			half *= math.Abs(value)
 		}
 	} else {
 		var zero float64
-		if half, err = unit.Parse(text, u); err == nil {
-			zero, err = unit.Parse("0 "+strings.TrimLeft(text, numberLetters), u)
+		if half, err = parse(text, u); err == nil {
+			zero, err = parse("0 "+strings.TrimLeft(text, numberLetters), u)
 		}
 		half -= zero
 	}

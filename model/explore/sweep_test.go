@@ -1,6 +1,7 @@
 package explore
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -97,6 +98,26 @@ func TestSweepLeavesTheStudyAlone(t *testing.T) {
 	}
 	if !(fs[0].Figures[0].Value > fs[6].Figures[0].Value) {
 		t.Error("thrust does not fall with the altitude of the whole study")
+	}
+}
+
+func TestPricesAreInTheStudysCurrency(t *testing.T) {
+	s := model.Sample()
+	s.Currency = "CHF"
+	b := NewBase(s, &s.Variants[0])
+	sweep, err := NewSweep(b, []string{"drive.ribbed_belt.price=300, 400 CHF"}, []string{"drive.price", "drive.upkeep"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := swept(t, sweep, Span{1, 2})[0]
+	if got := sweep.Axes[0].Text(f.At[0]); got != "400 CHF" {
+		t.Error(got)
+	}
+	if got := sweep.Readings[1].Unit.Text(f.Figures[1].Value); !strings.HasSuffix(got, " CHF/h") {
+		t.Error(got)
+	}
+	if q, err := NewSolve(b, "drive.ribbed_belt.price=300..400", "drive.upkeep", "1 CHF/h", 0); err != nil || q.Target != 1.0/3600 {
+		t.Errorf("%g %v", q.Target, err)
 	}
 }
 

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"backspan/model/reading"
-	"backspan/model/unit"
 )
 
 // Wishes is a search as a person puts it, in words.
@@ -116,7 +115,7 @@ func (s *Search) readLimits(limits []string, side reading.Side) error {
 		if err != nil {
 			return err
 		}
-		x, err := unit.Parse(value, r.Unit)
+		x, err := parse(value, r.Unit)
 		if err != nil {
 			return fmt.Errorf("%s %s: %w", r.Label, side, err)
 		}
