@@ -3,6 +3,7 @@ package model
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"backspan/model/air"
 	"backspan/model/cooling"
@@ -29,13 +30,20 @@ func EvaluateAll(s *Study) []Outcome {
 // carry and flight in the order in which the weight hangs, then noise. A part that cannot
 // be computed fails a check that says why; the readings that depend on it are
 // missing, with the same reason.
-func Evaluate(s *Study, v *Variant) Outcome {
+func Evaluate(s *Study, v *Variant) Outcome { return Reevaluate(s, v, Outcome{}) }
+
+// Reevaluate is Evaluate for those who ask many times: it writes over the lists
+// of an outcome that is no longer needed.
+func Reevaluate(s *Study, v *Variant, spent Outcome) Outcome {
 	measured := *s
 	measured.Pilot = s.Pilot.Measured()
-	c := chain{study: &measured, variant: v, outcome: Outcome{Variant: v.Name}}
+	c := chain{study: &measured, variant: v, outcome: Outcome{Variant: v.Name, Readings: spent.Readings[:0], Checks: spent.Checks[:0]}}
 	c.run()
 	return c.outcome
 }
+
+// Room for the lists of most machines; more is found when it is needed.
+const usualReadings, usualChecks = 460, 128
 
 // chain is one pass; each step uses what the steps before it found.
 type chain struct {
@@ -55,8 +63,8 @@ type chain struct {
 }
 
 func (c *chain) run() {
-	c.outcome.Readings = make([]reading.Reading, 0, 448)
-	c.outcome.Checks = make([]reading.Check, 0, 128)
+	c.outcome.Readings = slices.Grow(c.outcome.Readings, usualReadings)
+	c.outcome.Checks = slices.Grow(c.outcome.Checks, usualChecks)
 	c.assemble()
 	m := c.match()
 	c.reportEngine(m)

@@ -46,7 +46,7 @@ Results go to standard output, messages to standard error.
 Done; for check: every check holds or is thin.
 .TP
 1
-For check: a check fails. For diff: something differs.
+For check: a check fails. For diff: something differs. For solve and search: nothing was found.
 .TP
 2
 The study or the command line cannot be read.

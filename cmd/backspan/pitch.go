@@ -31,7 +31,7 @@ func (p program) pitch(args []string) int {
 	if err != nil {
 		return p.cannot(fmt.Errorf("pitch: %w", err))
 	}
-	search, err := explore.Pitches(s, v, low, high, *steps, explore.Goal(*goal))
+	search, err := explore.Pitches(s, v, low, high, *steps, explore.PitchGoal(*goal))
 	if err != nil {
 		return p.cannot(fmt.Errorf("%s: %w", report.Printable(v.Name), err))
 	}

@@ -80,7 +80,7 @@ func (w BladeWish) aim(s *model.Study, v *model.Variant, now model.Outcome) (pro
 			err = fmt.Errorf("%s is not given, and the machine as it is has no working point at trim to take it from: %w", name, why)
 		}
 	}
-	fill(w.Airspeed.Known, &aim.Flow.Airspeed, "the airspeed", func() (float64, error) { return figure(now, "flight.trim_speed") })
+	fill(w.Airspeed.Known, &aim.Flow.Airspeed, "the airspeed", func() (float64, error) { return readingOf(now, "flight.trim_speed") })
 	fill(w.Speed.Known, &aim.Flow.Speed, "the propeller's speed", func() (float64, error) {
 		return product(now, "match.trim_speed", "drive.output_speed", "engine.speed")
 	})
@@ -102,7 +102,7 @@ func widest(s *propeller.Spec) float64 {
 	return most
 }
 
-func figure(o model.Outcome, key string) (float64, error) {
+func readingOf(o model.Outcome, key string) (float64, error) {
 	r, ok := o.Reading(key)
 	switch {
 	case !ok:
@@ -115,15 +115,15 @@ func figure(o model.Outcome, key string) (float64, error) {
 
 // product is one reading times another, over a third where one is named.
 func product(o model.Outcome, key, times, over string) (float64, error) {
-	x, err := figure(o, key)
+	x, err := readingOf(o, key)
 	if err != nil {
 		return 0, err
 	}
-	y, err := figure(o, times)
+	y, err := readingOf(o, times)
 	if err != nil || over == "" {
 		return x * y, err
 	}
-	z, err := figure(o, over)
+	z, err := readingOf(o, over)
 	if err != nil {
 		return 0, err
 	}

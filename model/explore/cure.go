@@ -40,7 +40,7 @@ const mostCures = 12
 func (y *Survey) Cures(ctx context.Context, key string, progress func(done, total int)) ([]Cure, error) {
 	along := y.trials(key)
 	found := make([]*Cure, len(along))
-	err := each(ctx, len(along), progress, func(i int) { found[i] = along[i].cure(ctx) })
+	err := atOnce(ctx, len(along), progress, func(i int) { found[i] = along[i].cure(ctx) })
 	if err != nil {
 		return nil, err
 	}

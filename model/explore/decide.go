@@ -49,7 +49,7 @@ func Decide(outcomes []model.Outcome, of []Criterion) []Standing {
 	}
 	standings := make([]Standing, len(outcomes))
 	for i, o := range outcomes {
-		standings[i] = Standing{Variant: i, Score: score(values[i], weights), Lacking: lacking(o, outcomes, of),
+		standings[i] = Standing{Variant: i, Score: weighed(values[i], weights), Lacking: lacking(o, outcomes, of),
 			Failing: reading.Count(o.Checks, reading.Fails)}
 	}
 	steps, moved := roots(len(weights)), make([]float64, len(weights))
@@ -114,7 +114,7 @@ func extent(outcomes []model.Outcome, key string) (low, high float64, way readin
 	return low, high, way
 }
 
-func score(values, weights []float64) float64 {
+func weighed(values, weights []float64) float64 {
 	sum, of := 0.0, 0.0
 	for j, w := range weights {
 		sum += w * values[j]
@@ -127,7 +127,7 @@ func score(values, weights []float64) float64 {
 func first(values [][]float64, weights []float64) int {
 	best, at := -1.0, 0
 	for i := range values {
-		if s := score(values[i], weights); s > best {
+		if s := weighed(values[i], weights); s > best {
 			best, at = s, i
 		}
 	}

@@ -9,7 +9,7 @@ import (
 	"backspan/model/unit"
 )
 
-func machine(name string, thrust, mass float64) model.Outcome {
+func oneMachine(name string, thrust, mass float64) model.Outcome {
 	return model.Outcome{Variant: name, Readings: []reading.Reading{
 		reading.New("a.thrust", "Thrust", thrust, unit.Newton).Higher(),
 		reading.New("a.mass", "Mass", mass, unit.Kilogram).Lower(),
@@ -21,7 +21,7 @@ func machine(name string, thrust, mass float64) model.Outcome {
 // so that the scores are the weights; the first wins while 1.2·p > q, p and q
 // anywhere from 0.5 to 1.5: the area of that part of the square is 0.6625.
 func TestDecideByHand(t *testing.T) {
-	two := []model.Outcome{machine("strong", 600, 25), machine("light", 500, 20)}
+	two := []model.Outcome{oneMachine("strong", 600, 25), oneMachine("light", 500, 20)}
 	s := Decide(two, []Criterion{{"a.thrust", 1.2}, {"a.mass", 1}})
 	if s[0].Variant != 0 || math.Abs(s[0].Score-1.2/2.2) > 1e-12 || math.Abs(s[1].Score-1/2.2) > 1e-12 {
 		t.Errorf("%+v", s)
@@ -29,7 +29,7 @@ func TestDecideByHand(t *testing.T) {
 	if math.Abs(s[0].First-0.6625) > 0.004 || math.Abs(s[0].First+s[1].First-1) > 1e-9 {
 		t.Errorf("first in %.4f and %.4f of the weightings, want 0.6625 and the rest", s[0].First, s[1].First)
 	}
-	three := append(two, machine("middle", 575, 21))
+	three := append(two, oneMachine("middle", 575, 21))
 	s = Decide(three, []Criterion{{"a.thrust", 1}, {"a.mass", 1}})
 	if s[0].Variant != 2 || math.Abs(s[0].Score-(0.75+0.8)/2) > 1e-12 {
 		t.Errorf("%+v", s)
@@ -41,7 +41,7 @@ func TestDecideByHand(t *testing.T) {
 }
 
 func TestDecideWhatDoesNotCount(t *testing.T) {
-	two := []model.Outcome{machine("strong", 600, 25), machine("light", 500, 20)}
+	two := []model.Outcome{oneMachine("strong", 600, 25), oneMachine("light", 500, 20)}
 	for _, of := range [][]Criterion{nil, {{"a.colour", 5}}, {{"a.thrust", 0}}, {{"no.such", 1}}} {
 		if s := Decide(two, of); s != nil {
 			t.Errorf("%v: %+v", of, s)

@@ -10,13 +10,13 @@ import (
 	"backspan/model/unit"
 )
 
-// Goal is what a pitch is chosen for.
-type Goal string
+// PitchGoal is what a pitch is chosen for.
+type PitchGoal string
 
 // The goals.
 const (
-	BestClimb  Goal = "climb"
-	BestThrust Goal = "thrust"
+	BestClimb  PitchGoal = "climb"
+	BestThrust PitchGoal = "thrust"
 )
 
 // Pitch is one pitch of a search. The figures are those of the readings of the
@@ -41,7 +41,7 @@ type PitchSearch struct {
 	Variant   string
 	Parameter string // the one that was changed, by its label
 	Unit      unit.Unit
-	Goal      Goal
+	Goal      PitchGoal
 	Points    []Pitch
 	Best      int // −1 when every pitch is barred
 	Reason    string
@@ -62,7 +62,7 @@ func PitchParameter(v *model.Variant) param.Param {
 // blade given by stations) on a variant as it is otherwise. Equal from and to
 // look from a quarter below to a third above the present pitch, or over the
 // whole trim.
-func Pitches(s *model.Study, v *model.Variant, from, to float64, n int, goal Goal) (PitchSearch, error) {
+func Pitches(s *model.Study, v *model.Variant, from, to float64, n int, goal PitchGoal) (PitchSearch, error) {
 	p := PitchParameter(v)
 	from, to, err := pitchSpan(p, from, to, n)
 	if err != nil {

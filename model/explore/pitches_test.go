@@ -15,7 +15,7 @@ import (
 // The best is the best of those not barred, by asking the model itself.
 func TestPitchSearchFindsTheBest(t *testing.T) {
 	s := model.Sample()
-	for _, goal := range []Goal{BestClimb, BestThrust} {
+	for _, goal := range []PitchGoal{BestClimb, BestThrust} {
 		for _, name := range []string{"Belt 190", "Gear 80", "Gear 300"} {
 			v := &s.Variants[s.Index(name)]
 			c, err := Pitches(s, v, 0, 0, 9, goal)
@@ -26,7 +26,7 @@ func TestPitchSearchFindsTheBest(t *testing.T) {
 			for j := range c.Points {
 				m := v.Clone()
 				m.Propeller.Pitch = unit.Millimetre.Settle(c.Points[j].Asked)
-				key := map[Goal]string{BestClimb: "flight.climb_rate", BestThrust: "propeller.static_thrust"}[goal]
+				key := map[PitchGoal]string{BestClimb: "flight.climb_rate", BestThrust: "propeller.static_thrust"}[goal]
 				r, _ := model.Evaluate(s, &m).Reading(key)
 				if got := c.worth(&c.Points[j]); got.Known != r.Known() || math.Abs(got.Value-r.Value) > 1e-9 {
 					t.Errorf("%s, %s: %g, the model says %g", v.Name, c.Points[j].Set, got.Value, r.Value)

@@ -70,7 +70,7 @@ func Look(ctx context.Context, s *model.Study, v *model.Variant, progress func(d
 		y.probes = append(y.probes, probe{number: n})
 	}
 	total := 2 * len(y.probes)
-	err := each(ctx, total, progress, func(i int) {
+	err := atOnce(ctx, total, progress, func(i int) {
 		p := &y.probes[i/2]
 		if i%2 == 0 {
 			p.more = y.step(p.number, 1)
@@ -140,8 +140,8 @@ func judgedOf(c reading.Check) judged {
 	return j
 }
 
-// each does n jobs on all processors until ctx ends.
-func each(ctx context.Context, n int, progress func(done, total int), do func(i int)) error {
+// atOnce does n jobs on all processors until ctx ends.
+func atOnce(ctx context.Context, n int, progress func(done, total int), do func(i int)) error {
 	var next, done atomic.Int64
 	var wait sync.WaitGroup
 	for range min(runtime.GOMAXPROCS(0), n) {

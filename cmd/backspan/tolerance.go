@@ -1,0 +1,160 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"strconv"
+
+	"backspan/model"
+	"backspan/model/explore"
+	"backspan/model/param"
+	"backspan/model/unit"
+	"backspan/store/report"
+)
+
+// tolerance prints what doubts in parameters and methods do to readings and
+// checks.
+func (p program) tolerance(args []string) int {
+	fs := flag.NewFlagSet("tolerance", flag.ContinueOnError)
+	e := exploring(fs)
+	var q toleranceQuestion
+	fs.Var((*words)(&q.Spreads), "spread", "a parameter and its doubt, \"KEY=±0.05 mm\", \"KEY=±2 %\", \"KEY=sd 0.02 mm\" or \"KEY=54.9..55.2 mm\", even unless triangular or normal stands behind it (± of normal holds 95 %); the key of a reading spreads that reading alone, for the doubt in its method; may be given several times")
+	fs.Var((*words)(&q.Readings), "reading", "the key of a reading to show; may be given several times")
+	fs.IntVar(&q.Samples, "samples", 10_000, "how many machines are drawn")
+	fs.Uint64Var(&q.Seed, "seed", 1, "decides the random numbers: the same seed gives the same answer")
+	if status, done := e.begin(p, fs, args); done {
+		return status
+	}
+	if len(q.Readings) == 0 {
+		q.Readings = usualReadings
+	}
+	_, status := answer(p, e, "tolerance", q)
+	return status
+}
+
+type toleranceQuestion struct {
+	Spreads, Readings []string
+	Samples           int
+	Seed              uint64
+}
+
+func (q toleranceQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Sample], error) {
+	t, err := explore.NewTolerance(explore.NewBase(s, v), q.Spreads, q.Readings, q.Samples, q.Seed)
+	if err != nil {
+		return asked[explore.Sample]{}, err
+	}
+	return asked[explore.Sample]{what: "samples", total: t.Total(), steps: 1, run: stepping(t.Run), sheet: func(samples []explore.Sample) (report.Sheet, int) {
+		return toleranceSheet(s.Name, v.Name, t, t.Summary(samples)), statusFine
+	}}, nil
+}
+
+// toleranceSheet has the readings first, each with what moves it most, and
+// below them the checks that do not always hold.
+func toleranceSheet(study, variant string, t explore.Tolerance, r explore.Result) report.Sheet {
+	sheet := report.Sheet{
+		Title: fmt.Sprintf("%s: %d machines drawn, seed %d", variant, r.Samples, t.Seed),
+		Head:  []string{"Reading or check", "As set", "Mean", "Standard deviation", "5 % below", "Half below", "95 % below", "Moved most by"},
+		Plain: [][]string{{"kind", "key", "of", "samples", "as_set", "mean", "sd", "p5", "p50", "p95", "share", "holds", "thin", "fails", "not_rated", "absent"}},
+		Note:  toleranceNote(r),
+	}
+	data := toleranceData{Study: study, Variant: variant, Samples: r.Samples, Seed: t.Seed, Sound: r.Sound, Clipped: r.Clipped, Spreads: []spreadSet{}, Readings: []distributed{}, Checks: []judgedData{}}
+	for _, s := range t.Spreads {
+		data.Spreads = append(data.Spreads, spreadSet{s.Key(), s.Label(), s.Text()})
+	}
+	for _, d := range r.Distributions {
+		addReading(&sheet, &data, d)
+	}
+	for _, j := range r.Judged {
+		addCheck(&sheet, &data, j, r.Samples)
+	}
+	sheet.Data = data
+	return sheet
+}
+
+func addReading(sheet *report.Sheet, data *toleranceData, d explore.Distribution) {
+	u, of := d.Reading.Unit, d.Reading
+	row, out := []string{of.Label, of.Text()}, distributed{Key: of.Key, Label: of.Label, Unit: u.Symbol, Samples: d.Samples, Contributions: []contribution{}}
+	plain := []string{"reading", of.Key, u.Key, strconv.Itoa(d.Samples), bare(param.Slot{Value: of.Value, Known: of.Known()}, u)}
+	if d.Samples < 2 {
+		row, plain = append(row, "-", "-", "-", "-", "-", "no value"), append(plain, "", "", "", "", "")
+	} else {
+		row = append(row, u.Text(d.Mean), spreadText(u, d.Deviation), u.Text(d.P5), u.Text(d.P50), u.Text(d.P95), movedBy(d))
+		out.Mean, out.P5, out.P50, out.P95 = valueOf(d.Mean, u), valueOf(d.P5, u), valueOf(d.P50, u), valueOf(d.P95, u)
+		out.Deviation = valueOf(d.Deviation, differences(u))
+		plain = append(plain, bare(param.Known(d.Mean), u), bare(param.Known(d.Deviation), differences(u)), bare(param.Known(d.P5), u), bare(param.Known(d.P50), u), bare(param.Known(d.P95), u))
+	}
+	sheet.Rows = append(sheet.Rows, row)
+	sheet.Plain = append(sheet.Plain, append(plain, "", "", "", "", "", ""))
+	for _, c := range d.Contributions {
+		share := strconv.FormatFloat(c.Share, 'g', 6, 64)
+		sheet.Plain = append(sheet.Plain, []string{"contribution", of.Key, c.Spread.Key(), "", "", "", "", "", "", "", share, "", "", "", "", ""})
+		out.Contributions = append(out.Contributions, contribution{c.Spread.Key(), c.Spread.Label(), *valueOf(c.Share, unit.One), c.Rises})
+	}
+	data.Readings = append(data.Readings, out)
+}
+
+// addCheck shows a check that fails or is thin in some samples; the figures
+// have them all.
+func addCheck(sheet *report.Sheet, data *toleranceData, j explore.Judged, n int) {
+	if j.Fails > 0 || j.Thin > 0 && j.Thin < n {
+		words := fmt.Sprintf("fails in %s, thin in %s of the machines", shareText(j.Fails, n), shareText(j.Thin, n))
+		sheet.Rows = append(sheet.Rows, []string{j.Label, "", "", "", "", "", "", words})
+	}
+	sheet.Plain = append(sheet.Plain, []string{"check", j.Key, "", "", "", "", "", "", "", "", "",
+		strconv.Itoa(j.Holds), strconv.Itoa(j.Thin), strconv.Itoa(j.Fails), strconv.Itoa(j.NotRated), strconv.Itoa(j.Absent)})
+	data.Checks = append(data.Checks, judgedData{j.Key, j.Label, j.Holds, j.Thin, j.Fails, j.NotRated, j.Absent, *valueOf(1-float64(j.Fails)/float64(n), unit.One)})
+}
+
+func valueOf(x float64, u unit.Unit) *float64 { return value(param.Known(x), u) }
+
+// differences is the unit in which a difference is written: a degree is as
+// long as a kelvin.
+func differences(u unit.Unit) unit.Unit { u.Shift = 0; return u }
+
+func spreadText(u unit.Unit, si float64) string { return differences(u).Text(si) }
+
+func movedBy(d explore.Distribution) string {
+	const shown, least = 3, 0.01
+	text, sum := "", 0.0
+	for i, c := range d.Contributions {
+		sum += c.Share
+		if i >= shown || c.Share < least {
+			continue
+		}
+		if text != "" {
+			text += ", "
+		}
+		way := "-"
+		if c.Rises {
+			way = "+"
+		}
+		text += fmt.Sprintf("%s%s %.0f %%", way, c.Spread.Label(), 100*c.Share)
+	}
+	if d.Deviation > 0 && sum < 0.9 {
+		text += fmt.Sprintf(" (%.0f %% not along straight lines)", 100*(1-sum))
+	}
+	return text
+}
+
+func shareText(k, n int) string {
+	switch k {
+	case 0:
+		return "none"
+	case n:
+		return "all"
+	}
+	return fmt.Sprintf("%.3g %%", 100*float64(k)/float64(n))
+}
+
+// toleranceNote says how sure a share is: of n samples without a failure, less
+// than 3/n fail with 95 % confidence, for (1-3/n)^n is 0.05.
+func toleranceNote(r explore.Result) string {
+	note := fmt.Sprintf("Every check holds or is thin in %s of the machines", shareText(r.Sound, r.Samples))
+	if r.Sound == r.Samples {
+		note += fmt.Sprintf(", so that less than %.2g %% fail one, with 95 %% confidence and if the spreads are as given", 100*3/float64(r.Samples))
+	}
+	if r.Clipped > 0 {
+		note += fmt.Sprintf("; in %s a value was held at the end of its allowed range", shareText(r.Clipped, r.Samples))
+	}
+	return note + ". Spreads are independent of one another; percentages behind names are shares of the variance. Figures are for design and prove no airworthiness."
+}
