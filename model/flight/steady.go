@@ -58,3 +58,9 @@ func Climb(w Wing, allUp, thrust, density float64) (angle, airspeed float64, ok 
 	}
 	return angle, w.airspeed(lift, density), true
 }
+
+// sinkOff is how fast the craft goes down at trim with the engine stopped, m/s.
+func sinkOff(w Wing, allUp, density float64) float64 {
+	angle, airspeed, _ := Climb(w, allUp, 0, density)
+	return -airspeed * math.Sin(angle)
+}
