@@ -6,9 +6,6 @@ import (
 	"backspan/model/propeller"
 )
 
-// cells is more than a blade is cut into.
-const cells = 32
-
 // reportNoise listens to the machine standing at full throttle: there it can
 // be measured with the same means.
 func (c *chain) reportNoise(m match.Report) {
@@ -20,7 +17,7 @@ func (c *chain) reportNoise(m match.Report) {
 		c.withheld(noise.Result{}.Readings(), sentence(m.Static.Propeller.Status.String()))
 		return
 	}
-	var loads [cells]propeller.StationLoad
+	var loads [propeller.Cells]propeller.StationLoad
 	p := &m.Static.Propeller
 	in := noise.Input{
 		Source: noise.Source{

@@ -105,7 +105,7 @@ func TestCeilings(t *testing.T) {
 		says  string
 	}{
 		{"sinks", -0.1, curved, "does not climb at this site"},
-		{"rocket", 4, func(h float64) (float64, bool) { return 4 - h/5000, true }, "11 000 m"},
+		{"rocket", 4, func(h float64) (float64, bool) { return 4 - h/5000, true }, "11000 m"},
 		{"engine gives up", 4, func(h float64) (float64, bool) { return 4 - h/1500, h < 30 }, "further up"},
 		{"never tires", 4, func(float64) (float64, bool) { return 4, true }, "do not settle"},
 	} {

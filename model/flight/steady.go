@@ -3,12 +3,13 @@ package flight
 import (
 	"math"
 
+	"backspan/model/air"
 	"backspan/model/unit"
 )
 
 const (
 	gravity         = unit.StandardGravity
-	standardDensity = 1.225 // kg/m³, sea level, ISO 2533
+	standardDensity = air.SeaLevelDensity
 )
 
 // AllUp is the mass in the air, kg, of a pilot with the ready machine.

@@ -81,7 +81,7 @@ func TestMoreBladesOfTheSameAreaLoseLess(t *testing.T) {
 	for b := 1; b <= 24; b++ {
 		o.blades = b
 		o.chord = func(r float64) float64 { return chord(r) * 2 / float64(b) }
-		p := tested(o, cells)
+		p := tested(o, Cells)
 		for i := range p.stations {
 			p.stations[i].delay = 0
 		}

@@ -111,7 +111,7 @@ func TestDesignBeatsConstantPitch(t *testing.T) {
 	if d.Built.Thrust <= plain.Thrust {
 		t.Errorf("designed %.1f N, constant pitch %.1f N, both for %.0f W", d.Built.Thrust, plain.Thrust, plain.Power)
 	}
-	if best := d.IdealThrust; best <= 0 || best > DiscThrust(plain.Power, 11, standardDensity, math.Pi/4*s.Diameter*s.Diameter) {
+	if best := d.IdealThrust; best <= 0 || best > discThrust(plain.Power, 11, standardDensity, math.Pi/4*s.Diameter*s.Diameter) {
 		t.Errorf("ideal thrust %g N is beyond the ideal disc", best)
 	}
 }
@@ -182,4 +182,19 @@ func BenchmarkDesign(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// discThrust is what an ideal actuator disc gives for a power (≥ 0, W) at an
+// airspeed (≥ 0): the root of T(V + v) = P. Source: Rankine and Froude's
+// momentum theory.
+func discThrust(power, airspeed, density, area float64) float64 {
+	low, high := 0.0, IdealThrust(power, density, area)
+	for range 60 {
+		if t := (low + high) / 2; t*(airspeed+DiscSpeed(t, airspeed, density, area)) < power {
+			low = t
+		} else {
+			high = t
+		}
+	}
+	return (low + high) / 2
 }

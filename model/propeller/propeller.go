@@ -5,9 +5,9 @@ import (
 	"math"
 )
 
-// cells is the number of stations along a blade; doubling it moves thrust and
+// Cells is the number of stations along a blade; doubling it moves thrust and
 // power by less than 0.3 %.
-const cells = 24
+const Cells = 24
 
 // Propeller is a blade cut into stations, ready to be worked at any flow.
 type Propeller struct {
@@ -36,7 +36,7 @@ func New(s Spec) (Propeller, error) {
 	if s.BossDiameter/2 > s.HubRadius {
 		return Propeller{}, errors.New("the boss reaches past the blade's root: lower Boss diameter or raise Hub cut-out radius")
 	}
-	p := Propeller{spec: s, tip: o.tip, aspect: o.tip / o.aspectChord, stations: o.stations(cells)}
+	p := Propeller{spec: s, tip: o.tip, aspect: o.tip / o.aspectChord, stations: o.stations(Cells)}
 	for i := range p.stations {
 		if st := &p.stations[i]; st.solidity*math.Cos(st.angle) > 1 {
 			return Propeller{}, errors.New("the blades overlap one another near the hub: lower Root chord or Blades, or raise Hub cut-out radius")
