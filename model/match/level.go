@@ -11,10 +11,10 @@ import (
 // thrust (> 0, N). It starts from full throttle at the same airspeed, or from nothing when
 // full is the zero Point.
 func (m *machine) level(thrust float64, full Point) Point {
-	lowest, highest := m.engine.SpeedRange()
+	lowest, highest := m.span()
 	ratio := m.drive.Ratio()
 	if !(thrust > 0 && lowest > 0 && highest > lowest && ratio > 0) {
-		return Point{Airspeed: m.flow.Airspeed}
+		return Point{Status: m.spanless(), Airspeed: m.flow.Airspeed}
 	}
 	pp, found := m.giving(m.propeller.Isolated(thrust), highest/ratio, full.Propeller)
 	if !found {

@@ -429,3 +429,64 @@ func BenchmarkLevel(b *testing.B) {
 		levelAt(e, d, p, air(11), 170)
 	}
 }
+
+// An engine is held at the lower of its highest allowed speed and the end of its
+// curve, and the words say at which.
+func TestHeldAtTheLowerOfTwoSpeeds(t *testing.T) {
+	e, p := engine(14, smooth), blade(t)
+	for _, tc := range []struct {
+		name        string
+		ratio       float64
+		limit, held float64 // rpm
+		status      Status
+		key, cure   string
+	}{
+		{"allowed speed first", 3.6, 8000, 8000, OverSpeed, "match.static_light", "the engine over-speeds: raise Nominal pitch or Pitch trim"},
+		{"allowed speed first, in flight", 3.6, 8000, 8000, OverSpeed, "match.trim", "the engine over-speeds: raise Nominal pitch or Pitch trim"},
+		{"allowed speed first, fast", 3.6, 8000, 8000, OverSpeed, "match.fast", "throttle back at speed"},
+		{"curve ends first", 4.6, 12000, 9500, PastCurve, "match.static_light", "extend Power curve"},
+		{"curve ends first, in flight", 4.6, 12000, 9500, PastCurve, "match.trim", "extend Power curve"},
+		{"allowed speed far below the peak", 3.6, 6000, 6000, OverSpeed, "match.static", "keeps the engine from its speed of greatest power"},
+		{"allowed speed below the curve", 3.6, 2400, 0, Forbidden, "match.static", "Highest allowed speed is not above"},
+		{"level needs more than the held engine gives", 3.6, 5000, 5000, OverSpeed, "match.level", "the engine over-speeds: raise"},
+	} {
+		r := Find(past{e, unit.RPM.SI(tc.limit)}, belt(tc.ratio), p, air(0), Ask{11, 400, 14, 10.7, 160})
+		if r.Static.Status != tc.status || r.Trim.Status != tc.status {
+			t.Errorf("%s: %v, %v", tc.name, r.Static.Status, r.Trim.Status)
+		}
+		near(t, tc.name, unit.RPM.From(r.Static.CrankSpeed), tc.held, 1e-9)
+		found := false
+		for _, c := range r.Checks(0.1) {
+			if c.Key == tc.key {
+				found = c.Past || c.Verdict == reading.Fails
+				if !strings.Contains(c.Cure, tc.cure) {
+					t.Errorf("%s: %s says %q", tc.name, c.Key, c.Cure)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%s: %s says nothing", tc.name, tc.key)
+		}
+	}
+}
+
+// What cures a lugging engine is not what cures one that the air drives.
+func TestLevelFlightIsCuredByItsCause(t *testing.T) {
+	for status, want := range map[Status]string{Lugging: "the engine lugs: lower", Windmilling: "the air drives the propeller: raise", Impossible: "more engine power"} {
+		c := Report{Level: Point{Status: status}}.level(0.1)
+		if c.Verdict != reading.Fails || !strings.HasPrefix(c.Cure, want) {
+			t.Errorf("%v: %s %q", status, c.Verdict, c.Cure)
+		}
+	}
+}
+
+func TestStatesAreFoundByTheirWords(t *testing.T) {
+	for s := Unsolved; s <= Forbidden; s++ {
+		if got := Said(s.String()); got != s {
+			t.Errorf("%d is taken for %d", s, got)
+		}
+	}
+	if Said("it rains") != Unsolved || Matched.Short() != "" || Lugging.Short() == OverSpeed.Short() {
+		t.Error("words that bar")
+	}
+}

@@ -30,7 +30,7 @@ func FullThrottleNear(e Engine, d Drive, p *propeller.Propeller, flow propeller.
 func (m *machine) fullThrottle(near propeller.Point) Point {
 	s := survey{machine: m}
 	if !s.prepare() {
-		return Point{Airspeed: m.flow.Airspeed}
+		return Point{Status: m.spanless(), Airspeed: m.flow.Airspeed}
 	}
 	start := near
 	if near.Power <= 0 {
@@ -126,7 +126,7 @@ func (s *survey) throttledBack(tr part.Transmission, pp propeller.Point) Point {
 		}
 		pp = s.at(tr.SpeedOut)
 		if math.Abs(pp.Power-tr.PowerOut) <= s.tolerance*tr.PowerOut {
-			return s.point(OverSpeed, tr, pp)
+			return s.point(s.held(), tr, pp)
 		}
 		l.learn(pp)
 	}

@@ -8,7 +8,7 @@ import (
 // Checks holds the noise against guide values: none of them fails a machine,
 // and none of them shows that it meets a rule.
 func (r Result) Checks(marginAsked float64) []reading.Check {
-	const slower = "let the propeller turn slower: reduce more, with Diameter, Pitch or Blades raised to take the power"
+	const slower = "let the propeller turn slower: reduce more, with Diameter, Nominal pitch or Pitch trim, or Blades raised to take the power"
 	return []reading.Check{
 		reading.AtMost("noise.tip_mach_guide", "Tip Mach number for quiet flying", r.TipMach, r.spec.TipMachGuide, marginAsked, unit.One).Warn().
 			Source(ultralights).Advice(slower),

@@ -126,7 +126,8 @@ func TestDesignRefusals(t *testing.T) {
 		{"both asked", func(a *Aim) { a.Thrust = 300 }, "either the thrust or the power"},
 		{"too much", func(a *Aim) { a.Power = 1e6 }, "raise"},
 		{"stands", func(a *Aim) { a.Flow.Speed = 0 }, "propeller speed"},
-		{"few stations", func(a *Aim) { a.Stations = 3 }, "four stations"},
+		{"few stations", func(a *Aim) { a.Stations = 3 }, "4 to 60 stations, not 3"},
+		{"many stations", func(a *Aim) { a.Stations = 61 }, "4 to 60 stations, not 61"},
 		{"chords", func(a *Aim) { a.GreatestChord = 0.01 }, "greatest chord"},
 		{"too narrow", func(a *Aim) { a.LeastChord, a.GreatestChord = 0.005, 0.012 }, "greatest chord"},
 		{"too little", func(a *Aim) { a.Power, a.Flow.Airspeed, a.LeastChord = 20, 0, 0.1 }, "least chord"},
@@ -197,4 +198,23 @@ func discThrust(power, airspeed, density, area float64) float64 {
 		}
 	}
 	return (low + high) / 2
+}
+
+// Rows that do not rise are refused in words, not by the fit's panic.
+func TestRowsOutOfOrderAreRefused(t *testing.T) {
+	for _, second := range []float64{0.2, 0.1} {
+		s := Default()
+		s.Shape = Stations
+		for _, x := range []float64{0.2, second, 0.6, 1} {
+			s.Rows = append(s.Rows, []float64{x, 0.1, degrees(12)})
+		}
+		if _, err := New(s); err == nil || !strings.Contains(err.Error(), "put the rows of Blade stations in order") {
+			t.Errorf("second row at %g: %v", second, err)
+		}
+	}
+	s, a := Default(), aim(10)
+	a.Stations = 60
+	if d, err := s.Design(a); err != nil || len(d.Rows) != 60 {
+		t.Errorf("%d rows, %v", len(d.Rows), err)
+	}
 }
