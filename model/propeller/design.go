@@ -180,6 +180,9 @@ func (out *Design) turn(s *Spec, aim Aim) error {
 	if wanted := aim.Thrust + aim.Power; err == nil && math.Abs(lack) > closeEnough*wanted {
 		return fmt.Errorf("a blade no wider than %.0f mm jumps into stall where it would give that: raise the greatest chord or Blades, or ask for less", 1000*aim.GreatestChord)
 	}
+	if err == nil && out.Built.Status != Valid {
+		return fmt.Errorf("the blade as built is %s; ask for another speed, airspeed or thrust", out.Built.Status)
+	}
 	for i := range out.Rows {
 		out.Rows[i].Angle = out.Blade.Rows[i][2]
 	}

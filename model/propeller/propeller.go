@@ -17,18 +17,15 @@ type Propeller struct {
 	stations []station
 }
 
-// single is why a propeller of one blade and a counterweight is not taken: the
+// Single is why what carries a propeller of one blade is not rated: the
 // counterweight balances mass, never thrust.
-const single = "a single blade pulls beside the shaft, at about 0.7 of the radius: its whole thrust bends the axle and turns with it, " +
-	"and neither axle, bearings nor bolts are rated for that here; set Blades to 2 or more"
+const Single = "a single blade pulls beside the shaft, at about 0.7 of the radius: its thrust bends the shaft once a turn, " +
+	"and neither axle, bearings, bolts nor mounts are rated for that here; set Blades to 2 or more to have them rated"
 
 // New cuts the blade into stations. It fails when the hub, the chords or the
 // stations given do not make a blade.
 func New(s Spec) (Propeller, error) {
 	s = s.Clone()
-	if s.Blades == 1 {
-		return Propeller{}, errors.New(single)
-	}
 	o, err := s.outline()
 	if err != nil {
 		return Propeller{}, err
