@@ -4,6 +4,7 @@ import (
 	"backspan/model/match"
 	"backspan/model/noise"
 	"backspan/model/propeller"
+	"backspan/model/reading"
 )
 
 // reportNoise listens to the machine standing at full throttle: there it can
@@ -15,6 +16,9 @@ func (c *chain) reportNoise(m match.Report) {
 		return
 	case !flies(m.Static):
 		c.withheld(noise.Result{}.Readings(), sentence(m.Static.Propeller.Status.String()))
+		return
+	case m.Static.Propeller.StallMargin < 0:
+		c.add(reading.Blank(noise.Result{}.Readings(), noise.Stalled), noise.StalledChecks())
 		return
 	}
 	var loads [propeller.Cells]propeller.StationLoad
