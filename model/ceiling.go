@@ -48,7 +48,6 @@ func (c *chain) climbs(p match.Point, density float64) (rate float64, ok bool) {
 // the propeller keeps its figure of merit, in the troposphere's density law
 // reckoned from the site.
 func (c *chain) ceilingGuess(m match.Report) float64 {
-	const lapseRate, exponent = 0.0065, 4.2559
 	_, level := flight.Level(c.study.Wing, c.allUp(), c.air.Density)
 	thin, thick, line := 0.2, 1.0, thrustLine(m)
 	for range 12 {
@@ -60,7 +59,7 @@ func (c *chain) ceilingGuess(m match.Report) float64 {
 			thin = middle
 		}
 	}
-	return c.air.Altitude + c.air.Temperature/lapseRate*(1-math.Pow(thick, 1/exponent))
+	return c.air.Altitude + air.Thinner(c.air.Temperature, thick)
 }
 
 // flow is a flow of the propeller in that air, without speeds.

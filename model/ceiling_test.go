@@ -27,9 +27,7 @@ func built(t testing.TB, v *Variant) (*chain, match.Report) {
 }
 
 func (c *chain) fullThrottle(airspeed float64) match.Point {
-	flow := c.flow(c.air)
-	flow.Airspeed = airspeed
-	return match.FullThrottle(output{c.engine, c.variant.Cooling}, c.drive, &c.propeller, flow)
+	return match.Find(output{c.engine, c.variant.Cooling}, c.drive, &c.propeller, c.flow(c.air), match.Ask{Trim: airspeed}).Trim
 }
 
 // aloft is the climb at an altitude by the whole match, engine and air made

@@ -76,6 +76,7 @@ func (c *chain) run() {
 	c.reportUpkeep(m)
 	c.reportShaking(m)
 	c.reportSafety(m)
+	c.unload(m)
 	c.add(c.air.Readings(), nil)
 	c.add(c.torsionalReadings(), nil)
 }

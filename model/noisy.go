@@ -4,10 +4,8 @@ import (
 	"backspan/model/match"
 	"backspan/model/noise"
 	"backspan/model/propeller"
+	"backspan/model/reading"
 )
-
-// cells is more than a blade is cut into.
-const cells = 32
 
 // reportNoise listens to the machine standing at full throttle: there it can
 // be measured with the same means.
@@ -19,8 +17,11 @@ func (c *chain) reportNoise(m match.Report) {
 	case !flies(m.Static):
 		c.withheld(noise.Result{}.Readings(), sentence(m.Static.Propeller.Status.String()))
 		return
+	case m.Static.Propeller.StallMargin < 0:
+		c.add(reading.Blank(noise.Result{}.Readings(), noise.Stalled), noise.StalledChecks())
+		return
 	}
-	var loads [cells]propeller.StationLoad
+	var loads [propeller.Cells]propeller.StationLoad
 	p := &m.Static.Propeller
 	in := noise.Input{
 		Source: noise.Source{

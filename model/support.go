@@ -65,9 +65,9 @@ func (c *chain) axleLoads(m match.Report, l shaft.Loads) shaft.Loads {
 	l.Thrust, l.Torque, l.Speed = m.Static.Propeller.Thrust, m.Static.Propeller.Torque, spinning
 	l.GyroCouple = (c.propeller.PolarInertia() + c.drive.SpinningInertia()) * spinning * c.study.Wing.TurnRate
 	l.GyroPeak = l.GyroCouple
-	// Two blades resist a turn about the axis they lie along and give way about
+	// One blade or two resist a turn about the axis they lie along and give way about
 	// the other: the couple swings between nothing and twice its mean.
-	if c.variant.Propeller.Blades == 2 {
+	if c.variant.Propeller.Blades <= 2 {
 		l.GyroPeak *= 2
 	}
 	return l

@@ -94,7 +94,7 @@ func (c *chain) flightInput(m match.Report) flight.Input {
 		Line: thrustLine(m), Ceiling: c.ceiling(m), FullFuelFlow: param.Known(m.Trim.FuelFlow), FuelMass: s.FuelMass, FuelDensity: c.variant.Engine.FuelDensity,
 		ShaftTorque: m.Static.Propeller.Torque, PropellerInertia: c.propeller.PolarInertia(), PropellerSpeed: m.Static.PropellerSpeed,
 		DrivenInertia: c.drive.SpinningInertia(), CrankInertia: c.variant.Engine.CrankInertia + c.drive.CrankInertia(), CrankSpeed: m.Static.CrankSpeed,
-		CrankTurn: c.variant.Engine.Turns, Turn: c.drive.Turn(),
+		CrankTurn: c.variant.Engine.Turns, Turn: c.drive.Turn(), Blades: c.propeller.Blades(),
 		LevelFuelFlow: levelFuel(m.Level), LightFuelFlow: levelFuel(m.Light),
 	}
 	return in

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 
@@ -31,7 +32,7 @@ func (w *bladeWords) flags() *flag.FlagSet {
 	fs.StringVar(&w.widest, "greatest-chord", "", "widest chord that can be built; without it that of the present blade")
 	fs.StringVar(&w.diameter, "diameter", "", "another diameter than the present one")
 	fs.IntVar(&w.blades, "blades", 0, "another number of blades than the present one")
-	fs.IntVar(&w.stations, "stations", 12, "how many rows")
+	fs.IntVar(&w.stations, "stations", 12, "how many rows, 4 to 60")
 	fs.StringVar(&w.saveAs, "save-as", "", "keep the blade as a new variant of this name in the study's file")
 	fs.StringVar(&w.format, "format", string(report.Table), "table, json, csv or markdown")
 	return fs
@@ -69,10 +70,10 @@ func (w *bladeWords) design(s study) (explore.BladeFound, error) {
 		return explore.BladeFound{}, err
 	}
 	v := s.Variants[i].Clone()
-	for _, c := range []struct{ key, text string }{{"propeller.diameter", w.diameter}, {"propeller.blades", count(w.blades)}} {
+	for _, c := range []struct{ option, key, text string }{{"diameter", "propeller.diameter", w.diameter}, {"blades", "propeller.blades", count(w.blades)}} {
 		if q, ok := param.Find(v.Sections(), c.key); ok && c.text != "" {
 			if err := q.Set(c.text); err != nil {
-				return explore.BladeFound{}, err
+				return explore.BladeFound{}, optionError(c.option, err)
 			}
 		}
 	}
@@ -81,6 +82,15 @@ func (w *bladeWords) design(s study) (explore.BladeFound, error) {
 		return explore.BladeFound{}, err
 	}
 	return explore.Blade(s.Study, &v, wish)
+}
+
+// optionError names the option whose value the parameter did not take.
+func optionError(option string, err error) error {
+	var r *param.Refusal
+	if errors.As(err, &r) {
+		return fmt.Errorf("--%s: %s", option, r.Reason)
+	}
+	return fmt.Errorf("--%s: %w", option, err)
 }
 
 func count(n int) string {
@@ -126,7 +136,7 @@ func (p program) keepBlade(s study, found explore.BladeFound, name string) error
 
 func bladeSheet(name string, f explore.BladeFound) report.Sheet {
 	sheet := report.Sheet{
-		Title: f.Variant.Name + ": " + f.Variant.Notes,
+		Title: f.Variant.Name + ": " + f.Brief,
 		Head:  []string{"Share of radius", "Radius", "Chord", "Least-loss chord", "Thickness", "Blade angle", "Reynolds number"},
 		Plain: [][]string{{"share_of_radius", "radius_mm", "chord_mm", "least_loss_chord_mm", "thickness_mm", "blade_angle_deg", "reynolds"}},
 		Note:  bladeNote(f),

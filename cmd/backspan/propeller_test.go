@@ -74,8 +74,10 @@ func TestBladeTakesWishes(t *testing.T) {
 		{[]string{"--power", "11 N"}, "--power"},
 		{[]string{"--power", "11 kW", "--thrust", "300"}, "either the thrust or the power"},
 		{[]string{"--lift", "3"}, "0.1 to 1.5"},
-		{[]string{"--stations", "2"}, "four stations"},
-		{[]string{"--diameter", "9 m"}, "600 to 2000 mm"},
+		{[]string{"--stations", "2"}, "4 to 60 stations, not 2"},
+		{[]string{"--stations", "9000"}, "4 to 60 stations, not 9000"},
+		{[]string{"--blades", "9"}, "--blades: 9 is outside 1 to 6"},
+		{[]string{"--diameter", "9 m"}, "--diameter: 9000 mm is outside 600 to 2000 mm"},
 		{[]string{"--variant", "Belt 999"}, "Belt 190"},
 		{[]string{"--power", "900 kW"}, "raise"},
 	} {

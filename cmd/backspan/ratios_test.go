@@ -15,7 +15,7 @@ func TestRatiosMarkTheBest(t *testing.T) {
 	if s.status != 0 || s.err != "" || strings.Count(s.out, "<- best") != 1 {
 		t.Fatalf("status %d, %q\n%s", s.status, s.err, s.out)
 	}
-	for _, says := range []string{"Belt 190: thrust", "Driven pulley", "Best: greatest climb", "neither lugs nor over-speeds", "the engine lugs", "the engine over-speeds"} {
+	for _, says := range []string{"Belt 190: thrust", "Driven pulley", "Best: greatest climb", "neither lugs nor over-speeds", "the engine lugs", "the engine runs past the end of its Power curve"} {
 		if !strings.Contains(s.out, says) {
 			t.Errorf("does not say %q:\n%s", says, s.out)
 		}

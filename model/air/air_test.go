@@ -2,7 +2,6 @@ package air
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -10,19 +9,6 @@ import (
 	"backspan/model/internal/anyspec"
 	"backspan/model/reading"
 )
-
-func TestStandardRefusesHeightsOutsideItsTable(t *testing.T) {
-	for _, h := range []float64{-501, 11001, math.NaN(), math.Inf(1)} {
-		if _, err := Standard(h); err == nil || !strings.Contains(err.Error(), "-500 to 11000 m") {
-			t.Errorf("Standard(%g) = %v, want a refusal that names the range", h, err)
-		}
-	}
-	for _, h := range []float64{-500, 0, 11000} {
-		if _, err := Standard(h); err != nil {
-			t.Errorf("Standard(%g): %v", h, err)
-		}
-	}
-}
 
 func TestTheDayMovesTheAir(t *testing.T) {
 	standard := Spec{Altitude: 1000}.State()
@@ -63,15 +49,23 @@ func sign(x float64) int {
 
 func TestDensityAltitudeOfStandardAirIsTheAltitude(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		h := rapid.Float64Range(lowest, highest).Draw(t, "altitude")
-		s, err := Standard(h)
-		if err != nil {
-			t.Fatal(err)
-		}
+		h := rapid.Float64Range(-500, Highest).Draw(t, "altitude")
+		s := Spec{Altitude: h}.State()
 		if math.Abs(s.DensityAltitude-h) > 1e-6 {
 			t.Errorf("density altitude %.9g at %.9g m", s.DensityAltitude, h)
 		}
 	})
+}
+
+// Thin air above any place: density there over density here is the share.
+func TestThinnerIsTheHeightOfTheShare(t *testing.T) {
+	for _, low := range []float64{0, 640, 3000} {
+		here := Spec{Altitude: low}.State()
+		there := Spec{Altitude: low + Thinner(here.Temperature, 0.7)}.State()
+		if got := there.Density / here.Density; math.Abs(got-0.7) > 1e-9 {
+			t.Errorf("%g of the density above %g m", got, low)
+		}
+	}
 }
 
 func TestAnySiteHasFiniteAir(t *testing.T) {

@@ -3,7 +3,6 @@
 package air
 
 import (
-	"fmt"
 	"math"
 
 	"backspan/model/unit"
@@ -25,22 +24,14 @@ const (
 	sutherlandTemperature = 110.4    // K
 )
 
-// The heights between which Standard answers, geopotential, m.
-const (
-	lowest  = -500.0
-	highest = 11000.0
-)
+// SeaLevelDensity is that of the dry standard air at sea level, kg/m³.
+const SeaLevelDensity = seaLevelPressure / (gasConstant * seaLevelTemperature)
+
+// Highest is the geopotential altitude, m, at which the troposphere ends and
+// with it what this package knows.
+const Highest = 11000.0
 
 const pressureExponent = unit.StandardGravity / (lapseRate * gasConstant)
-
-// Standard returns the dry standard air at a geopotential altitude, m. It is
-// an error outside −500 to 11 000 m. Source: ISO 2533, troposphere.
-func Standard(geopotential float64) (State, error) {
-	if !(geopotential >= lowest && geopotential <= highest) {
-		return State{}, fmt.Errorf("the standard atmosphere is given from %g to %g m, not at %g m", lowest, highest, geopotential)
-	}
-	return Spec{Altitude: geopotential}.State(), nil
-}
 
 func standardTemperature(geopotential float64) float64 {
 	return seaLevelTemperature - lapseRate*geopotential
@@ -51,10 +42,16 @@ func standardPressure(geopotential float64) float64 {
 }
 
 // densityAltitude is the altitude, m, at which the standard atmosphere has the
-// density, kg/m³: the troposphere's law solved for the height.
+// density, kg/m³.
 func densityAltitude(density float64) float64 {
-	const seaLevelDensity = seaLevelPressure / (gasConstant * seaLevelTemperature)
-	return seaLevelTemperature / lapseRate * (1 - math.Pow(density/seaLevelDensity, 1/(pressureExponent-1)))
+	return Thinner(seaLevelTemperature, density/SeaLevelDensity)
+}
+
+// Thinner is how far above a place with a temperature, K, the density has
+// fallen to a share (> 0) of that of the place, m: the troposphere's law solved
+// for the height.
+func Thinner(temperature, share float64) float64 {
+	return temperature / lapseRate * (1 - math.Pow(share, 1/(pressureExponent-1)))
 }
 
 // soundSpeed is that of dry air, m/s. Humidity would add less than half a

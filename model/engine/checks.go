@@ -13,7 +13,7 @@ func (r Running) Checks(marginAsked float64) []reading.Check {
 	return []reading.Check{
 		reading.AtMost("engine.speed_limit", "Engine speed allowed, standing", r.Speed, r.SpeedLimit, marginAsked, unit.RPM).
 			Source("Highest allowed speed, as set").
-			Advice("Give the propeller more pitch or diameter, or correct Highest allowed speed."),
+			Advice("Raise Nominal pitch or Pitch trim, or Diameter, or correct Highest allowed speed."),
 		reading.AtMost("engine.air_correction_valid", "Air correction within its standard",
 			math.Abs(r.CorrectionFactor-1), correctionBand, 0, unit.One).Warn().
 			Source(r.Correction.source() + "; stated for factors of 0.93 to 1.07").

@@ -5,20 +5,19 @@ import (
 	"slices"
 
 	"backspan/model"
+	"backspan/model/match"
 	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
 
-const races = "the engine over-speeds"
-
 // bars are the checks that keep a ratio from being the best when they fail,
-// with the word for each.
+// with the word for each; where the match says itself why, its word comes first.
 var bars = map[string]string{
-	"match.static":       "the engine lugs",
-	"match.static_light": races,
-	"match.trim":         races,
-	"engine.speed_limit": races,
+	"match.static":       match.Lugging.Short(),
+	"match.static_light": match.OverSpeed.Short(),
+	"match.trim":         match.OverSpeed.Short(),
+	"engine.speed_limit": match.OverSpeed.Short(),
 	"propeller.tip_mach": "tip Mach number past its limit",
 	"propeller.model":    "outside the propeller's model",
 }
@@ -39,6 +38,9 @@ func (p *Ratio) take(o model.Outcome) {
 	}
 	for _, c := range o.Checks {
 		word, bar := bars[c.Key]
+		if said := match.Said(c.Why).Short(); bar && said != "" {
+			word = said
+		}
 		switch {
 		case bar && slices.Contains(p.Barred, word):
 		case bar && c.Verdict == reading.Fails, c.Key == "propeller.tip_mach" && c.Past:

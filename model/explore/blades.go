@@ -3,8 +3,10 @@ package explore
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"backspan/model"
+	"backspan/model/flight"
 	"backspan/model/param"
 	"backspan/model/propeller"
 	"backspan/model/unit"
@@ -26,7 +28,8 @@ type BladeWish struct {
 type BladeFound struct {
 	Aim           propeller.Aim
 	Design        propeller.Design
-	Variant       model.Variant // the machine with the blade, not yet named anew
+	Brief         string        // what it is for, in one sentence
+	Variant       model.Variant // the machine with the blade, not yet named anew; its notes end with the brief
 	Before, After model.Outcome // the machine as it is, and with the blade
 }
 
@@ -45,8 +48,9 @@ func Blade(s *model.Study, v *model.Variant, wish BladeWish) (BladeFound, error)
 		return f, err
 	}
 	f.Variant.Propeller = f.Design.Blade
-	f.Variant.Notes = fmt.Sprintf("Blade of least induced loss for %s at %s and %s, lift coefficient %.2f.",
+	f.Brief = fmt.Sprintf("Blade of least induced loss for %s at %s and %s, lift coefficient %.2f.",
 		f.wanted(), unit.RPM.Text(f.Aim.Flow.Speed), unit.KilometrePerHour.Text(f.Aim.Flow.Airspeed), f.Aim.Lift)
+	f.Variant.Notes = strings.TrimSpace(f.Variant.Notes + " " + f.Brief)
 	f.After = model.Evaluate(s, &f.Variant)
 	return f, nil
 }
@@ -70,24 +74,40 @@ func (w BladeWish) aim(s *model.Study, v *model.Variant, now model.Outcome) (pro
 	if w.GreatestChord.Known {
 		aim.GreatestChord = w.GreatestChord.Value
 	}
-	var err error
+	var lacks []string
+	var why error
 	fill := func(known bool, to *float64, name string, of func() (float64, error)) {
-		if known || err != nil {
+		if known {
 			return
 		}
-		var why error
-		if *to, why = of(); why != nil {
-			err = fmt.Errorf("%s is not given, and the machine as it is has no working point at trim to take it from: %w", name, why)
+		x, err := of()
+		if err != nil {
+			lacks, why = append(lacks, name), err
+			return
 		}
+		*to = x
 	}
-	fill(w.Airspeed.Known, &aim.Flow.Airspeed, "the airspeed", func() (float64, error) { return readingOf(now, "flight.trim_speed") })
+	fill(w.Airspeed.Known, &aim.Flow.Airspeed, "the airspeed", func() (float64, error) { return trimSpeed(s, now) })
 	fill(w.Speed.Known, &aim.Flow.Speed, "the propeller's speed", func() (float64, error) {
 		return product(now, "match.trim_speed", "drive.output_speed", "engine.speed")
 	})
 	fill(w.Thrust.Known || w.Power.Known, &aim.Power, "thrust or power", func() (float64, error) {
 		return product(now, "match.trim_power", "drive.efficiency", "")
 	})
-	return aim, err
+	if len(lacks) > 0 {
+		return aim, fmt.Errorf("not given: %s; and the machine as it is has no working point at trim to take it from: %w", strings.Join(lacks, ", "), why)
+	}
+	return aim, nil
+}
+
+// trimSpeed is that of level flight at the machine's mass, whether or not its
+// engine can hold it.
+func trimSpeed(s *model.Study, now model.Outcome) (float64, error) {
+	if now.Stack.MassReady <= 0 {
+		return readingOf(now, "flight.trim_speed")
+	}
+	speed, _ := flight.Level(s.Wing, flight.AllUp(s.Wing, s.Seat, s.Pilot.Measured().Mass, now.Stack.MassReady), s.Site.State().Density)
+	return speed, nil
 }
 
 // widest is the greatest chord of a blade.

@@ -44,6 +44,7 @@ func TestPitchSearchFindsTheBest(t *testing.T) {
 func TestPitchSearchBarsWhatTheEngineCannotDo(t *testing.T) {
 	s := model.Sample()
 	v := &s.Variants[s.Index("Belt 190")]
+	v.Engine.SpeedLimit = unit.RPM.SI(9000)
 	c, err := Pitches(s, v, 0.3, 1.2, 31, BestClimb)
 	if err != nil {
 		t.Fatal(err)
@@ -123,12 +124,21 @@ func TestBladeSaysWhatIsMissing(t *testing.T) {
 		t.Fatal(err)
 	}
 	v.Propeller.Diameter = 1.9
-	if _, err := Blade(s, &v, BladeWish{Lift: 0.6, Stations: 12}); err == nil || !strings.Contains(err.Error(), "speed is not given") {
+	if _, err := Blade(s, &v, BladeWish{Lift: 0.6, Stations: 12}); err == nil || !strings.Contains(err.Error(), "not given: the propeller's speed, thrust or power;") {
 		t.Error(err)
 	}
-	wish := BladeWish{Lift: 0.6, Stations: 12, Power: param.Known(12e3), Speed: param.Known(200), Airspeed: param.Known(11)}
-	if _, err := Blade(s, &v, wish); err != nil {
-		t.Errorf("all is given, and yet: %v", err)
+	v.Notes = "As first built."
+	wish := BladeWish{Lift: 0.6, Stations: 12, Power: param.Known(12e3), Speed: param.Known(200)}
+	f, err := Blade(s, &v, wish)
+	if err != nil {
+		t.Fatalf("all is given, and yet: %v", err)
+	}
+	usual, _ := f.After.Reading("flight.trim_speed")
+	if math.Abs(f.Aim.Flow.Airspeed/usual.Value-1) > 0.01 {
+		t.Errorf("aims at %g m/s, trim is %s", f.Aim.Flow.Airspeed, usual.Text())
+	}
+	if f.Variant.Notes != "As first built. "+f.Brief || !strings.HasPrefix(f.Brief, "Blade of least induced loss for 12.0 kW") {
+		t.Errorf("notes %q", f.Variant.Notes)
 	}
 }
 

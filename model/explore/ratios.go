@@ -1,6 +1,7 @@
 package explore
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"runtime"
@@ -110,13 +111,32 @@ func (c *Chart) layOut(v *model.Variant, from, to float64, n int) ([]*model.Vari
 		}
 		point, machine := Ratio{Asked: ratio}, &m
 		if err := p.SetNumber(value); err != nil {
-			point.Barred, machine = []string{p.Label + ": " + err.Error()}, nil
+			point.Barred, machine, point.Set = []string{refused(err)}, nil, tried(p, value)
+		} else {
+			point.Set = p.Show()
 		}
-		point.Set = p.Show()
 		c.Parameter = p.Label
 		c.Points, machines = append(c.Points, point), append(machines, machine)
 	}
 	return machines, nil
+}
+
+// refused is why a parameter did not take a value that nobody typed: what it
+// kept instead is not of interest.
+func refused(err error) string {
+	var r *param.Refusal
+	if errors.As(err, &r) {
+		return r.Param.Label + ": " + r.Reason
+	}
+	return err.Error()
+}
+
+// tried is a value that the parameter did not take, as a form would show it.
+func tried(p param.Param, value float64) string {
+	if p.Kind == param.KindWhole {
+		return fmt.Sprint(value)
+	}
+	return p.Unit.Text(value)
 }
 
 // evaluate works the machines on all processors and hands each outcome to take.

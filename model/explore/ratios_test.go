@@ -9,6 +9,7 @@ import (
 
 	"backspan/model"
 	"backspan/model/drive"
+	"backspan/model/match"
 	"backspan/model/param"
 )
 
@@ -86,7 +87,7 @@ func TestPointIsTheMachineAsTyped(t *testing.T) {
 
 // Standing the engine keeps within its speeds, in flight it does not: barred.
 func TestOverSpeedInFlightBars(t *testing.T) {
-	c, err := chart(t, "Belt 190", nil, 3.4, 3.56, 12)
+	c, err := chart(t, "Belt 190", [][2]string{{"engine.speed_limit", "9000"}}, 3.4, 3.56, 12)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -94,13 +95,26 @@ func TestOverSpeedInFlightBars(t *testing.T) {
 	for _, p := range c.Points {
 		if p.Static.Value < p.Trim.Value && p.Trim.Value > 942.47 {
 			found = true
-			if len(p.Barred) != 1 || p.Barred[0] != races {
+			if len(p.Barred) != 1 || p.Barred[0] != match.OverSpeed.Short() {
 				t.Errorf("%.3f: %v", p.Ratio.Value, p.Barred)
 			}
 		}
 	}
 	if !found {
 		t.Error("no ratio over-speeds in flight alone")
+	}
+}
+
+// An engine that lugs is not said to over-speed, standing or in flight.
+func TestLuggingIsNotCalledOverSpeed(t *testing.T) {
+	c, err := chart(t, "Belt 190", nil, 1.4, 1.8, 4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range c.Points {
+		if len(p.Barred) != 1 || p.Barred[0] != match.Lugging.Short() {
+			t.Errorf("%.3f: %v", p.Ratio.Value, p.Barred)
+		}
 	}
 }
 
@@ -171,7 +185,8 @@ func TestNoBestSaysWhatBars(t *testing.T) {
 		from, to   float64
 	}{
 		{"all too low", "the engine lugs", nil, 1.8, 2.2},
-		{"all too high", "the engine over-speeds", nil, 3.6, 3.85},
+		{"all too high", "the engine over-speeds", [][2]string{{"engine.speed_limit", "8500"}}, 3.6, 3.85},
+		{"curve too short", "the engine runs past the end of its Power curve", nil, 3.6, 3.85},
 		{"quiet tips asked", "tip Mach", [][2]string{{"propeller.tip_mach_limit", "0.45"}}, 2.7, 3.1},
 	} {
 		c, err := chart(t, "Belt 190", tc.change, tc.from, tc.to, 4)
@@ -196,7 +211,12 @@ func TestBarredClimbIsNamed(t *testing.T) {
 func TestRatioOutsideItsParameterSaysSo(t *testing.T) {
 	c, err := chart(t, "Belt 190", nil, 3, 8, 6)
 	last := c.Points[len(c.Points)-1]
-	if err != nil || len(last.Barred) != 1 || !strings.Contains(last.Barred[0], "Driven pulley") {
+	if err != nil || len(last.Barred) != 1 || strings.Count(last.Barred[0], "Driven pulley") != 1 || last.Set != "572 mm" || strings.Contains(last.Barred[0], "kept") {
+		t.Errorf("%v: %+v", err, last)
+	}
+	c, err = chart(t, "Gear 190", nil, 3, 12, 6)
+	last = c.Points[len(c.Points)-1]
+	if err != nil || len(last.Barred) != 1 || strings.Count(last.Barred[0], "Wheel teeth") != 1 || last.Set != "228" {
 		t.Errorf("%v: %+v", err, last)
 	}
 }

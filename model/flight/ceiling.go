@@ -3,15 +3,17 @@ package flight
 import (
 	"math"
 
+	"backspan/model/air"
 	"backspan/model/param"
+	"backspan/model/unit"
 )
 
 // ServiceClimb is the climb rate left at the service ceiling, m/s.
 const ServiceClimb = 0.5
 
 const (
-	airEnds      = 11000 // the standard atmosphere's troposphere, m
-	closeEnough  = 0.05  // climb rate taken for none, m/s
+	airEnds      = air.Highest
+	closeEnough  = 0.05 // climb rate taken for none, m/s
 	unsettled    = 0.15
 	mostCeilings = 3 // climbs worked out
 	mostRetreats = 4
@@ -64,7 +66,7 @@ func read(at, rates []float64) Ceiling {
 	last := rates[len(rates)-1]
 	switch {
 	case absolute > airEnds && at[len(at)-1] == airEnds:
-		return Ceiling{Why: "it lies above 11 000 m, where the model of the air ends"}
+		return Ceiling{Why: "it lies above " + unit.Metre.Text(airEnds) + ", where the model of the air ends"}
 	case !(absolute > at[0]) || absolute > airEnds || math.Abs(last) > unsettled:
 		return Ceiling{Why: "the climb rates at height do not settle on a ceiling"}
 	}

@@ -1,6 +1,8 @@
 package flight
 
 import (
+	"math"
+
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -8,9 +10,9 @@ import (
 // Checks holds the flight against its limits. What lies within the share
 // marginAsked above a limit is thin.
 func (r Result) Checks(marginAsked float64) []reading.Check {
-	const stronger = "raise the thrust at flying speed with Diameter, Pitch or the drive's ratio, or lower the ready mass"
+	const stronger = "raise the thrust at flying speed with Diameter, Nominal pitch or Pitch trim, or the drive's ratio, or lower the ready mass"
 	checks := []reading.Check{
-		reading.AtLeast("flight.level_thrust", "Full throttle holds level flight", r.FullThrust, r.Thrust, marginAsked, unit.Newton).
+		reading.AtLeast("flight.level_thrust", "Full throttle holds level at trim", r.FullThrust, r.Thrust, marginAsked, unit.Newton).
 			Source(mechanics).Advice(stronger),
 		r.climb(marginAsked).Source("own requirement, Least climb rate").Advice(stronger),
 		r.run(marginAsked).Source("own requirement, Longest take-off run").Advice(stronger + "; or wait for a Headwind"),
@@ -41,15 +43,17 @@ func (r Result) run(marginAsked float64) reading.Check {
 	return reading.AtMost(key, label, r.Run.Distance, r.LongestRun, marginAsked, unit.Metre)
 }
 
-// riserTwist asks whether lines and weight can turn the body back at all.
+// riserTwist asks whether the lines can turn the body back at all, in the worse
+// of steady climb and the moments after the throttle is opened.
 func (r Result) riserTwist(marginAsked float64) reading.Check {
 	const key, label = "flight.riser_twist", "Lines hold the body against torque"
 	if !r.HangsFull {
 		return reading.Unrated(key, label, noHang)
 	}
-	return reading.AtMost(key, label, r.TwistMoment, r.TwistHeld, marginAsked, unit.NewtonMetre).
-		Source("mechanics, two-line suspension: past it the risers twist and nothing stops them").
-		Advice("bring the body upright under power (Thrust line above hip axis, Hang points behind back plane), widen Hang point spacing, or take less torque")
+	t, when := r.worstTwist()
+	return reading.AtMost(key, label, math.Abs(t.Moment), t.Held, marginAsked, unit.NewtonMetre).
+		Source("mechanics, two-line suspension, " + when + ": past it the risers twist and nothing stops them").
+		Advice("bring the shaft nearer to square with the lines (Thrust line above hip axis, Hang points behind back plane), widen Hang point spacing, take less torque, and open the throttle slowly")
 }
 
 // cautions are what no figure here can clear.
@@ -61,7 +65,7 @@ func (r Result) cautions() []reading.Check {
 			"not reckoned: thrust ahead of the wing and brake or slow trim together bring the wing near its stall; never full power with deep brake"+training),
 		reading.Unrated("flight.torque_steering", "Torque, brake and risers",
 			"not rated: under power the craft turns "+string(to)+"; holding it straight with deep "+string(to.other())+
-				" brake can stall that side, and opening the throttle suddenly can twist the risers: shift weight "+string(to.other())+
+				" brake can stall that side; opening the throttle suddenly turns the nose to the "+string(r.Opening.side())+" first and can twist the risers: shift weight "+string(to.other())+
 				", open it slowly"+training),
 		reading.Unrated("flight.runner", "Legs keep up with the take-off run",
 			"not rated: lift-off is at "+unit.KilometrePerHour.Text(r.Run.GroundSpeed)+" over the ground under the machine's weight; nobody's running is known here; take off into wind"+training),

@@ -137,10 +137,15 @@ func TestVerdicts(t *testing.T) {
 	} {
 		in := sample()
 		tc.set(&in)
+		found := false
 		for _, c := range Fly(&in).Checks(0.05) {
+			found = found || c.Key == tc.check
 			if c.Key == tc.check && c.Verdict != tc.want {
 				t.Errorf("%s: %s %s (%s), want %s", tc.name, c.Key, c.Verdict, c.Text(), tc.want)
 			}
+		}
+		if !found {
+			t.Errorf("%s: there is no check %s", tc.name, tc.check)
 		}
 	}
 }

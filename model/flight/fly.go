@@ -37,6 +37,7 @@ type Input struct {
 	DrivenInertia    float64 // polar, of all else that turns with the propeller, kg·m²
 	CrankInertia     float64 // polar, of all that turns with the crank, kg·m²
 	CrankSpeed       float64 // rad/s
+	Blades           int     // of the propeller
 	CrankTurn        part.Turn
 	Turn             int // propeller against crank: +1 the same way, −1 reversed
 }
@@ -56,6 +57,7 @@ type Result struct {
 	Climbs     bool    // a steady climb exists at full throttle
 	ClimbAngle float64 // rad
 	ClimbRate  float64 // m/s
+	SinkOff    float64 // at trim with the engine stopped, m/s
 
 	FullFuel  param.Slot // full throttle at trim, m³/s
 	LevelFuel param.Slot // m³/s
@@ -73,9 +75,9 @@ type Result struct {
 	HangLoadDifference float64    // more on one side and less on the other, N
 	WeightShift        float64    // sideways, that balances the torque, m
 	Bank               param.Slot // when nothing balances the torque, rad
-	Twist              param.Slot // of the body against the wing, rad
-	TwistMoment        float64    // what of the torque twists, N·m
-	TwistHeld          float64    // the most that lines and weight turn back, N·m
+	Twist              Twist      // in the steady climb
+	Twists             bool       // which has lines that hold the body
+	Opening            Twist      // just after the throttle is opened
 
 	GyroscopicCouple    float64 // of the propeller, at 1 rad/s, N·m
 	CrankMomentum       float64 // of all that turns with the crank, positive with the propeller, kg·m²/s
@@ -84,7 +86,8 @@ type Result struct {
 	NetCouple           float64 // of all that spins, at the turn rate, N·m
 	AngularAcceleration float64 // in pitch, of the net couple, rad/s²
 	YawAcceleration     float64 // in yaw, of the same couple, rad/s²
-	TurnPull            float64 // outward pull of the machine's mass at the turn rate, N
+	NetSwing            float64 // by which it rises and falls twice a turn, N·m
+	TurnPull            float64 // rearward pull of the machine's mass at the turn rate, N
 }
 
 // Fly puts the craft into steady flight.
@@ -100,6 +103,7 @@ func Fly(in *Input) Result {
 	r.TrimSpeed, r.Thrust = Level(*w, r.AllUp, in.AirDensity)
 	r.FullThrust = in.Line.At(r.TrimSpeed)
 	r.steadyClimb(in)
+	r.SinkOff = sinkOff(*w, r.AllUp, in.AirDensity)
 	r.Speeds = LevelSpeeds(*w, r.AllUp, in.AirDensity, in.Line)
 	r.Run = TakeOff(*w, r.AllUp, in.AirDensity, in.Line)
 
@@ -113,6 +117,7 @@ func Fly(in *Input) Result {
 	}
 	r.cruise(in)
 	r.torque(in, body)
+	r.twists(in, body, drag)
 	r.spin(in, body)
 	return r
 }
@@ -138,21 +143,21 @@ func (r *Result) torque(in *Input, body hung) {
 	r.HangLoadDifference = in.ShaftTorque / in.HangSpacing
 	r.WeightShift = in.ShaftTorque / weight
 	r.Bank = arcsine(in.ShaftTorque, weight*(in.Wing.LineHeight+body.below))
-	r.TwistHeld = twistStiffness(body.weight, in.HangSpacing, in.Wing.LineSpread, in.Wing.LineHeight)
-	if r.HangsFull {
-		moment := in.ShaftTorque * math.Sin(r.HangFull)
-		r.TwistMoment, r.Twist = math.Abs(moment), arcsine(moment, r.TwistHeld)
-	}
 }
 
 // spin finds the gyroscopic couples: spin momentum times turn rate, at right
-// angles to both.
+// angles to both. One blade or two resist a turn about the axis along them and
+// give way about the other: the propeller's share swings between nothing and
+// twice its mean.
 func (r *Result) spin(in *Input, body hung) {
 	r.TurnRate = in.Wing.TurnRate
 	r.GyroscopicCouple = in.PropellerInertia * in.PropellerSpeed
 	r.CrankMomentum = float64(in.Turn) * in.CrankInertia * in.CrankSpeed
 	r.AngularMomentum = r.GyroscopicCouple + in.DrivenInertia*in.PropellerSpeed + r.CrankMomentum
 	r.NetCouple = math.Abs(r.AngularMomentum) * r.TurnRate
+	if in.Blades > 0 && in.Blades <= 2 {
+		r.NetSwing = r.GyroscopicCouple * r.TurnRate
+	}
 	if body.inertia > 0 {
 		r.AngularAcceleration = r.NetCouple / body.inertia
 	}

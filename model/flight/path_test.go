@@ -19,9 +19,6 @@ func TestLevelThrustAtTrimIsThatOfTrim(t *testing.T) {
 		if got := LevelThrust(in.Wing, m, in.AirDensity, v); math.Abs(got-want) > 1e-6*want {
 			t.Fatalf("%g N, want %g N", got, want)
 		}
-		if w := in.Wing; w.BestGlide() < w.GlideRatio*(1-1e-12) {
-			t.Fatalf("best glide %g is less than %g at trim", w.BestGlide(), w.GlideRatio)
-		}
 	})
 }
 
@@ -37,12 +34,15 @@ func TestLevelSpeedsEndWhereTheySay(t *testing.T) {
 			return
 		}
 		spare := func(v float64) float64 { return in.Line.At(v) - LevelThrust(w, r.AllUp, in.AirDensity, v) }
+		if spare(r.TrimSpeed) >= 0 && (s.Slowest > r.TrimSpeed || s.Fastest < r.TrimSpeed) {
+			t.Fatalf("%+v leaves out trim", s)
+		}
 		for v, short := range map[float64]bool{s.Slowest: s.ShortSlow, s.Fastest: s.ShortFast} {
 			if left := spare(v); left < -1e-6*r.Thrust || short && left > 1e-2*r.Thrust {
 				t.Fatalf("%g N to spare at %g m/s, bounded by thrust: %v", left, v, short)
 			}
 		}
-		if s.Slowest < s.Stall*(1-1e-9) || s.Slowest > r.TrimSpeed || s.Fastest < r.TrimSpeed || s.Fastest > r.TrimSpeed*w.TopSpeed*(1+1e-9) {
+		if s.Slowest < s.Stall*(1-1e-9) || s.Slowest > s.Fastest || s.Fastest > r.TrimSpeed*w.TopSpeed*(1+1e-9) {
 			t.Fatalf("%+v about %g m/s", s, r.TrimSpeed)
 		}
 	})
@@ -105,7 +105,7 @@ func TestCeilings(t *testing.T) {
 		says  string
 	}{
 		{"sinks", -0.1, curved, "does not climb at this site"},
-		{"rocket", 4, func(h float64) (float64, bool) { return 4 - h/5000, true }, "11 000 m"},
+		{"rocket", 4, func(h float64) (float64, bool) { return 4 - h/5000, true }, "11000 m"},
 		{"engine gives up", 4, func(h float64) (float64, bool) { return 4 - h/1500, h < 30 }, "further up"},
 		{"never tires", 4, func(float64) (float64, bool) { return 4, true }, "do not settle"},
 	} {

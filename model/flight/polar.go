@@ -21,12 +21,6 @@ func (w Wing) drag(lift, airspeed, density float64) float64 {
 	return ((1-w.LiftDragShare)*trim + w.LiftDragShare*lift*lift/trim) / w.GlideRatio
 }
 
-// BestGlide is the greatest lift over drag of the wing's polar, at any speed.
-func (w Wing) BestGlide() float64 {
-	i := w.LiftDragShare
-	return w.GlideRatio / (2 * math.Sqrt(i*(1-i)))
-}
-
 // LevelThrust is what holds level flight at a true airspeed, m/s, other than
 // trim, N: brake or accelerator hold it.
 func LevelThrust(w Wing, allUp, density, airspeed float64) float64 {
@@ -50,17 +44,36 @@ type Speeds struct {
 	Level            bool // there is such a range
 }
 
-// LevelSpeeds finds the range about trim. Source: mechanics of flight.
+// LevelSpeeds finds the range about trim, or where thrust is short there about
+// the speed with most to spare. Source: mechanics of flight.
 func LevelSpeeds(w Wing, allUp, density float64, line ThrustLine) Speeds {
 	trim, _ := Level(w, allUp, density)
 	spare := func(v float64) float64 { return line.At(v) - LevelThrust(w, allUp, density, v) }
-	s := Speeds{Stall: trim * w.LeastSpeed, Level: spare(trim) >= 0}
-	if !s.Level {
+	s, from := Speeds{Stall: trim * w.LeastSpeed}, trim
+	if spare(from) < 0 {
+		from = summit(spare, s.Stall, trim*w.TopSpeed)
+	}
+	if s.Level = spare(from) >= 0; !s.Level {
 		return s
 	}
-	s.Slowest, s.ShortSlow = edge(spare, trim, s.Stall)
-	s.Fastest, s.ShortFast = edge(spare, trim, trim*w.TopSpeed)
+	s.Slowest, s.ShortSlow = edge(spare, from, s.Stall)
+	s.Fastest, s.ShortFast = edge(spare, from, trim*w.TopSpeed)
 	return s
+}
+
+// summit is the speed with most thrust to spare: drag is least at
+// trim·(i/(1−i))^¼, and thrust that falls with airspeed moves it slower. There
+// is one summit, since the drag bends more than the thrust does.
+func summit(spare func(float64) float64, low, high float64) float64 {
+	for range 40 {
+		a, b := (2*low+high)/3, (low+2*high)/3
+		if spare(a) < spare(b) {
+			low = a
+		} else {
+			high = b
+		}
+	}
+	return (low + high) / 2
 }
 
 // edge goes from a speed with thrust to spare towards another until there is

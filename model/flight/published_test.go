@@ -42,6 +42,7 @@ func TestPublished(t *testing.T) {
 		"spin":          spinCase,
 		"hang":          hangCase,
 		"static_moment": staticMomentCase,
+		"lines_twist":   twistCase,
 		"twist": func(t testing.TB, c published.Case) map[string]float64 {
 			k := twistStiffness(c.Num(t, "mass")*gravity, c.Num(t, "spacing"), c.Num(t, "spread"), c.Num(t, "height"))
 			return map[string]float64{"stiffness": k}

@@ -11,12 +11,14 @@ const (
 	statics   = "statics"
 	gyroscope = "mechanics, gyroscopic couple"
 	newton    = "Newton's second law"
+	twoLines  = "statics of the body, mechanics of a two-line suspension"
 
 	tooMuchThrust = "the thrust is too great for a steady climb at trim"
-	noLevel       = "full throttle does not hold level flight"
+	noLevel       = "full throttle does not hold level flight at trim speed"
+	noLevelAtAll  = "full throttle does not hold level flight at any speed between stall and top speed"
 	noFlow        = "the fuel flow of level flight was not found"
 	noHang        = "the body finds no angle under the hang points at which its weight balances thrust and drag"
-	noTwist       = "the torque is more than lines and weight can turn back"
+	noTwist       = "the torque is more than the lines can turn back"
 	noBank        = "the torque is more than the weight below the wing can balance"
 	burning       = "all the fuel at the start in level flight at trim; fuel flow falls with a power of mass from ready to empty tank, no reserve kept"
 	noRun         = "thrust and legs do not bring the pilot to lift-off"
@@ -26,7 +28,7 @@ const (
 
 // Readings lists what was found.
 func (r Result) Readings() []reading.Reading {
-	rs := make([]reading.Reading, 0, 44)
+	rs := make([]reading.Reading, 0, 46)
 	rs = append(rs, r.path()...)
 	rs = append(rs, r.speeds()...)
 	rs = append(rs, r.launch()...)
@@ -42,6 +44,8 @@ func (r Result) path() []reading.Reading {
 			How("airspeed × sine of the climb angle, full throttle at the trim lift, ready mass; thrust at the airspeed of the climb").Source(mechanics),
 		reading.OfSlot("flight.climb_angle", "Climb angle", param.Slot{Value: r.ClimbAngle, Known: r.Climbs}, unit.Degree, tooMuchThrust).Higher().
 			How("thrust against drag and weight along the path, lift less by the climb, solved exactly").Source(mechanics),
+		reading.New("flight.sink_off", "Sink, engine off", r.SinkOff, unit.MetrePerSecond).Lower().
+			How("airspeed × sine of the glide angle at trim, ready mass").Source(mechanics),
 		reading.New("flight.all_up_mass", "All-up mass", r.AllUp, unit.Kilogram).Lower().
 			How("pilot, clothing, machine ready and wing").Source("geometry"),
 		reading.New("flight.trim_speed", "Trim speed, level", r.TrimSpeed, unit.KilometrePerHour).

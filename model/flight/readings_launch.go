@@ -17,13 +17,17 @@ func (r Result) speeds() []reading.Reading {
 		fast = "bounded by thrust: faster, the drag is more than full throttle gives"
 	}
 	const method = "full throttle against the parabolic polar through glide ratio and trim speed; "
+	how := method
+	if s.Level && r.FullThrust < r.Thrust {
+		how += "at trim speed full throttle falls short, at slower or faster flight it does not; "
+	}
 	return []reading.Reading{
 		reading.New("flight.stall_speed", "Slowest the wing flies, level", s.Stall, unit.KilometrePerHour).
 			How("Slowest over trim speed × trim speed at ready mass; power leaves it nearly alone").Source("as set").Lower(),
-		reading.OfSlot("flight.slowest_level", "Slowest level speed", param.Slot{Value: s.Slowest, Known: s.Level}, unit.KilometrePerHour, noLevel).
-			How(method + slow).Source(mechanics).Lower(),
-		reading.OfSlot("flight.fastest_level", "Fastest level speed", param.Slot{Value: s.Fastest, Known: s.Level}, unit.KilometrePerHour, noLevel).
-			How(method + fast).Source(mechanics).Higher(),
+		reading.OfSlot("flight.slowest_level", "Slowest level speed", param.Slot{Value: s.Slowest, Known: s.Level}, unit.KilometrePerHour, noLevelAtAll).
+			How(how + slow).Source(mechanics).Lower(),
+		reading.OfSlot("flight.fastest_level", "Fastest level speed", param.Slot{Value: s.Fastest, Known: s.Level}, unit.KilometrePerHour, noLevelAtAll).
+			How(how + fast).Source(mechanics).Higher(),
 	}
 }
 
@@ -49,7 +53,8 @@ func (r Result) launch() []reading.Reading {
 // height is how far up the machine can go.
 func (r Result) height() []reading.Reading {
 	const method = "the match again in thinner air, same machine, full throttle at trim, ready mass; " +
-		"the engine's air correction is stretched far beyond its standard, and mixture is taken as set right at every height"
+		"the engine's air correction is stretched far beyond its standard, and mixture is taken as set right at every height; " +
+		"the pilot's oxygen, cold, clouds and the law of the air are not looked at and mostly end the climb lower"
 	return []reading.Reading{
 		reading.OfSlot("flight.ceiling", "Absolute ceiling", r.Ceiling.Absolute, unit.Metre, r.noCeiling()).Higher().
 			How("altitude at which the climb at trim ends; " + method).Source(mechanics),

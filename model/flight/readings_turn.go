@@ -1,6 +1,10 @@
 package flight
 
 import (
+	"fmt"
+	"math"
+
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/unit"
@@ -23,13 +27,64 @@ func (r Result) reaction() []reading.Reading {
 		reading.New("flight.hang_load_difference", "Load moved between hang points", r.HangLoadDifference, unit.Newton).Lower().
 			How("torque reaction / hang point spacing: so much more on the " + string(to) + ", so much less on the " + string(to.other())).Source(statics),
 		reading.New("flight.weight_shift", "Weight shift that balances torque", r.WeightShift, unit.Millimetre).Lower().
-			How("torque reaction / all-up weight, to the pilot's " + string(to.other()) + "; right at this power only").Source(statics),
+			How("torque reaction / all-up weight, to the pilot's " + string(to.other()) + "; right at this power and with the lift of level flight: a steep climb carries less lift and takes more").Source(statics),
 		reading.OfSlot("flight.bank_unopposed", "Bank when torque is not balanced", r.Bank, unit.Degree, noBank).Lower().
 			How("to the " + string(to) + "; sine is torque reaction / (all-up weight × height from centre of gravity to canopy)").Source(statics),
-		reading.OfSlot("flight.twist", "Twist of body against wing", r.Twist, unit.Degree, noTwist).
-			How("the body's nose turns to the " + string(to.other()) + " of the wing's: yaw part of the torque, by the lean at full throttle, against the lines' restoring moment").
-			Source("mechanics, two-line suspension"),
+		reading.OfSlot("flight.twist", "Twist of body against wing", r.climbTwist(), unit.Degree, r.noClimbTwist()).
+			How("steady climb at full throttle, + nose to the pilot's right of the wing's, - to the left" + r.Twist.words() +
+				"; torque × sine of that angle, against the lines' restoring moment").
+			Source(twoLines),
+		reading.OfSlot("flight.twist_opening", "Twist just after opening throttle", r.Opening.Angle, unit.Degree, r.noOpening()).
+			How("the same before the wing has fallen behind: the body leans back already, the lines still hang plumb" + r.Opening.words()).
+			Source(twoLines),
 	}
+}
+
+// words says how the shaft stands to the lines and where the nose goes.
+func (t Twist) words() string {
+	if t.Tension <= 0 {
+		return ""
+	}
+	tips := "above"
+	if t.Off < 0 {
+		tips = "below"
+	}
+	return fmt.Sprintf(": to the %s, with lines that lean %s aft and carry %s, and the shaft pointing %s %s square to them",
+		t.side(), unit.Degree.Text(t.LineLean), unit.Newton.Text(t.Tension), unit.Degree.Text(math.Abs(t.Off)), tips)
+}
+
+func (r Result) climbTwist() param.Slot {
+	if !r.Twists {
+		return param.Slot{}
+	}
+	return r.Twist.Angle
+}
+
+func (r Result) noClimbTwist() string {
+	if r.HangsFull && !r.Twists {
+		return tooMuchThrust
+	}
+	return r.noOpening()
+}
+
+func (r Result) noOpening() string {
+	if !r.HangsFull {
+		return noHang
+	}
+	return noTwist
+}
+
+// swing says what few blades make of the net couple.
+func (r Result) swing() string {
+	if r.NetSwing <= 0 {
+		return ""
+	}
+	words := fmt.Sprintf("; with so few blades the propeller's share swings between none and twice as much, twice a turn: net %s to %s",
+		unit.NewtonMetre.Text(r.NetCouple-r.NetSwing), unit.NewtonMetre.Text(r.NetCouple+r.NetSwing))
+	if r.NetCouple < r.NetSwing {
+		words += ", so that it turns round for moments"
+	}
+	return words
 }
 
 // turn is the propeller's; a zero Result has none yet.
@@ -53,7 +108,6 @@ func (r Result) gyro() []reading.Reading {
 	// Clockwise momentum H forward and a turn to the right: the couple on the
 	// frame is H × rate about the lateral axis, nose down.
 	forward := rolls(r.spins()).other()
-	const same = "depth does not change it; with two blades it swings between none and twice as much, twice a turn"
 	return []reading.Reading{
 		reading.New("flight.gyroscopic_couple", "Gyroscopic couple at 1 rad/s", r.GyroscopicCouple, unit.NewtonMetre).Lower().
 			How("propeller polar inertia × propeller speed × 1 rad/s; a couple does not depend on where the propeller sits").
@@ -66,14 +120,15 @@ func (r Result) gyro() []reading.Reading {
 			Source("mechanics"),
 		reading.New("flight.net_couple", "Net couple at the turn rate", r.NetCouple, unit.NewtonMetre).Lower().
 			How("propeller, driven parts and crank with its direction × turn rate, " + unit.RadianPerSecond.Text(r.TurnRate) +
-				"; a turn to the " + string(forward) + " tips the body forward, one to the " + string(forward.other()) + " back; " + same).Source(gyroscope),
+				"; a turn to the " + string(forward) + " tips the body forward, one to the " + string(forward.other()) + " back; " +
+				"depth does not change it" + r.swing()).Source(gyroscope),
 		reading.New("flight.angular_acceleration", "Nodding from the net couple", r.AngularAcceleration, unit.RadianPerSecondSquared).Lower().
 			How("net couple / pitch inertia of the hung body: how briskly the body starts to nod; depth leaves the couple alone and enlarges " +
 				"the inertia by its square: a deeper machine is slower to start and harder to stop").Source("mechanics"),
 		reading.New("flight.yaw_acceleration", "Yawing from the net couple", r.YawAcceleration, unit.RadianPerSecondSquared).Lower().
 			How("the same couple when the body nods instead of turns, / its yaw inertia: nodding back turns the nose to the " + string(forward) + "; " +
 				"depth leaves the couple alone and enlarges the inertia").Source("mechanics"),
-		reading.New("flight.turn_pull", "Machine's outward pull in the turn", r.TurnPull, unit.Newton).Lower().
-			How("machine's mass × distance behind the hang points × turn rate²; grows in step with depth").Source("mechanics"),
+		reading.New("flight.turn_pull", "Machine's rearward pull in a turn", r.TurnPull, unit.Newton).Lower().
+			How("machine's mass × distance behind the hang points × turn rate²; away from the axis through the hang points; grows in step with depth").Source("mechanics"),
 	}
 }

@@ -3,12 +3,13 @@ package flight
 import (
 	"math"
 
+	"backspan/model/air"
 	"backspan/model/unit"
 )
 
 const (
 	gravity         = unit.StandardGravity
-	standardDensity = 1.225 // kg/m³, sea level, ISO 2533
+	standardDensity = air.SeaLevelDensity
 )
 
 // AllUp is the mass in the air, kg, of a pilot with the ready machine.
@@ -57,4 +58,10 @@ func Climb(w Wing, allUp, thrust, density float64) (angle, airspeed float64, ok 
 		return 0, 0, false
 	}
 	return angle, w.airspeed(lift, density), true
+}
+
+// sinkOff is how fast the craft goes down at trim with the engine stopped, m/s.
+func sinkOff(w Wing, allUp, density float64) float64 {
+	angle, airspeed, _ := Climb(w, allUp, 0, density)
+	return -airspeed * math.Sin(angle)
 }

@@ -7,21 +7,14 @@ import (
 	"backspan/model/propeller"
 )
 
-// Level finds the part-throttle point at which the propeller gives an
-// installed thrust (> 0, N) in a flow whose Speed is not used. It does not
-// allocate.
-func Level(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, thrust float64) Point {
-	m := machine{e, d, p, flow, fine}
-	return m.level(thrust, Point{})
-}
-
-// level starts from full throttle at the same airspeed, or from nothing when
+// level finds the part-throttle point at which the propeller gives an installed
+// thrust (> 0, N). It starts from full throttle at the same airspeed, or from nothing when
 // full is the zero Point.
 func (m *machine) level(thrust float64, full Point) Point {
-	lowest, highest := m.engine.SpeedRange()
+	lowest, highest := m.span()
 	ratio := m.drive.Ratio()
 	if !(thrust > 0 && lowest > 0 && highest > lowest && ratio > 0) {
-		return Point{Airspeed: m.flow.Airspeed}
+		return Point{Status: m.spanless(), Airspeed: m.flow.Airspeed}
 	}
 	pp, found := m.giving(m.propeller.Isolated(thrust), highest/ratio, full.Propeller)
 	if !found {

@@ -1,6 +1,8 @@
 package match
 
 import (
+	"math"
+
 	"backspan/model/part"
 	"backspan/model/propeller"
 )
@@ -11,7 +13,7 @@ type Engine interface {
 	Power(crankSpeed float64) float64
 	// SpeedRange is the usable range at full throttle, both ends included.
 	SpeedRange() (lowest, highest float64)
-	// SpeedLimit is the highest speed allowed, which the usable range may pass.
+	// SpeedLimit is the highest speed allowed, inside the usable range or past it.
 	SpeedLimit() float64
 	// Peak is the greatest power and its speed.
 	Peak() (power, speed float64)
@@ -33,28 +35,57 @@ type Status int
 const (
 	Unsolved    Status = iota // nothing was found; the figures are 0
 	Matched                   // a steady working point
-	OverSpeed                 // at the engine's highest speed, throttled back to stay there
+	OverSpeed                 // at the highest speed allowed, throttled back to stay there
+	PastCurve                 // the same at the last speed of the engine's curve, where that comes first
 	Lugging                   // the load is too heavy at every usable speed; the figures are 0
 	Windmilling               // the air drives the propeller at the engine's highest speed; the figures are 0
 	BelowRange                // level flight below the engine's lowest usable full-throttle speed
 	Impossible                // level flight asks for more than full throttle; this is full throttle
+	Forbidden                 // the highest speed allowed lies below the curve; the figures are 0
 )
+
+// Few words for what bars a machine, for a place in a sentence.
+var shortWords = [...]string{
+	OverSpeed:   "the engine over-speeds",
+	PastCurve:   "the engine runs past the end of its Power curve",
+	Lugging:     "the engine lugs",
+	Windmilling: "the air drives the propeller",
+	Forbidden:   "Highest allowed speed is below Power curve",
+}
+
+// Short is the state in few words, where it bars a machine; else empty.
+func (s Status) Short() string { return shortWords[s] }
+
+// Said is the state whose sentence is given; Unsolved when there is none.
+func Said(sentence string) Status {
+	for s, words := range statusWords {
+		if words == sentence {
+			return Status(s)
+		}
+	}
+	return Unsolved
+}
 
 var statusWords = [...]string{
 	Unsolved:    "no working point was found",
 	Matched:     "matched",
-	OverSpeed:   "over-speed, load too light: at full throttle the engine would run past its highest speed, so it is throttled back to it; too much reduction, or too small a propeller",
+	OverSpeed:   "over-speed, load too light: at full throttle the engine would run past Highest allowed speed, so it is throttled back to it; too much reduction, or too small a propeller",
+	PastCurve:   "past the end of its Power curve; extend it: at full throttle the load is too light to keep the engine on it, so it is throttled back to its last speed; too much reduction, or too small a propeller",
 	Lugging:     "the engine lugs, load too heavy: at full throttle it does not reach its lowest usable speed; too little reduction, or too large a propeller",
 	Windmilling: "the air drives the propeller even at the engine's highest speed",
 	BelowRange:  "level flight needs less than the engine's lowest usable speed",
 	Impossible:  "level flight needs more thrust than full throttle gives",
+	Forbidden:   "Highest allowed speed is not above the lowest speed of Power curve: raise the one, or extend the other downwards",
 }
 
 func (s Status) String() string { return statusWords[s] }
 
 // Settled reports whether the figures stand for a steady point with the engine
 // inside its range.
-func (s Status) Settled() bool { return s == Matched || s == OverSpeed }
+func (s Status) Settled() bool { return s == Matched || s.Throttled() }
+
+// Throttled reports a point that is held at a highest speed.
+func (s Status) Throttled() bool { return s == OverSpeed || s == PastCurve }
 
 // Point is the machine at one steady working point.
 type Point struct {
@@ -89,6 +120,29 @@ const (
 	fair  = 1e-3
 	rough = 2e-2 // at the last working of the propeller, before polish
 )
+
+// span is the range of speeds that the engine may turn at: its curve, cut off
+// at the highest speed allowed.
+func (m *machine) span() (lowest, highest float64) {
+	lowest, highest = m.engine.SpeedRange()
+	return lowest, math.Min(highest, m.engine.SpeedLimit())
+}
+
+// spanless says why there is no such range.
+func (m *machine) spanless() Status {
+	if lowest, end := m.engine.SpeedRange(); lowest > 0 && end > lowest && m.engine.SpeedLimit() <= lowest {
+		return Forbidden
+	}
+	return Unsolved
+}
+
+// held is the state of an engine throttled back to its highest speed.
+func (m *machine) held() Status {
+	if _, end := m.engine.SpeedRange(); end < m.engine.SpeedLimit() {
+		return PastCurve
+	}
+	return OverSpeed
+}
 
 // at works the propeller at a speed of rotation.
 func (m *machine) at(speed float64) propeller.Point {

@@ -69,6 +69,16 @@ func air(airspeed float64) propeller.Flow {
 	return propeller.Flow{Airspeed: airspeed, Density: 1.225, SoundSpeed: 340.294, Viscosity: 1.78938e-5}
 }
 
+func fullAt(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow) Point {
+	m := machine{e, d, p, flow, fine}
+	return m.fullThrottle(propeller.Point{})
+}
+
+func levelAt(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, thrust float64) Point {
+	m := machine{e, d, p, flow, fine}
+	return m.level(thrust, Point{})
+}
+
 func near(t testing.TB, what string, got, want, relative float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= relative*math.Abs(want)) {
@@ -79,7 +89,7 @@ func near(t testing.TB, what string, got, want, relative float64) {
 func TestFullThrottleBalances(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
 	for _, v := range []float64{0, 4, 11, 18} {
-		pt := FullThrottle(e, d, p, air(v))
+		pt := fullAt(e, d, p, air(v))
 		if pt.Status != Matched || pt.Deficit {
 			t.Fatalf("at %g m/s: %v", v, pt.Status)
 		}
@@ -94,7 +104,7 @@ func TestFullThrottleBalances(t *testing.T) {
 // With the geometry fixed, n = (ηP/(ρ CP D⁵))^⅓ and T = CT CP^(−⅔) ρ^⅓ (ηP)^⅔ D^⅔.
 func TestStaticPointObeysTheFixedGeometryFormula(t *testing.T) {
 	p := blade(t)
-	pt := FullThrottle(engine(14, smooth), belt(3.2), p, air(0))
+	pt := fullAt(engine(14, smooth), belt(3.2), p, air(0))
 	d, arriving := p.Diameter(), pt.Transmission.PowerOut
 	n := math.Cbrt(arriving / (1.225 * pt.Propeller.CP * math.Pow(d, 5)))
 	near(t, "speed", pt.PropellerSpeed, 2*math.Pi*n, 1e-6)
@@ -103,9 +113,9 @@ func TestStaticPointObeysTheFixedGeometryFormula(t *testing.T) {
 
 func TestEngineGainsSpeedInFlight(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
-	last := FullThrottle(e, d, p, air(0))
+	last := fullAt(e, d, p, air(0))
 	for v := 2.0; v <= 20; v += 2 {
-		pt := FullThrottle(e, d, p, air(v))
+		pt := fullAt(e, d, p, air(v))
 		if pt.Propeller.Thrust >= last.Propeller.Thrust {
 			t.Errorf("thrust does not fall with airspeed at %g m/s", v)
 		}
@@ -118,7 +128,7 @@ func TestEngineGainsSpeedInFlight(t *testing.T) {
 
 func TestOverSpeedIsHeldToTheLimit(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(4.5), blade(t)
-	pt := FullThrottle(e, d, p, air(0))
+	pt := fullAt(e, d, p, air(0))
 	if pt.Status != OverSpeed {
 		t.Fatal(pt.Status)
 	}
@@ -132,8 +142,8 @@ func TestOverSpeedIsHeldToTheLimit(t *testing.T) {
 func TestLuggingIsSaidInWords(t *testing.T) {
 	e, d := engine(3, smooth), belt(1.2)
 	e.lowest = unit.RPM.SI(5000)
-	pt := FullThrottle(e, d, blade(t), air(0))
-	r := NewReport(e, pt, pt, Level(e, d, blade(t), air(11), 900))
+	pt := fullAt(e, d, blade(t), air(0))
+	r := NewReport(e, pt, pt, levelAt(e, d, blade(t), air(11), 900))
 	if pt.Status != Lugging {
 		t.Fatal(pt.Status)
 	}
@@ -153,7 +163,7 @@ func TestTwoWorkingPointsAreFlagged(t *testing.T) {
 	e, p := engine(15, piped), blade(t)
 	flagged := false
 	for ratio := 2.6; ratio < 3.8; ratio += 0.05 {
-		pt := FullThrottle(e, belt(ratio), p, air(0))
+		pt := fullAt(e, belt(ratio), p, air(0))
 		if pt.Status != Matched {
 			continue
 		}
@@ -183,7 +193,7 @@ func TestLevelGivesTheThrustAsked(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
 	last := Point{}
 	for _, thrust := range []float64{60, 120, 170, 250, 350} {
-		pt := Level(e, d, p, air(11), thrust)
+		pt := levelAt(e, d, p, air(11), thrust)
 		if pt.Status != Matched {
 			t.Fatalf("%g N: %v", thrust, pt.Status)
 		}
@@ -199,7 +209,7 @@ func TestLevelGivesTheThrustAsked(t *testing.T) {
 
 func TestLevelImpossibleIsFullThrottle(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
-	pt, full := Level(e, d, p, air(11), 900), FullThrottle(e, d, p, air(11))
+	pt, full := levelAt(e, d, p, air(11), 900), fullAt(e, d, p, air(11))
 	if pt.Status != Impossible || pt.InstalledThrust != full.InstalledThrust {
 		t.Errorf("%v, %g N", pt.Status, pt.InstalledThrust)
 	}
@@ -208,7 +218,7 @@ func TestLevelImpossibleIsFullThrottle(t *testing.T) {
 func TestLevelBelowTheEnginesRange(t *testing.T) {
 	e := engine(14, smooth)
 	e.lowest = unit.RPM.SI(6000)
-	if pt := Level(e, belt(3.2), blade(t), air(8), 60); pt.Status != BelowRange || pt.EnginePower <= 0 {
+	if pt := levelAt(e, belt(3.2), blade(t), air(8), 60); pt.Status != BelowRange || pt.EnginePower <= 0 {
 		t.Errorf("%v", pt.Status)
 	} else if x, ok := reading.Find(NewReport(e, pt, pt, pt).Readings(), "match.level_throttle"); !ok || x.Known() {
 		t.Errorf("throttle below the range is %s", x.Text())
@@ -217,10 +227,10 @@ func TestLevelBelowTheEnginesRange(t *testing.T) {
 
 func TestNothingToMatch(t *testing.T) {
 	p := blade(t)
-	if pt := FullThrottle(engine(14, smooth), slipping{}, p, air(0)); pt.Status != Unsolved {
+	if pt := fullAt(engine(14, smooth), slipping{}, p, air(0)); pt.Status != Unsolved {
 		t.Error(pt.Status)
 	}
-	if pt := Level(engine(14, smooth), belt(3), p, air(11), 0); pt.Status != Unsolved {
+	if pt := levelAt(engine(14, smooth), belt(3), p, air(11), 0); pt.Status != Unsolved {
 		t.Error(pt.Status)
 	}
 	for _, x := range (Report{}).Readings() {
@@ -243,7 +253,7 @@ func TestVerdicts(t *testing.T) {
 		{"light", 4.5, map[string]reading.Verdict{"match.static_light": reading.Fails, "match.trim": reading.Fails}},
 	} {
 		e, d := engine(14, smooth), belt(tc.ratio)
-		r := NewReport(e, FullThrottle(e, d, p, air(0)), FullThrottle(e, d, p, air(11)), Level(e, d, p, air(11), 170))
+		r := NewReport(e, fullAt(e, d, p, air(0)), fullAt(e, d, p, air(11)), levelAt(e, d, p, air(11), 170))
 		got := map[string]reading.Check{}
 		for _, c := range r.Checks(0.1) {
 			got[c.Key] = c
@@ -269,7 +279,7 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 		e := engine(rapid.Float64Range(3, 40).Draw(t, "power"), rapid.SampledFrom([]func(float64) float64{smooth, piped}).Draw(t, "shape"))
 		d := belt(rapid.Float64Range(1, 5).Draw(t, "ratio"))
 		v := rapid.SampledFrom([]float64{0, 3, 11, 20, 30}).Draw(t, "airspeed")
-		full := FullThrottle(e, d, &p, air(v))
+		full := fullAt(e, d, &p, air(v))
 		if full.Status == Unsolved {
 			t.Fatal("full throttle: ", full.Status)
 		}
@@ -277,7 +287,7 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 			t.Fatalf("%g W absorbed, %g W arriving", full.Propeller.Power, full.Transmission.PowerOut)
 		}
 		thrust := rapid.Float64Range(10, 1000).Draw(t, "thrust")
-		level := Level(e, d, &p, air(v), thrust)
+		level := levelAt(e, d, &p, air(v), thrust)
 		if level.Status == Unsolved {
 			t.Fatal("level: ", level.Status)
 		}
@@ -326,7 +336,7 @@ func (p past) SpeedLimit() float64 { return p.limit }
 
 func TestSpeedAtTheWingsTopWarns(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
-	fast := FullThrottle(e, d, p, air(14)).CrankSpeed
+	fast := fullAt(e, d, p, air(14)).CrankSpeed
 	for limit, want := range map[float64]reading.Verdict{fast * 1.3: reading.Holds, fast * 1.05: reading.Thin, fast * 0.95: reading.Thin} {
 		r := Find(past{e, limit}, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
 		for _, c := range r.Checks(0.1) {
@@ -346,16 +356,16 @@ func TestSpeedAtTheWingsTopWarns(t *testing.T) {
 // The quick search for curves against the fine one.
 func TestRoughPointsAreClose(t *testing.T) {
 	e, d, p := engine(14, smooth), belt(3.2), blade(t)
-	static, trim := FullThrottle(e, d, p, air(0)), FullThrottle(e, d, p, air(11))
+	static, trim := fullAt(e, d, p, air(0)), fullAt(e, d, p, air(11))
 	r := Find(e, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
 	for _, tc := range []struct {
 		name        string
 		rough, fine Point
 	}{
-		{"fast", r.Fast, FullThrottle(e, d, p, air(14))},
-		{"light", r.Light, Level(e, d, p, air(10.7), 160)},
-		{"fast from standing", FullThrottleNear(e, d, p, air(14), static), FullThrottle(e, d, p, air(14))},
-		{"thin air", FullThrottleNear(e, d, p, thin(13), trim), FullThrottle(e, d, p, thin(13))},
+		{"fast", r.Fast, fullAt(e, d, p, air(14))},
+		{"light", r.Light, levelAt(e, d, p, air(10.7), 160)},
+		{"fast from standing", FullThrottleNear(e, d, p, air(14), static), fullAt(e, d, p, air(14))},
+		{"thin air", FullThrottleNear(e, d, p, thin(13), trim), fullAt(e, d, p, thin(13))},
 	} {
 		if tc.rough.Status != Matched || tc.fine.Status != Matched {
 			t.Errorf("%s: %v, %v", tc.name, tc.rough.Status, tc.fine.Status)
@@ -396,7 +406,7 @@ func benchmarkFull(b *testing.B, v float64) {
 	p := blade(b)
 	b.ReportAllocs()
 	for b.Loop() {
-		FullThrottle(e, d, p, air(v))
+		fullAt(e, d, p, air(v))
 	}
 }
 
@@ -416,6 +426,67 @@ func BenchmarkLevel(b *testing.B) {
 	p := blade(b)
 	b.ReportAllocs()
 	for b.Loop() {
-		Level(e, d, p, air(11), 170)
+		levelAt(e, d, p, air(11), 170)
+	}
+}
+
+// An engine is held at the lower of its highest allowed speed and the end of its
+// curve, and the words say at which.
+func TestHeldAtTheLowerOfTwoSpeeds(t *testing.T) {
+	e, p := engine(14, smooth), blade(t)
+	for _, tc := range []struct {
+		name        string
+		ratio       float64
+		limit, held float64 // rpm
+		status      Status
+		key, cure   string
+	}{
+		{"allowed speed first", 3.6, 8000, 8000, OverSpeed, "match.static_light", "the engine over-speeds: raise Nominal pitch or Pitch trim"},
+		{"allowed speed first, in flight", 3.6, 8000, 8000, OverSpeed, "match.trim", "the engine over-speeds: raise Nominal pitch or Pitch trim"},
+		{"allowed speed first, fast", 3.6, 8000, 8000, OverSpeed, "match.fast", "throttle back at speed"},
+		{"curve ends first", 4.6, 12000, 9500, PastCurve, "match.static_light", "extend Power curve"},
+		{"curve ends first, in flight", 4.6, 12000, 9500, PastCurve, "match.trim", "extend Power curve"},
+		{"allowed speed far below the peak", 3.6, 6000, 6000, OverSpeed, "match.static", "keeps the engine from its speed of greatest power"},
+		{"allowed speed below the curve", 3.6, 2400, 0, Forbidden, "match.static", "Highest allowed speed is not above"},
+		{"level needs more than the held engine gives", 3.6, 5000, 5000, OverSpeed, "match.level", "the engine over-speeds: raise"},
+	} {
+		r := Find(past{e, unit.RPM.SI(tc.limit)}, belt(tc.ratio), p, air(0), Ask{11, 400, 14, 10.7, 160})
+		if r.Static.Status != tc.status || r.Trim.Status != tc.status {
+			t.Errorf("%s: %v, %v", tc.name, r.Static.Status, r.Trim.Status)
+		}
+		near(t, tc.name, unit.RPM.From(r.Static.CrankSpeed), tc.held, 1e-9)
+		found := false
+		for _, c := range r.Checks(0.1) {
+			if c.Key == tc.key {
+				found = c.Past || c.Verdict == reading.Fails
+				if !strings.Contains(c.Cure, tc.cure) {
+					t.Errorf("%s: %s says %q", tc.name, c.Key, c.Cure)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%s: %s says nothing", tc.name, tc.key)
+		}
+	}
+}
+
+// What cures a lugging engine is not what cures one that the air drives.
+func TestLevelFlightIsCuredByItsCause(t *testing.T) {
+	for status, want := range map[Status]string{Lugging: "the engine lugs: lower", Windmilling: "the air drives the propeller: raise", Impossible: "more engine power"} {
+		c := Report{Level: Point{Status: status}}.level(0.1)
+		if c.Verdict != reading.Fails || !strings.HasPrefix(c.Cure, want) {
+			t.Errorf("%v: %s %q", status, c.Verdict, c.Cure)
+		}
+	}
+}
+
+func TestStatesAreFoundByTheirWords(t *testing.T) {
+	for s := Unsolved; s <= Forbidden; s++ {
+		if got := Said(s.String()); got != s {
+			t.Errorf("%d is taken for %d", s, got)
+		}
+	}
+	if Said("it rains") != Unsolved || Matched.Short() != "" || Lugging.Short() == OverSpeed.Short() {
+		t.Error("words that bar")
 	}
 }

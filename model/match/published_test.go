@@ -42,7 +42,7 @@ func settles(t testing.TB, c published.Case) map[string]float64 {
 	power := unit.Horsepower.SI(c.Num(t, "power"))
 	e := curve{peak: power, speed: unit.RPM.SI(2500), lowest: unit.RPM.SI(1500), highest: unit.RPM.SI(3500), shape: func(float64) float64 { return 1 }}
 	flow := propeller.Flow{Airspeed: c.Num(t, "airspeed") * foot, Density: unit.SlugPerCubicFoot.SI(c.Num(t, "density")), SoundSpeed: 1e9, Viscosity: 1.789e-5}
-	pt := FullThrottle(e, slipping{ratio: 1}, &p, flow)
+	pt := fullAt(e, slipping{ratio: 1}, &p, flow)
 	return map[string]float64{"speed": unit.RPM.From(pt.PropellerSpeed), "thrust": unit.PoundForce.From(pt.Propeller.Thrust), "efficiency": pt.Propeller.Efficiency}
 }
 
@@ -67,6 +67,6 @@ func settlesMeasured(t testing.TB, c published.Case) map[string]float64 {
 	n := speed / (2 * math.Pi)
 	power := c.Num(t, "cp") * 1.225 * cube(n) * pow5(2*tip)
 	e := curve{peak: power, speed: speed, lowest: 0.5 * speed, highest: 1.5 * speed, shape: func(float64) float64 { return 1 }}
-	pt := FullThrottle(e, slipping{ratio: 1}, &p, air(c.Num(t, "advance")*n*2*tip))
+	pt := fullAt(e, slipping{ratio: 1}, &p, air(c.Num(t, "advance")*n*2*tip))
 	return map[string]float64{"speed": unit.RPM.From(pt.PropellerSpeed), "ct_at_measured_speed": pt.Propeller.Thrust / (1.225 * n * n * pow5(2*tip) / (2 * tip))}
 }

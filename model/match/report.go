@@ -28,7 +28,7 @@ func NewReport(e Engine, static, trim, level Point) Report {
 
 const (
 	balance  = "power arriving through the drive equals power absorbed by the propeller"
-	allowed  = "share of full-throttle power that keeps the engine within its highest usable speed; 100 % when it never passes it"
+	allowed  = "share of full-throttle power that keeps the engine within Highest allowed speed and within its Power curve; 100 % when it would pass neither"
 	thrustAt = "propeller speed for the thrust that level flight needs, then back through the drive to the crank"
 	energy   = "balance of power"
 )

@@ -40,8 +40,8 @@ const points = 33
 
 const mostCrossSteps = 20
 
-// survey is full-throttle power arriving at the propeller over the whole
-// usable range of the engine.
+// survey is full-throttle power arriving at the propeller over the whole range
+// of speeds that the engine may turn at.
 type survey struct {
 	*machine
 	lowest, highest float64
@@ -51,7 +51,7 @@ type survey struct {
 }
 
 func (s *survey) prepare() bool {
-	s.lowest, s.highest = s.engine.SpeedRange()
+	s.lowest, s.highest = s.span()
 	if !(s.lowest > 0 && s.highest > s.lowest && s.drive.Ratio() > 0) {
 		return false
 	}

@@ -12,17 +12,10 @@ const (
 	halvings        = 40
 )
 
-// FullThrottle finds the steady point at full throttle in a flow whose Speed
-// is not used. Of several stable points it takes the fastest and says so in
-// Deficit. It does not allocate.
-func FullThrottle(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow) Point {
-	m := machine{e, d, p, flow, fine}
-	return m.fullThrottle(propeller.Point{})
-}
-
-// FullThrottleNear is the same to a few parts in a thousand of the thrust, sought from a
-// settled point in other air or at another airspeed: one to three workings of
-// the propeller.
+// FullThrottleNear finds the steady point at full throttle in a flow whose Speed
+// is not used, to a few parts in a thousand of the thrust, from a settled point
+// in other air or at another airspeed: one to three workings of the propeller.
+// It does not allocate.
 func FullThrottleNear(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, near Point) Point {
 	m := machine{e, d, p, flow, rough}
 	start := near.Propeller
@@ -31,12 +24,13 @@ func FullThrottleNear(e Engine, d Drive, p *propeller.Propeller, flow propeller.
 	return m.fullThrottle(start)
 }
 
-// fullThrottle starts from the propeller at a point that is not far off, or
+// fullThrottle finds the steady point at full throttle. Of several stable points
+// it takes the fastest and says so in Deficit. It starts from the propeller at a point that is not far off, or
 // from the engine's speed of greatest power when near is the zero Point.
 func (m *machine) fullThrottle(near propeller.Point) Point {
 	s := survey{machine: m}
 	if !s.prepare() {
-		return Point{Airspeed: m.flow.Airspeed}
+		return Point{Status: m.spanless(), Airspeed: m.flow.Airspeed}
 	}
 	start := near
 	if near.Power <= 0 {
@@ -132,7 +126,7 @@ func (s *survey) throttledBack(tr part.Transmission, pp propeller.Point) Point {
 		}
 		pp = s.at(tr.SpeedOut)
 		if math.Abs(pp.Power-tr.PowerOut) <= s.tolerance*tr.PowerOut {
-			return s.point(OverSpeed, tr, pp)
+			return s.point(s.held(), tr, pp)
 		}
 		l.learn(pp)
 	}

@@ -81,7 +81,7 @@ func TestMoreBladesOfTheSameAreaLoseLess(t *testing.T) {
 	for b := 1; b <= 24; b++ {
 		o.blades = b
 		o.chord = func(r float64) float64 { return chord(r) * 2 / float64(b) }
-		p := tested(o, cells)
+		p := tested(o, Cells)
 		for i := range p.stations {
 			p.stations[i].delay = 0
 		}
@@ -125,10 +125,15 @@ func TestWhatIsSaidOfOddBlades(t *testing.T) {
 		p := made(t, tc.change)
 		pt := p.At(standard(0, tc.turns))
 		r := p.Report(pt, p.At(standard(11, tc.turns)))
+		found := false
 		for _, c := range r.Checks(0.1) {
+			found = found || c.Key == tc.key
 			if c.Key == tc.key && (string(c.Verdict) != tc.verdict || c.Text() != tc.text || c.Cure != tc.cure) {
 				t.Errorf("%s: %s %q %q", tc.name, c.Verdict, c.Text(), c.Cure)
 			}
+		}
+		if !found {
+			t.Errorf("%s: there is no check %s", tc.name, tc.key)
 		}
 		t.Logf("%s: %v, %.0f N for %.1f kW, figure of merit %.2f, Reynolds number %.0f", tc.name, pt.Status, pt.Thrust, pt.Power/1000, pt.FigureOfMerit, pt.Reynolds)
 	}

@@ -105,9 +105,15 @@ func joined(radius, chords, angles []float64) (chord, angle func(float64) float6
 	for i, beta := range angles {
 		pitches[i] = 2 * math.Pi * radius[i] * math.Tan(beta)
 	}
+	// The fit panics on radii that do not rise.
+	for i := 1; i < len(radius); i++ {
+		if !(radius[i] > radius[i-1]) {
+			return nil, nil, errors.New("the radius does not rise from row to row: put the rows of Blade stations in order")
+		}
+	}
 	var c, p interp.PiecewiseLinear
 	if err := errors.Join(c.Fit(radius, chords), p.Fit(radius, pitches)); err != nil {
-		return nil, nil, errors.New("the radius does not rise from row to row: put the rows of Blade stations in order")
+		return nil, nil, err
 	}
 	first, last := radius[0], radius[len(radius)-1]
 	angle = func(r float64) float64 {

@@ -10,12 +10,18 @@ const (
 	bestMerit = 0.85
 
 	practice = "common practice, no source"
+
+	slower  = "reduce more: a smaller crank pulley or pinion, or a larger driven pulley or wheel; or lower Diameter"
+	tooFast = "shocks on the tips add drag and noise that this model does not know: thrust and power here stand for nothing; " + slower
 )
 
 // Checks holds the propeller against its limits. marginAsked is the share of a
 // limit below which a check is thin.
 func (r Report) Checks(marginAsked float64) []reading.Check {
 	cs := []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model()}
+	if r.Single {
+		cs = append(cs, reading.Unrated("propeller.single_blade", "Thrust of a single blade", Single).Source("mechanics"))
+	}
 	if r.Measured {
 		cs = append(cs, reading.Condition("propeller.polar", "Section polar goes past stall", r.PastStall).Warn().
 			Source("flow is taken as separated past the last angle given: Viterna & Corrigan 1981").
@@ -26,18 +32,21 @@ func (r Report) Checks(marginAsked float64) []reading.Check {
 
 // tipMach is a matter of noise up to greatestMach and of the model beyond.
 func (r Report) tipMach(marginAsked float64) reading.Check {
-	const key, label, advice = "propeller.tip_mach", "Tip Mach number", "reduce more: a smaller crank pulley or pinion, or a larger driven pulley or wheel; or lower Diameter"
-	mach := max(r.Static.TipMach, r.Trim.TipMach)
+	const key = "propeller.tip_mach"
+	mach, label := r.Static.TipMach, "Tip Mach number, standing"
+	if r.Trim.TipMach > mach {
+		mach, label = r.Trim.TipMach, "Tip Mach number, at trim speed"
+	}
 	switch {
 	case r.Static.Status == Standing:
 		return reading.Unrated(key, label, r.lacking())
 	case mach > greatestMach:
 		return reading.AtMost(key, label, mach, greatestMach, marginAsked, unit.One).
 			Source("end of Prandtl and Glauert's rule and of the section model").
-			Advice("shocks on the tips add drag and noise that this model does not know: thrust and power here stand for nothing; " + advice)
+			Advice(tooFast)
 	}
 	return reading.AtMost(key, label, mach, r.TipMachLimit, marginAsked, unit.One).Warn().
-		Source("Tip Mach number allowed, for noise; " + practice).Advice(advice)
+		Source("Tip Mach number allowed, for noise; " + practice).Advice(slower)
 }
 
 func (r Report) stallMargin() reading.Check {
@@ -71,7 +80,7 @@ func (r Report) figureOfMerit() reading.Check {
 		return reading.Unrated(key, label, r.lacking())
 	}
 	return reading.AtMost(key, label, r.Static.FigureOfMerit, bestMerit, 0, unit.One).
-		Source("no open propeller is known to do better; the model itself is optimistic, real ones reach 0.60 to 0.70: common practice, no source").
+		Source("no open propeller is known to do better; the model itself is optimistic, real ones reach 0.60 to 0.70: common practice, from memory").
 		Advice("the section figures are too good to be true here: look at Least drag coefficient, or at chords outside the usual")
 }
 
@@ -82,7 +91,10 @@ func (r Report) model() reading.Check {
 		return reading.Unrated(key, label, r.lacking())
 	}
 	trimGood := r.Trim.Status == Valid || r.Trim.Status == Standing
+	advice := "the blade does not push air backwards all along: raise Nominal pitch, Pitch trim or the angles of Blade stations"
+	if r.Static.Status == TooFast || r.Trim.Status == TooFast {
+		advice = tooFast
+	}
 	return reading.Condition(key, label, r.Static.Status == Valid && trimGood && r.Static.Thrust <= r.IdealThrust).
-		Source(momentum).
-		Advice("the blade does not push air backwards all along: raise Nominal pitch, Pitch trim or the angles of Blade stations")
+		Source(momentum).Advice(advice)
 }

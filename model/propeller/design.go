@@ -15,7 +15,7 @@ type Aim struct {
 	Lift          float64 // section lift coefficient, the same all along
 	LeastChord    float64 // of what can be built, m
 	GreatestChord float64 // m
-	Stations      int     // rows of the blade, 4 or more
+	Stations      int     // rows of the blade, leastStations to mostStations
 }
 
 // DesignRow is one station of a designed blade.
@@ -66,6 +66,9 @@ func (s *Spec) Design(aim Aim) (Design, error) {
 	return out, out.turn(s, aim)
 }
 
+// The rows a designed blade may have: more lie closer than a workshop measures.
+const leastStations, mostStations = 4, 60
+
 func (a *Aim) sound() error {
 	switch {
 	case (a.Thrust > 0) == (a.Power > 0):
@@ -74,8 +77,8 @@ func (a *Aim) sound() error {
 		return errors.New("give a propeller speed above 0 and an airspeed of 0 or more")
 	case !(a.Lift >= 0.1 && a.Lift <= 1.5):
 		return errors.New("the lift coefficient must be from 0.1 to 1.5; 0.5 to 0.8 is usual")
-	case a.Stations < 4:
-		return errors.New("a blade needs at least four stations")
+	case a.Stations < leastStations || a.Stations > mostStations:
+		return fmt.Errorf("a blade takes %d to %d stations, not %d", leastStations, mostStations, a.Stations)
 	case a.LeastChord <= 0 || a.GreatestChord < a.LeastChord:
 		return errors.New("the greatest chord must not be less than the least one")
 	}
@@ -176,6 +179,9 @@ func (out *Design) turn(s *Spec, aim Aim) error {
 	lack, err := lacks(high)
 	if wanted := aim.Thrust + aim.Power; err == nil && math.Abs(lack) > closeEnough*wanted {
 		return fmt.Errorf("a blade no wider than %.0f mm jumps into stall where it would give that: raise the greatest chord or Blades, or ask for less", 1000*aim.GreatestChord)
+	}
+	if err == nil && out.Built.Status != Valid {
+		return fmt.Errorf("the blade as built is %s; ask for another speed, airspeed or thrust", out.Built.Status)
 	}
 	for i := range out.Rows {
 		out.Rows[i].Angle = out.Blade.Rows[i][2]

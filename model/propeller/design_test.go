@@ -111,7 +111,7 @@ func TestDesignBeatsConstantPitch(t *testing.T) {
 	if d.Built.Thrust <= plain.Thrust {
 		t.Errorf("designed %.1f N, constant pitch %.1f N, both for %.0f W", d.Built.Thrust, plain.Thrust, plain.Power)
 	}
-	if best := d.IdealThrust; best <= 0 || best > DiscThrust(plain.Power, 11, standardDensity, math.Pi/4*s.Diameter*s.Diameter) {
+	if best := d.IdealThrust; best <= 0 || best > discThrust(plain.Power, 11, standardDensity, math.Pi/4*s.Diameter*s.Diameter) {
 		t.Errorf("ideal thrust %g N is beyond the ideal disc", best)
 	}
 }
@@ -126,7 +126,8 @@ func TestDesignRefusals(t *testing.T) {
 		{"both asked", func(a *Aim) { a.Thrust = 300 }, "either the thrust or the power"},
 		{"too much", func(a *Aim) { a.Power = 1e6 }, "raise"},
 		{"stands", func(a *Aim) { a.Flow.Speed = 0 }, "propeller speed"},
-		{"few stations", func(a *Aim) { a.Stations = 3 }, "four stations"},
+		{"few stations", func(a *Aim) { a.Stations = 3 }, "4 to 60 stations, not 3"},
+		{"many stations", func(a *Aim) { a.Stations = 61 }, "4 to 60 stations, not 61"},
 		{"chords", func(a *Aim) { a.GreatestChord = 0.01 }, "greatest chord"},
 		{"too narrow", func(a *Aim) { a.LeastChord, a.GreatestChord = 0.005, 0.012 }, "greatest chord"},
 		{"too little", func(a *Aim) { a.Power, a.Flow.Airspeed, a.LeastChord = 20, 0, 0.1 }, "least chord"},
@@ -181,5 +182,39 @@ func BenchmarkDesign(b *testing.B) {
 		if _, err := s.Design(aim(10)); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// discThrust is what an ideal actuator disc gives for a power (≥ 0, W) at an
+// airspeed (≥ 0): the root of T(V + v) = P. Source: Rankine and Froude's
+// momentum theory.
+func discThrust(power, airspeed, density, area float64) float64 {
+	low, high := 0.0, IdealThrust(power, density, area)
+	for range 60 {
+		if t := (low + high) / 2; t*(airspeed+DiscSpeed(t, airspeed, density, area)) < power {
+			low = t
+		} else {
+			high = t
+		}
+	}
+	return (low + high) / 2
+}
+
+// Rows that do not rise are refused in words, not by the fit's panic.
+func TestRowsOutOfOrderAreRefused(t *testing.T) {
+	for _, second := range []float64{0.2, 0.1} {
+		s := Default()
+		s.Shape = Stations
+		for _, x := range []float64{0.2, second, 0.6, 1} {
+			s.Rows = append(s.Rows, []float64{x, 0.1, degrees(12)})
+		}
+		if _, err := New(s); err == nil || !strings.Contains(err.Error(), "put the rows of Blade stations in order") {
+			t.Errorf("second row at %g: %v", second, err)
+		}
+	}
+	s, a := Default(), aim(10)
+	a.Stations = 60
+	if d, err := s.Design(a); err != nil || len(d.Rows) != 60 {
+		t.Errorf("%d rows, %v", len(d.Rows), err)
 	}
 }

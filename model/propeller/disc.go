@@ -16,18 +16,3 @@ func DiscSpeed(thrust, airspeed, density, area float64) float64 {
 func IdealThrust(power, density, area float64) float64 {
 	return math.Cbrt(2 * density * area * power * power)
 }
-
-// DiscThrust is what an ideal actuator disc gives for a power (≥ 0, W) at an
-// airspeed (≥ 0): the root of T(V + v) = P. Source: Rankine and Froude's
-// momentum theory.
-func DiscThrust(power, airspeed, density, area float64) float64 {
-	low, high := 0.0, IdealThrust(power, density, area)
-	for range 60 {
-		if t := (low + high) / 2; t*(airspeed+DiscSpeed(t, airspeed, density, area)) < power {
-			low = t
-		} else {
-			high = t
-		}
-	}
-	return (low + high) / 2
-}

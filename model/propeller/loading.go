@@ -37,9 +37,6 @@ func (p *Propeller) Loading(f Flow, into []StationLoad) []StationLoad {
 	return into
 }
 
-// Cells is the number of cells of a blade.
-func (p *Propeller) Cells() int { return len(p.stations) }
-
 // Blades is the number of blades.
 func (p *Propeller) Blades() int { return p.spec.Blades }
 

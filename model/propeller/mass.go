@@ -10,22 +10,42 @@ import (
 // its chord.
 func sectionArea(chord, thickness float64) float64 { return 0.68 * thickness * chord * chord }
 
-// body integrates the blades and the boss: mass kg and inertia about the
-// shaft kg·m². Between boss and cut-out the root section goes on.
+// counterweightShare is where the counterweight of a single blade stands, as a
+// share of the tip radius: an estimate; weighed mass and measured inertia go
+// before it.
+const counterweightShare = 0.2
+
+// counterweight of a single blade of a static moment, kg·m: mass kg and inertia
+// about the shaft kg·m².
+func (p *Propeller) counterweight(moment float64) (mass, inertia float64) {
+	if p.spec.Blades != 1 {
+		return 0, 0
+	}
+	arm := counterweightShare * p.tip
+	return moment / arm, moment * arm
+}
+
+// body integrates the blades, the boss and the counterweight of a single blade:
+// mass kg and inertia about the shaft kg·m². Between boss and cut-out the root
+// section goes on.
 func (p *Propeller) body() (mass, inertia float64) {
+	moment := 0.0
 	b, density := float64(p.spec.Blades), p.spec.Density
 	for i := range p.stations {
 		st := &p.stations[i]
 		m := b * density * st.area * st.width
 		mass += m
+		moment += m * st.radius
 		inertia += m * st.radius * st.radius
 	}
 	boss, root := p.spec.BossDiameter/2, p.spec.HubRadius
 	neck := b * density * p.stations[0].area
 	mass += neck * (root - boss)
+	moment += neck * (root*root - boss*boss) / 2
 	inertia += neck * (root*root*root - boss*boss*boss) / 3
 	hub := density * math.Pi * boss * boss * p.spec.BossThickness
-	return mass + hub, inertia + hub*boss*boss/2
+	heavy, slow := p.counterweight(moment)
+	return mass + hub + heavy, inertia + hub*boss*boss/2 + slow
 }
 
 // Mass is the weighed mass, else density times volume, kg.

@@ -20,6 +20,7 @@ const (
 	Valid                    // every station is solved
 	Outside                  // the working blade is stalled on its back, or its wake runs backwards
 	Unresolved               // a station's balance did not settle
+	TooFast                  // the tips pass the Mach number at which the section model ends
 )
 
 var statusWords = [...]string{
@@ -27,12 +28,13 @@ var statusWords = [...]string{
 	Valid:      "valid",
 	Outside:    "outside the model: air drives the blade on its back, or runs backwards behind it",
 	Unresolved: "outside the model: the air flow at a blade station did not settle",
+	TooFast:    "outside the model: the tips turn faster than Mach number 0.85, where shocks set in that it does not know",
 }
 
 func (s Status) String() string { return statusWords[s] }
 
-// Point is the propeller at one flow. When Status is Outside or Unresolved the
-// figures are finite but stand for nothing; show the status instead.
+// Point is the propeller at one flow. When Status is Outside, Unresolved or
+// TooFast the figures are finite but stand for nothing; show the status instead.
 type Point struct {
 	Flow          Flow
 	Status        Status
@@ -74,6 +76,9 @@ func (p *Propeller) At(f Flow) Point {
 	pt.InducedSpeed, pt.Reynolds = sum.induced/p.DiscArea(), sum.reynolds
 	pt.Thrust -= p.hubDrag(&pt)
 	p.coefficients(&pt)
+	if pt.TipMach > greatestMach && pt.Status == Valid {
+		pt.Status = TooFast
+	}
 	return pt
 }
 

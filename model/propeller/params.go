@@ -15,7 +15,8 @@ func (s *Spec) Params() []param.Param {
 func (s *Spec) bladeParams() []param.Param {
 	nominal := s.Shape != Stations
 	return []param.Param{
-		param.Whole(&s.Blades, "blades", "Blades").Within(1, 6).Typical(2, 4),
+		param.Whole(&s.Blades, "blades", "Blades").Within(1, 6).Typical(2, 4).
+			Help("1 is a single blade with a counterweight: what carries it is then not rated"),
 		param.Number(&s.Diameter, "diameter", "Diameter", unit.Millimetre).Within(600, 2000).Typical(1000, 1400),
 		param.Choice(&s.Shape, "shape", "Blade given by", NominalPitch, Stations).
 			Help("nominal pitch and an outline, or chord and angle at stations along the blade"),

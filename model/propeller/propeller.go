@@ -5,9 +5,9 @@ import (
 	"math"
 )
 
-// cells is the number of stations along a blade; doubling it moves thrust and
+// Cells is the number of stations along a blade; doubling it moves thrust and
 // power by less than 0.3 %.
-const cells = 24
+const Cells = 24
 
 // Propeller is a blade cut into stations, ready to be worked at any flow.
 type Propeller struct {
@@ -17,18 +17,15 @@ type Propeller struct {
 	stations []station
 }
 
-// single is why a propeller of one blade and a counterweight is not taken: the
+// Single is why what carries a propeller of one blade is not rated: the
 // counterweight balances mass, never thrust.
-const single = "a single blade pulls beside the shaft, at about 0.7 of the radius: its whole thrust bends the axle and turns with it, " +
-	"and neither axle, bearings nor bolts are rated for that here; set Blades to 2 or more"
+const Single = "a single blade pulls beside the shaft, at about 0.7 of the radius: its thrust bends the shaft once a turn, " +
+	"and neither axle, bearings, bolts nor mounts are rated for that here; set Blades to 2 or more to have them rated"
 
 // New cuts the blade into stations. It fails when the hub, the chords or the
 // stations given do not make a blade.
 func New(s Spec) (Propeller, error) {
 	s = s.Clone()
-	if s.Blades == 1 {
-		return Propeller{}, errors.New(single)
-	}
 	o, err := s.outline()
 	if err != nil {
 		return Propeller{}, err
@@ -36,7 +33,7 @@ func New(s Spec) (Propeller, error) {
 	if s.BossDiameter/2 > s.HubRadius {
 		return Propeller{}, errors.New("the boss reaches past the blade's root: lower Boss diameter or raise Hub cut-out radius")
 	}
-	p := Propeller{spec: s, tip: o.tip, aspect: o.tip / o.aspectChord, stations: o.stations(cells)}
+	p := Propeller{spec: s, tip: o.tip, aspect: o.tip / o.aspectChord, stations: o.stations(Cells)}
 	for i := range p.stations {
 		if st := &p.stations[i]; st.solidity*math.Cos(st.angle) > 1 {
 			return Propeller{}, errors.New("the blades overlap one another near the hub: lower Root chord or Blades, or raise Hub cut-out radius")

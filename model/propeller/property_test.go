@@ -104,7 +104,7 @@ func TestNeverBetterThanTheIdealDisc(t *testing.T) {
 func TestQuickRootIsTheAttachedOne(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, f := drawnPropeller(t), drawnFlow(t)
-		st := &p.stations[rapid.IntRange(0, cells-1).Draw(t, "station")]
+		st := &p.stations[rapid.IntRange(0, Cells-1).Draw(t, "station")]
 		q := balance{station: st, advance: f.Airspeed / (f.Speed * st.radius), close: fineStep}
 		speed := math.Hypot(f.Speed*st.radius, f.Airspeed)
 		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
@@ -184,7 +184,7 @@ func standard(airspeed, turns float64) Flow {
 
 // What the stations carry is what the propeller gives.
 func TestLoadingSumsToThePoint(t *testing.T) {
-	into := make([]StationLoad, 0, cells)
+	into := make([]StationLoad, 0, Cells)
 	rapid.Check(t, func(t *rapid.T) {
 		p, f := drawnPropeller(t), drawnFlow(t)
 		pt := p.At(f)
@@ -196,7 +196,7 @@ func TestLoadingSumsToThePoint(t *testing.T) {
 			torque += float64(p.Blades()) * s.Across * s.Radius
 			carried += float64(p.Blades()) * math.Abs(s.Along)
 		}
-		if len(into) != p.Cells() || math.Abs(thrust-pt.Thrust-p.hubDrag(&pt)) > 1e-9*(1+carried) || math.Abs(torque-pt.Torque) > 1e-9*(1+math.Abs(torque)) {
+		if len(into) != Cells || math.Abs(thrust-pt.Thrust-p.hubDrag(&pt)) > 1e-9*(1+carried) || math.Abs(torque-pt.Torque) > 1e-9*(1+math.Abs(torque)) {
 			t.Fatalf("%d stations give %g N and %g N·m, the point %g N and %g N·m", len(into), thrust, torque, pt.Thrust, pt.Torque)
 		}
 	})

@@ -90,7 +90,7 @@ func analysePrinted(t testing.TB, c published.Case) map[string]float64 {
 		chord: chord, angle: angle,
 		section: Section{ZeroLiftAngle: degrees(c.Num(t, "alpha")) - lift/slope, LiftSlope: slope, GreatestLift: 9, LeastLift: -9},
 	}
-	p := tested(o, cells)
+	p := tested(o, Cells)
 	for i := range p.stations {
 		p.stations[i].section.LeastDrag = lift / ld(p.stations[i].radius)
 	}
@@ -108,12 +108,12 @@ func measured(t testing.TB, c published.Case, seen map[string]bool) map[string]f
 		r[i] = tip * (0.15 + 0.05*float64(i))
 	}
 	chord, angle := blade(t, r, chords, scaled(c.List(t, "beta"), math.Pi/180))
-	p := tested(outline{blades: 2, tip: tip, root: 0.15 * tip, section: thinSection(), lossAtHub: true, chord: chord, angle: angle}, cells)
+	p := tested(outline{blades: 2, tip: tip, root: 0.15 * tip, section: thinSection(), lossAtHub: true, chord: chord, angle: angle}, Cells)
 	n := c.Num(t, "rpm") / 60
 	pt := p.At(Flow{Airspeed: c.Num(t, "advance") * n * 2 * tip, Speed: 2 * math.Pi * n, Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity})
 	t.Logf("J %.3f: CT %.6f (%+.1f %%), CP %.6f (%+.1f %%)", pt.AdvanceRatio, pt.CT, off(t, c, "ct", pt.CT), pt.CP, off(t, c, "cp", pt.CP))
 	if pt.Flow.Airspeed == 0 {
-		solidity := 2 * p.stations[cells/2].chord / (math.Pi * tip)
+		solidity := 2 * p.stations[Cells/2].chord / (math.Pi * tip)
 		hold(t, seen, c, pt.CT*rotorForm/solidity, off(t, c, "ct", pt.CT)/100, off(t, c, "cp", pt.CP)/100)
 	}
 	return map[string]float64{"ct": pt.CT, "cp": pt.CP}
@@ -145,7 +145,7 @@ const rotorForm = 4 / (math.Pi * math.Pi * math.Pi)
 func airscrew(t testing.TB, c published.Case, s Section, root, sound float64) (ct, cq float64) {
 	chord, pitch := c.Num(t, "chord"), degrees(c.Num(t, "pitch"))
 	p := tested(outline{blades: int(c.Num(t, "blades")), tip: c.Num(t, "radius"), root: root, section: s, lossAtHub: true,
-		chord: func(float64) float64 { return chord }, angle: func(float64) float64 { return pitch }}, cells)
+		chord: func(float64) float64 { return chord }, angle: func(float64) float64 { return pitch }}, Cells)
 	pt := p.At(Flow{Speed: rpm(c.Num(t, "rpm")), Density: standardDensity, SoundSpeed: sound, Viscosity: standardViscosity})
 	return pt.CT * rotorForm, pt.CP * rotorForm / math.Pi
 }
@@ -194,7 +194,7 @@ func clippedDesign(t testing.TB, c published.Case) map[string]float64 {
 			return math.Min(math.Max(chord, c.Num(t, "least_chord")), c.Num(t, "greatest_chord"))
 		},
 		angle: func(r float64) float64 { _, beta := design(r); return beta }}
-	p := tested(o, cells)
+	p := tested(o, Cells)
 	pt := p.At(Flow{Airspeed: c.Num(t, "airspeed"), Speed: omega, Density: standardDensity, SoundSpeed: standardSound, Viscosity: standardViscosity})
 	return map[string]float64{"thrust": pt.Thrust, "torque": pt.Torque, "power": pt.Power / 1000, "merit": pt.FigureOfMerit, "efficiency": pt.Efficiency}
 }

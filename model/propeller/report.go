@@ -15,9 +15,10 @@ type Report struct {
 	StaticInstalled, TrimInstalled float64 // thrust behind body and cage, N
 
 	IdealThrust float64 // of an ideal disc for the static absorbed power, N
+	Single      bool    // one blade and a counterweight
 	Mass        float64 // kg
 	Inertia     float64 // about the shaft, kg·m²
-	ThrustBand  float64 // ± share that a thrust at a given power is worth
+	ThrustBand  float64 // ± share that the standing thrust is worth; 0 when there is none
 
 	ThrustLow, ThrustHigh float64 // static installed thrust by what measured propellers gave, N
 
@@ -41,12 +42,12 @@ func (r Report) lacking() string {
 
 // Report gathers the static point and the point at trim speed.
 func (p *Propeller) Report(static, trim Point) Report {
-	most, least := thrustWorth()
+	low, high := p.band(&static)
 	r := Report{
 		Static: static, Trim: trim,
 		StaticInstalled: p.Installed(static.Thrust), TrimInstalled: p.Installed(trim.Thrust),
-		Mass: p.Mass(), Inertia: p.PolarInertia(), ThrustBand: max(most, -least),
-		ThrustLow: p.Installed(static.Thrust) / (1 + most), ThrustHigh: p.Installed(static.Thrust) / (1 + least),
+		Mass: p.Mass(), Inertia: p.PolarInertia(), ThrustBand: worth(static.Thrust, low, high),
+		ThrustLow: p.Installed(low), ThrustHigh: p.Installed(high), Single: p.spec.Blades == 1,
 		TipMachLimit: p.spec.TipMachLimit, StallMarginAsked: p.spec.StallMarginAsked,
 		LeastReynolds: p.leastReynolds(),
 	}
@@ -73,6 +74,8 @@ func (p *Propeller) leastReynolds() float64 {
 }
 
 const (
+	compass = "no flat-bottomed section and no Reynolds number above 200 000 was compared, and in most of the comparisons the section's drag was fitted to the same tests"
+
 	measurements = "Deters, Ananda & Selig 2014, and Knight & Hefner, NACA TN-626, compared with this method"
 	bladeElement = "blade-element momentum theory, Prandtl's tip factor (Ning 2014); generic section polar, an estimate"
 	momentum     = "Rankine and Froude's momentum theory"
@@ -88,10 +91,10 @@ func (r Report) Readings() []reading.Reading {
 		static.read("propeller.static_thrust_isolated", "Standing thrust, isolated", static.Thrust, unit.Newton).Higher().
 			How("full throttle, standing still, without body and cage").Source(bladeElement),
 		static.read("propeller.static_thrust_low", "Standing thrust, low", r.ThrustLow, unit.Newton).Higher().
-			How("installed thrust over the most that this model gave too much of on measured propellers, at equal power; for a section as good as the one given").
-			Source(measurements),
+			How("installed thrust over the most that this model gave too much of on measured propellers, at equal power, or that of figure of merit 0.60 where that is less; " + compass).
+			Source(measurements + "; from memory: real propellers reach figures of merit of 0.60 to 0.70"),
 		static.read("propeller.static_thrust_high", "Standing thrust, high", r.ThrustHigh, unit.Newton).Higher().
-			How("installed thrust over the most that this model gave too little of on measured propellers, at equal power").Source(measurements),
+			How("installed thrust over the most that this model gave too little of on measured propellers, at equal power; " + compass).Source(measurements),
 		static.read("propeller.absorbed_power", "Power absorbed standing", static.Power, unit.Kilowatt).
 			How("torque times speed of rotation").Source(bladeElement),
 		static.read("propeller.static_torque", "Shaft torque standing", static.Torque, unit.NewtonMetre).Lower().
@@ -100,7 +103,7 @@ func (r Report) Readings() []reading.Reading {
 			How("the most that any propeller of this diameter gives for the power absorbed standing").Source(momentum),
 		static.read("propeller.figure_of_merit", "Figure of merit", static.FigureOfMerit, unit.One).Higher().
 			How("ideal over absorbed power, standing, isolated; an upper bound: measured propellers reach less").Source(bladeElement),
-		static.read("propeller.tip_mach", "Tip Mach number", static.TipMach, unit.One).Lower().
+		r.tipMachReading().Lower().
 			How("tip speed over the speed of sound, full throttle standing").Source("geometry"),
 		static.read("propeller.stall_margin", "Stall margin", static.StallMargin, unit.Degree).Higher().
 			How("least angle of attack left to stall from 0.5 to 0.95 of the radius, full throttle standing").Source(bladeElement),
@@ -114,17 +117,45 @@ func (r Report) Readings() []reading.Reading {
 	return append(rs, r.bodyReadings()...)
 }
 
+// balanced says what of the body is assumed with a single blade.
+func (r Report) balanced() string {
+	if !r.Single {
+		return ""
+	}
+	return "; with a counterweight at a fifth of the radius, an estimate, as heavy as balances the blade"
+}
+
+func (r Report) noBand() string {
+	switch {
+	case r.Static.Status != Valid:
+		return r.lacking()
+	case r.ThrustBand <= 0:
+		return "the propeller gives no thrust standing"
+	}
+	return ""
+}
+
 func (r Report) bodyReadings() []reading.Reading {
 	return []reading.Reading{
 		reading.New("propeller.mass", "Propeller mass", r.Mass, unit.Kilogram).Lower().
-			How("as weighed, else volume times Mean density of the blade").Source("geometry"),
+			How("as weighed, else volume times Mean density of the blade" + r.balanced()).Source("geometry"),
 		reading.New("propeller.inertia", "Propeller inertia about the shaft", r.Inertia, unit.KilogramSquareMetre).Lower().
-			How("as measured, else section area times radius squared integrated along the blade").Source("geometry"),
-		reading.New("propeller.thrust_band", "Thrust is worth plus or minus", r.ThrustBand, unit.Percent).Lower().
-			How("greatest deviation of thrust at equal power from measured propellers standing still; at a given pitch and speed " +
-				"thrust was off by up to 41 % on a wide untwisted blade, which shows as engine speed rather than as thrust").
+			How("as measured, else section area times radius squared integrated along the blade" + r.balanced()).Source("geometry"),
+		reading.Unless(r.noBand(), "propeller.thrust_band", "Thrust is worth plus or minus", r.ThrustBand, unit.Percent).Lower().
+			How("greater deviation of the standing thrust from its low and its high; at a given pitch and speed " +
+				"thrust was off by up to 41 % on a wide untwisted blade; " + compass).
 			Source(measurements),
 	}
+}
+
+// tipMachReading follows from speed and size alone, so that it stands outside
+// the model too.
+func (r Report) tipMachReading() reading.Reading {
+	const key, label = "propeller.tip_mach", "Tip Mach number"
+	if r.Static.Status == Standing {
+		return reading.Missing(key, label, unit.One, r.lacking())
+	}
+	return reading.New(key, label, r.Static.TipMach, unit.One)
 }
 
 // worked is a point with the reason why it is missing when it is Standing.

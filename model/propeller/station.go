@@ -13,7 +13,6 @@ type station struct {
 	flatPlate     float64
 	thickness     float64 // m
 	area          float64 // of the section, m²
-	thick         float64 // greatest thickness of the section, m
 	share         float64 // radius as a share of the tip radius
 	section       Section
 	table         *polarTable // in place of the section, where one is given

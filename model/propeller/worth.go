@@ -11,8 +11,9 @@ type comparison struct {
 }
 
 // workingLoad is the least thrust a comparison must carry, as rotor thrust
-// coefficient over solidity: a propeller standing at full throttle carries
-// about 0.1. Below it a given pitch error is a large share of a small thrust.
+// coefficient over solidity. Below it a given pitch error is a large share of a
+// small thrust. A propeller standing at full throttle carries two to four times
+// as much, more than most of the comparisons.
 const workingLoad = 0.05
 
 // compared are all published measurements of thrust and torque standing still
@@ -38,9 +39,40 @@ var compared = [...]comparison{
 	{"lifting airscrew, 5 blades at 12 degrees", -0.012, -0.015},
 }
 
+// realMerit is the least figure of merit that real propellers of these machines
+// are said to reach: common practice, from memory.
+const realMerit = 0.60
+
+// meritThrust is the isolated thrust at a figure of merit for the power of a
+// standing point, N.
+func (p *Propeller) meritThrust(static *Point, merit float64) float64 {
+	if !(static.Power > 0) {
+		return 0
+	}
+	return math.Pow(merit, 2.0/3) * IdealThrust(static.Power, static.Flow.Density, p.DiscArea())
+}
+
+// band is what an isolated standing thrust is worth, N: down to the comparisons
+// or to the figure of merit of real propellers, whichever is less.
+func (p *Propeller) band(static *Point) (low, high float64) {
+	most, least := thrustWorth()
+	low, high = static.Thrust/(1+most), static.Thrust/(1+least)
+	if real := p.meritThrust(static, realMerit); real > 0 {
+		low = min(low, real)
+	}
+	return low, high
+}
+
+// worth is the greater deviation of a thrust from the ends of its band.
+func worth(thrust, low, high float64) float64 {
+	if !(thrust > 0) {
+		return 0
+	}
+	return max(1-low/thrust, high/thrust-1)
+}
+
 // thrustWorth is the range of thrust at equal absorbed power, over the
-// measured, less 1. With the shape given T ∝ CT·CP^(−2/3)·P^(2/3): what a
-// propeller takes at a given pitch shows as engine speed, not as thrust.
+// measured, less 1. With the shape given T ∝ CT·CP^(−2/3)·P^(2/3).
 func thrustWorth() (most, least float64) {
 	most, least = math.Inf(-1), math.Inf(1)
 	for _, c := range compared {

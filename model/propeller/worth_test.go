@@ -2,9 +2,11 @@ package propeller
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/internal/published"
+	"backspan/model/reading"
 )
 
 // recorded is the share of deviation that the table of comparisons keeps.
@@ -47,6 +49,30 @@ func TestBandIsTheRangeOfTheComparisons(t *testing.T) {
 		}
 		if off := math.Abs(r.StaticInstalled/real - 1); off > r.ThrustBand+1e-9 {
 			t.Errorf("%s: off by %g, the band is %g", c.name, off, r.ThrustBand)
+		}
+	}
+}
+
+// The low end reaches down to the figure of merit of real propellers, and no
+// further where the model gives less itself.
+func TestBandReachesRealPropellers(t *testing.T) {
+	p := made(t, nothing)
+	pt := p.At(standard(0, 2550))
+	r := p.Report(pt, pt)
+	low := r.ThrustLow / p.Installed(1)
+	merit := low * math.Sqrt(low/(2*pt.Flow.Density*p.DiscArea())) / pt.Power
+	if math.Abs(merit-0.60) > 1e-9 || math.Abs(r.ThrustBand-(1-low/pt.Thrust)) > 1e-12 {
+		t.Errorf("low thrust has figure of merit %g, band %g", merit, r.ThrustBand)
+	}
+	coarse := made(t, func(s *Spec) { s.Pitch = 1.2 })
+	pt = coarse.At(standard(0, 2000))
+	most, _ := thrustWorth()
+	if r := coarse.Report(pt, pt); pt.FigureOfMerit > 0.60 || math.Abs(r.ThrustLow*(1+most)/r.StaticInstalled-1) > 1e-9 {
+		t.Errorf("figure of merit %g, low %g N of %g N", pt.FigureOfMerit, r.ThrustLow, r.StaticInstalled)
+	}
+	for _, key := range []string{"propeller.thrust_band", "propeller.static_thrust_low", "propeller.static_thrust_high"} {
+		if x, _ := reading.Find(r.Readings(), key); !strings.Contains(x.Method, "no flat-bottomed section") {
+			t.Errorf("%s: %s", key, x.Method)
 		}
 	}
 }
