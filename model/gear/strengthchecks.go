@@ -2,13 +2,14 @@ package gear
 
 import (
 	"cmp"
+	"fmt"
 
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
 
 func (r Result) strengthChecks(thin float64) []reading.Check {
-	return append(r.safetyChecks(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.lineLoadCheck(), r.agreementCheck())
+	return append(r.safetyChecks(thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.lineLoadCheck(), r.agreementCheck())
 }
 
 func (r Result) safetyChecks(thin float64) []reading.Check {
@@ -28,6 +29,22 @@ func (r Result) safetyChecks(thin float64) []reading.Check {
 			Advice("Raise Module or Face width, or choose a finer Accuracy class, Crowned teeth or a better Material quality."),
 	}
 }
+
+// peakRootCheck warns only: how long the engine stays at the peak is up to the
+// pilot.
+func (r Result) peakRootCheck(thin float64) reading.Check {
+	const key, label = "gear.run_up_bending", "Tooth root at the run-up peak"
+	if !r.Strength.PeakRoot.Known {
+		return reading.Unrated(key, label, r.noPeakRoot())
+	}
+	return reading.AtLeast(key, label, r.Strength.PeakRoot.Value, r.spec.BendingAsked, thin, unit.One).Warn().
+		Source("Breakage safety asked; ISO 6336 from memory, under the greatest torque of the run-up as if held for Life asked of the teeth").
+		Advice(fmt.Sprintf("The torque in the mesh peaks at %s: pass through quickly; a softer Coupling stiffness or a clutch that takes hold later moves the peak out of use. Or raise Module or Face width.",
+			unit.RPM.Text(r.Pulsation.PeakSpeed)))
+}
+
+// noPeakRoot is why the roots are not rated at the peak.
+func (r *Result) noPeakRoot() string { return cmp.Or(r.Strength.Why, r.Pulsation.Why, noTorque) }
 
 func (r Result) resonanceCheck() reading.Check {
 	const key, label = "gear.mesh_resonance", "Clear of mesh resonance"

@@ -48,8 +48,10 @@ func (r Result) loadReadings() []reading.Reading {
 	return []reading.Reading{
 		s.rated("gear.application_factor", "Application factor", k.Application, unit.One).Lower().How(from).Source("ISO 6336-6, from memory"),
 		r.pulsationReading(),
-		r.peakReading("gear.run_up_peak", "Greatest crank torque, run-up", r.Pulsation.Peak, unit.NewtonMetre).Lower(),
+		r.peakReading("gear.run_up_peak", "Greatest mesh torque, run-up", r.Pulsation.Peak, unit.NewtonMetre).Lower(),
 		r.peakReading("gear.run_up_speed", "Crank speed of that", r.Pulsation.PeakSpeed, unit.RPM),
+		reading.OfSlot("gear.run_up_root_safety", "Root safety at the run-up peak", s.PeakRoot, unit.One, r.noPeakRoot()).Higher().
+			How("of the weaker gear, that torque for application factor and its speed for the dynamic one, as if held for the life asked: an engine may idle there").Source(rootClause),
 		s.rated("gear.dynamic_factor", "Dynamic factor", k.Dynamic, unit.One).Lower().
 			How("from errors of pitch and profile, tip relief and the nearness of resonance").Source(dynamicClause),
 		r.simpleReading(),

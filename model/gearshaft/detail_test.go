@@ -21,6 +21,41 @@ func TestStaticLoadCountsTheAxialPeak(t *testing.T) {
 	near(t, "static load", b.StaticEquivalent, want)
 }
 
+// A tooth push against the thrust leaves the locating bearing most where the
+// torque is least: 650 N of thrust and 270 N of teeth that swing by a quarter.
+func TestAxialPeakWhereTheTeethPushLeast(t *testing.T) {
+	g := threeToOne(t)
+	mesh, _ := meshes(&g, 1)
+	l := threeToOneLoads()
+	s := Default()
+	x := wheelLine(&s, &g, mesh, 1, &l)
+	tw := newTwist(&g, l.Speed*g.Ratio)
+	shake := newShaking(&g, &tw)
+	near(t, "push", x.axial, 380)
+	near(t, "share lost", shake.drop, 0.25)
+	g.Axial, g.Pulsation.Least = 1300, -20
+	mesh, _ = meshes(&g, 1)
+	g.Pulsation.Most = 20
+	s.ApplicationFactor = 1
+	l.PropellerWeight, l.GyroPeak, l.GyroCouple, s.CentreOffset = 0, 0, 0, 0
+	r := Rate(s, g, part.Clockwise, l)
+	b := &r.Bearings[wheelProp]
+	// The mesh force goes from its mean to as much the other way: the net push
+	// goes from 650 N aft to 650 + 1300 N forward.
+	near(t, "static load", b.StaticEquivalent, math.Max(0.6*3*b.Running+0.5*1950, 3*b.Running))
+}
+
+// The cubic mean is that of the wave; of an unknown one that of a sine.
+func TestWearFollowsTheWave(t *testing.T) {
+	g := threeToOne(t)
+	g.Pulsation.Wear = 1.3
+	tw := newTwist(&g, 8400*rpm)
+	near(t, "known", newShaking(&g, &tw).wear, 0.3)
+	g.Pulsation.Why = "not known"
+	tw = newTwist(&g, 8400*rpm)
+	near(t, "a sine of 0.75", newShaking(&g, &tw).wear, math.Cbrt(1+1.5*0.75*0.75)-1)
+}
+
 // The torque runs from the coupling to the pinion's teeth and from the wheel
 // to the flange; an overhung pinion stands behind both its bearings.
 func TestWhereTheTorqueRuns(t *testing.T) {

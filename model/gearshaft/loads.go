@@ -22,7 +22,7 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 	t := twist{mean: g.Torque, swing: (g.Application - 1) * g.Torque, peakSpeed: 1}
 	p := &g.Pulsation
 	if p.Why == "" {
-		t.swing = p.Swing
+		t.swing = p.Departure()
 	}
 	t.peakMean, t.peakSwing = t.mean, t.swing
 	if p.Why == "" && p.Peak > t.greatest() && crankSpeed > 0 {
