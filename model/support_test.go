@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/reading"
 )
@@ -181,6 +182,39 @@ func TestPinionOnTheCrank(t *testing.T) {
 	}
 	if x, _ := o.Reading("bearing.life_pinion_prop_side"); x.Known() {
 		t.Errorf("%+v", x)
+	}
+}
+
+// A pinion fast on the crank turns the propeller at idle, clutch or no clutch.
+func TestNoClutchOnTheCrank(t *testing.T) {
+	on := [][2]string{{"drive.gear.pinion_place", "overhung"}, {"drive.gear.pinion_span", "60 mm"}, {"drive.gear.pinion_offset", "25 mm"}}
+	own := changed(t, "Gear 190", on...)
+	on = append(on, [2]string{"drive.gear_shafts.pinion_on", "the engine's crank"})
+	clutched := changed(t, "Gear 190", on...)
+	rigid := changed(t, "Gear 190", append(on, [2]string{"drive.gear.coupling_kind", "rigid"})...)
+	for _, tc := range []struct {
+		o          Outcome
+		key        string
+		want       reading.Verdict
+		whatAnswer string
+	}{
+		{own, "drive.idle_propeller", reading.Holds, "own shaft"},
+		{clutched, "drive.idle_propeller", reading.Thin, "clutch on the crank"},
+		{clutched, "drive.crank_coupling", reading.Fails, "clutch on the crank"},
+		{rigid, "drive.crank_coupling", reading.Holds, "rigid"},
+		{rigid, "drive.idle_propeller", reading.Thin, "rigid"},
+	} {
+		if c := anyspec.Check(t, tc.o.Checks, tc.key); c.Verdict != tc.want {
+			t.Errorf("%s: %s is %s", tc.whatAnswer, tc.key, c.Verdict)
+		}
+	}
+	for _, c := range clutched.Checks {
+		if strings.HasPrefix(c.Key, "coupling.clutch") || c.Key == "coupling.level_flight" {
+			t.Errorf("%s of a clutch that is not there", c.Key)
+		}
+	}
+	if value(t, clutched, "drive.idle_propeller_speed") == 0 {
+		t.Error("the propeller stands at idle")
 	}
 }
 

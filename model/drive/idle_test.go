@@ -68,3 +68,17 @@ func TestPropellerAtIdle(t *testing.T) {
 		}
 	}
 }
+
+// Without a dip nothing is said of which gear dips; with one the lower must.
+func TestLowerGearDips(t *testing.T) {
+	for _, tc := range []struct {
+		depth float64
+		axis  Side
+		want  reading.Verdict
+	}{{6e-3, Above, reading.Holds}, {6e-3, Below, reading.Fails}, {0, Above, reading.NotRated}} {
+		r := report(t, func(s *Spec) { s.Kind, s.Gear.DipDepth, s.PropellerAxis = Gear, tc.depth, tc.axis })
+		if c := anyspec.Check(t, r.Checks(0.1), "drive.dipping_gear"); c.Verdict != tc.want {
+			t.Errorf("dip %g, propeller %s: %s", tc.depth, tc.axis, c.Verdict)
+		}
+	}
+}

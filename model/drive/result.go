@@ -38,6 +38,9 @@ type Result struct {
 	Speeds    part.SpeedMap
 
 	DipsAbove bool // the gear that dips into the oil is the upper one
+	Dips      bool // one does
+	OnCrank   bool // the pinion is fast on the engine's crank
+	Coupled   bool // a coupling is chosen all the same
 }
 
 // Report examines d at the standing duty.
@@ -47,6 +50,8 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at, train),
 		Idle:      idling(d, train),
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
+	r.Dips = s.Gear.DipDepth > 0
+	r.OnCrank, r.Coupled = s.coupledCrank()
 	if h, ok := r.Findings.(hung); ok {
 		r.OnAxle, r.Axle, r.SeatFits = true, h.axle(), s.seatFits()
 		r.Speeds, r.Inboard, r.CrankPull = h.speeds(), s.Support.InboardFace(), h.crankPull()
@@ -167,6 +172,21 @@ func onlyCore(rs []reading.Reading) []reading.Reading {
 	return kept
 }
 
+// gearChecks are those in which the gear meets its surroundings.
+func (r Result) gearChecks() []reading.Check {
+	const key, label = "drive.dipping_gear", "The lower gear dips into the oil"
+	dips := reading.Unrated(key, label, "Dip depth is 0: no gear dips, and how else the teeth are oiled is not computed")
+	if r.Dips {
+		dips = reading.Condition(key, label, !r.DipsAbove).Source("geometry").
+			Advice("choose the other Gear that dips, or the other side for Propeller axis")
+	}
+	if !r.OnCrank {
+		return []reading.Check{dips}
+	}
+	return []reading.Check{dips, reading.Condition("drive.crank_coupling", "Pinion on the crank, no coupling", !r.Coupled).Source("geometry").
+		Advice("choose rigid as Coupling to the crank, or a shaft of its own as Overhung pinion sits on: a pinion fast on the crank leaves no room for a coupling or clutch, which is left out here, and the propeller turns whenever the engine does")}
+}
+
 // Checks lists what every drive is held against, then what this kind adds.
 func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs := []reading.Check{
@@ -181,8 +201,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 				Advice("lower Bearing spacing or Plate to propeller-side bearing, choose a narrower Bearing, engine side, or a wider belt"))
 	}
 	if r.Kind == Gear {
-		cs = append(cs, reading.Condition("drive.dipping_gear", "The lower gear dips into the oil", !r.DipsAbove).Source("geometry").
-			Advice("choose the other Dipping gear, or the other side for Propeller axis"))
+		cs = append(cs, r.gearChecks()...)
 	}
 	return append(cs, r.Findings.Checks(marginAsked)...)
 }

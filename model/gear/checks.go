@@ -42,13 +42,20 @@ func (r Result) toothChecks(thin float64) []reading.Check {
 			Source("from memory: 0.2 modules").Advice("Raise Centre distance a little, or choose Basic rack D."),
 		reading.Condition("gear.hunting", "Teeth share no factor", g.CommonFactor == 1).Warn().
 			Source("common practice, no source").Advice("Change Wheel teeth or Pinion teeth by one."),
-		reading.AtLeast("gear.pinion_body", "Pinion root over its bearing bore", g.Pinion.RootDiameter,
-			r.bearings.pinion.Bore, 0, unit.Millimetre).Source("geometry").
-			Advice("Choose smaller Pinion bearings, or raise Module or Pinion teeth."),
+		r.bodyCheck(),
 		reading.AtLeast("gear.bearing_seats", "Metal between bearing seats", r.SeatWall, r.spec.BossWall, 0, unit.Millimetre).
 			Source("estimate: one Bearing boss wall").
 			Advice("Choose smaller bearings, or raise Module, the teeth or Centre distance."),
 	}
+}
+
+func (r Result) bodyCheck() reading.Check {
+	const key, label = "gear.pinion_body", "Pinion root over its bearing bore"
+	if r.spec.Held.OnCrank {
+		return reading.Unrated(key, label, "the pinion sits on the engine's crank, whose diameter is not known here")
+	}
+	return reading.AtLeast(key, label, r.Geometry.Pinion.RootDiameter, r.bearings.pinion.Bore, 0, unit.Millimetre).Source("geometry").
+		Advice("Choose smaller Pinion bearings, or raise Module or Pinion teeth.")
 }
 
 func (r Result) flankChecks() []reading.Check {

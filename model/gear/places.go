@@ -78,9 +78,8 @@ func (r Result) Shafting() Shafting {
 	}
 }
 
-// places stand the bearings flush with the gap beside the gears. A pinion
-// between its bearings with an offset is the nearer to the propeller-side one;
-// an overhung one stands behind both.
+// places stand the wheel's bearings flush with the gap beside the gears, and
+// the pinion's where its span and offset put them.
 func (r *Result) places() Places {
 	g := Gear{spec: r.spec, geometry: r.Geometry, bearings: r.bearings}
 	s, b := &g.spec, &g.bearings
@@ -89,11 +88,8 @@ func (r *Result) places() Places {
 	p.Gears = gap + g.meshDepth()/2
 	p.WheelPropBearing = gap - b.wheelPropeller.Width/2
 	p.WheelEngineBearing = gap + g.meshDepth() + b.wheelEngine.Width/2
-	span, middle := g.pinionSpan(), p.Gears+s.PinionOffset
-	p.PinionPropBearing, p.PinionEngineBearing = middle-span/2, middle+span/2
-	if s.PinionPlace == Overhung {
-		p.PinionPropBearing, p.PinionEngineBearing = middle, middle+span
-	}
+	prop, engine := g.pinionBearings()
+	p.PinionPropBearing, p.PinionEngineBearing = p.Gears+prop, p.Gears+engine
 	p.CouplingRear = gap + g.meshDepth() + g.engineWallDepth()
 	p.DriveFace = p.CouplingRear + s.Coupling.Depth
 	return p

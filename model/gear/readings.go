@@ -97,7 +97,7 @@ func (r Result) lossReadings() []reading.Reading {
 		reading.New("gear.windage_loss", "Windage loss", r.Losses.Windage, unit.Watt).Lower().
 			How("both gears in oil mist").Source(windageOrigin),
 		reading.New("gear.bearing_drag", "Bearing drag", r.Losses.Bearings, unit.Watt).Lower().
-			How("four bearings under the mesh forces, without the propeller's").Source(bearingOrigin),
+			How("the case's bearings under the mesh forces, each shaft's radial one shared alike, without the propeller's; at the table's static ratings").Source(bearingOrigin),
 		reading.New("gear.seal_drag", "Seal drag", r.Losses.Seals, unit.Watt).Lower().
 			How("lip seals on the propeller shaft and, if there is one, the pinion shaft").Source(sealOrigin),
 	}

@@ -88,7 +88,11 @@ func (g *Gear) sealSpeed(speed float64) float64 {
 
 func (g *Gear) seatWall() float64 {
 	wheel := math.Max(g.bearings.wheelEngine.Outside, g.bearings.wheelPropeller.Outside)
-	return g.geometry.CentreDistance - (g.bearings.pinion.Outside+wheel)/2
+	pinion := g.bearings.pinion.Outside
+	if g.spec.Held.OnCrank {
+		pinion = g.bearings.pinion.Bore
+	}
+	return g.geometry.CentreDistance - (pinion+wheel)/2
 }
 
 const (

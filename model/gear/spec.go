@@ -76,6 +76,7 @@ type Spec struct {
 
 	// The parts along the shafts.
 	Coupling              coupling.Spec
+	Held                  Held
 	PinionHand            Hand
 	PinionBearings        bearing.Size
 	WheelEngineBearing    bearing.Size
