@@ -185,6 +185,29 @@ func TestPinionOnTheCrank(t *testing.T) {
 	}
 }
 
+// The couple of two blades wears as much as its cubic mean, 2|cos φ| of the
+// mean over a revolution: summed here by steps. In turns throughout, the
+// bearing that takes no thrust bears straight flight and that.
+func TestTwoBladesWearTheBearings(t *testing.T) {
+	const steps = 20000
+	sum := 0.0
+	for i := range steps {
+		x := 2 * math.Abs(math.Cos(2*math.Pi*(float64(i)+0.5)/steps))
+		sum += x * x * x / steps
+	}
+	over := math.Cbrt(sum)
+	o := changed(t, "Belt 190", [2]string{"drive.support.turning_share", "100"}, [2]string{"drive.support.application_factor", "1"})
+	running, turning := value(t, o, "bearing.load_engine_side"), value(t, o, "bearing.load_turning_engine_side")
+	want := running + over*(turning-running)
+	if got := value(t, o, "bearing.equivalent_load_engine_side"); math.Abs(got/want-1) > 1e-6 || over < 1.5 {
+		t.Errorf("two blades: equivalent load %g N, want %g", got, want)
+	}
+	o = changed(t, "Belt 190", [2]string{"drive.support.turning_share", "100"}, [2]string{"drive.support.application_factor", "1"}, [2]string{"propeller.blades", "3"})
+	if got, want := value(t, o, "bearing.equivalent_load_engine_side"), value(t, o, "bearing.load_turning_engine_side"); math.Abs(got/want-1) > 1e-6 {
+		t.Errorf("three blades: equivalent load %g N, want %g", got, want)
+	}
+}
+
 // A pinion fast on the crank turns the propeller at idle, clutch or no clutch.
 func TestNoClutchOnTheCrank(t *testing.T) {
 	on := [][2]string{{"drive.gear.pinion_place", "overhung"}, {"drive.gear.pinion_span", "60 mm"}, {"drive.gear.pinion_offset", "25 mm"}}

@@ -45,6 +45,19 @@ func TestAxialPeakWhereTheTeethPushLeast(t *testing.T) {
 	near(t, "static load", b.StaticEquivalent, math.Max(0.6*3*b.Running+0.5*1950, 3*b.Running))
 }
 
+// What a turn wears is its cubic mean where that is more than the mean.
+func TestTurnsWearByTheirCubicMean(t *testing.T) {
+	s, g, l := Default(), threeToOne(t), threeToOneLoads()
+	s.TurningShare, s.ApplicationFactor, g.Pulsation.Wear = 1, 1, 1
+	for _, tc := range []struct{ wear, want float64 }{{0, 30}, {45, 45}} {
+		l.GyroWear = tc.wear
+		b := Rate(s, g, part.Clockwise, l).Bearings[wheelEngine]
+		spacing := g.Places.WheelEngineBearing - g.Places.WheelPropBearing
+		near(t, "in a turn", b.Turning, b.Running+30/spacing)
+		near(t, "equivalent", b.Equivalent, b.Running+tc.want/spacing)
+	}
+}
+
 // The cubic mean is that of the wave; of an unknown one that of a sine.
 func TestWearFollowsTheWave(t *testing.T) {
 	g := threeToOne(t)

@@ -64,7 +64,8 @@ type line struct {
 	places         shaft.Places
 	mesh, weight   share // at the working point
 	imbalance      share
-	gyro, gyroPeak share           // mean and greatest
+	gyro, gyroWear share // mean and cubic mean
+	gyroPeak       share
 	steady         shaft.Reactions // mesh and weight together
 	axial          float64         // on the locating bearing, N, positive forward
 	meshAxial      float64
@@ -101,6 +102,7 @@ func wheelLine(s *Spec, g *gear.Shafting, mesh shaft.Load, crankTurn float64, l 
 	x := line{
 		places: p, mesh: balanced(p, mesh), weight: along(l.PropellerWeight, 0),
 		imbalance: along(mass*s.CentreOffset*l.Speed*l.Speed, 0), gyro: along(0, l.GyroCouple),
+		gyroWear:  along(0, math.Max(math.Abs(l.GyroCouple), math.Abs(l.GyroWear))),
 		gyroPeak:  along(0, math.Max(math.Abs(l.GyroCouple), math.Abs(l.GyroPeak))),
 		meshAxial: g.WheelAxial(crankTurn),
 	}

@@ -112,7 +112,7 @@ func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, sha
 		r.held[at] = side.of(x.steady)
 		mesh := side.of(x.mesh.held).Size()
 		loads := bearing.Loads{
-			Running: r.held[at].Size() + side.of(x.imbalance.held).Size(), Turn: side.of(x.gyro.held).Size(),
+			Running: r.held[at].Size() + side.of(x.imbalance.held).Size(), Turn: side.of(x.gyro.held).Size(), TurnWear: side.of(x.gyroWear.held).Size(),
 			Wear: shake.wear * mesh, Peak: shake.peak*mesh + side.of(x.gyroPeak.held).Size(), Standing: side.of(x.weight.held).Size(),
 		}
 		if side.side == locating {

@@ -139,12 +139,12 @@ func (r *Result) loadReadings() []reading.Reading {
 	}
 	for i := range r.Bearings[:pinionProp] {
 		b := &r.Bearings[i]
-		rs = append(rs, load(i, turningNames.keys[i], turningNames.labels[i], b.Turning).How("straight flight plus the gyroscopic couple over the spacing"),
+		rs = append(rs, load(i, turningNames.keys[i], turningNames.labels[i], b.Turning).How("straight flight plus the mean gyroscopic couple over the spacing"),
 			load(i, standingNames.keys[i], standingNames.labels[i], b.Standing).How("the propeller's weight, engine stopped"))
 	}
 	for i := range r.Bearings {
 		rs = append(rs, load(i, equivalentNames.keys[i], equivalentNames.labels[i], r.Bearings[i].Equivalent).
-			How("X Fr + Y Fa, cubic mean over pulses, turns and straight flight, times the load factor").Source(lifeSource))
+			How("X Fr + Y Fa, cubic mean over pulses, turns (of two blades, over a revolution of theirs) and straight flight, times the load factor").Source(lifeSource))
 	}
 	return append(rs,
 		load(wheelProp, "bearing.axial_load", "Axial load on the locating bearing", max(r.Bearings[wheelProp].Axial, r.Bearings[wheelEngine].Axial)).How("thrust and axial tooth force together"),

@@ -109,8 +109,8 @@ func (r Result) loadReadings() []reading.Reading {
 	load := func(key, label string, n float64) reading.Reading {
 		return reading.New(key, label, n, unit.Newton).Lower().Source(statics)
 	}
-	const running, turning, standing = "drive and weight as vectors, plus imbalance", "straight flight plus the gyroscopic couple over the spacing", "drive and weight as vectors, engine stopped"
-	const equivalent = "X Fr + Y Fa, cubic mean over turns and straight flight, times the application factor"
+	const running, turning, standing = "drive and weight as vectors, plus imbalance", "straight flight plus the mean gyroscopic couple over the spacing", "drive and weight as vectors, engine stopped"
+	const equivalent = "X Fr + Y Fa, cubic mean over turns (of two blades, over a revolution of theirs) and straight flight, times the application factor"
 	p, e := &r.PropSide, &r.EngineSide
 	return []reading.Reading{
 		load("bearing.load_prop_side", "Bearing load, propeller side", p.Running).How(running),
