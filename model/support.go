@@ -125,7 +125,7 @@ func (c *chain) torsionalReadings() []reading.Reading {
 			"the stiffness between crank and propeller is not given, or the drive is stiff").
 			How("crank against propeller over the belt with both spans taut, or over the coupling of a gear").Source("mechanics of inertias on springs"),
 		reading.OfSlot("vibration.torsional_second", "Second torsional frequency", c.torsional[1], unit.Hertz, second).
-			How("pinion against wheel over the teeth of a gear, with the crank where the coupling is stiff; shafts, bearings and case give too, so the true one is lower").
+			How("pinion against wheel over the teeth of a gear, with the crank where the coupling is stiff; shafts, bearings and case give too, so the true one is lower. Speed over mesh resonance leaves out what hangs on the two gears").
 			Source("mechanics of inertias on springs; tooth stiffness ISO 6336-1, from memory"),
 	}
 }

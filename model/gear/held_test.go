@@ -84,6 +84,28 @@ func TestPinionOnTheCrankHasNothingOfItsOwn(t *testing.T) {
 	}
 }
 
+// The mesh frequency is held against the train's own: where they meet the check
+// is past, above and below it holds.
+func TestMeshFrequencyAgainstTheTrain(t *testing.T) {
+	g := newGear(t, Default())
+	second := g.Examine(rated(), trainOf(0.5)).Pulsation.Second.Value
+	for _, tc := range []struct {
+		share float64
+		want  reading.Verdict
+	}{{0.8, reading.Holds}, {0.9, reading.Thin}, {1.1, reading.Thin}, {1.2, reading.Holds}} {
+		at := rated()
+		at.CrankSpeed = tc.share * second * 2 * math.Pi / float64(g.spec.PinionTeeth)
+		x := g.Examine(at, trainOf(0.5))
+		c, _ := find(x.Checks(0.1), "gear.mesh_torsional")
+		if c.Verdict != tc.want || math.Abs(x.overTorsional().Value/tc.share-1) > 1e-9 {
+			t.Errorf("at %g: %s, ratio %g", tc.share, c.Verdict, x.overTorsional().Value)
+		}
+	}
+	if c, _ := find(g.Examine(rated(), part.Train{}).Checks(0.1), "gear.mesh_torsional"); c.Verdict != reading.NotRated || c.Why == "" {
+		t.Errorf("without a train: %+v", c)
+	}
+}
+
 // The bearing that takes the thrust has the axial force of the teeth.
 func TestDragFollowsTheLocatingBearing(t *testing.T) {
 	s := Default()

@@ -4,12 +4,13 @@ import (
 	"cmp"
 	"fmt"
 
+	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
 
 func (r Result) strengthChecks(thin float64) []reading.Check {
-	return append(r.safetyChecks(thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.lineLoadCheck(), r.agreementCheck())
+	return append(r.safetyChecks(thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.torsionalCheck(), r.lineLoadCheck(), r.agreementCheck())
 }
 
 func (r Result) safetyChecks(thin float64) []reading.Check {
@@ -52,10 +53,43 @@ func (r Result) resonanceCheck() reading.Check {
 		return reading.Unrated(key, label, r.Strength.Why)
 	}
 	k := &r.Strength.Load
-	return reading.Condition(key, label, k.Resonance < k.resonant || k.Resonance > 1.15).Warn().
-		Source("from memory: ISO 6336-1, 0.85 to 1.15 of resonance, from less where the load is low").
+	return reading.Condition(key, label, k.Resonance < k.resonant || k.Resonance > resonantTo).Warn().
+		Source("from memory: ISO 6336-1, 0.85 to 1.15 of resonance, from less where the load is low; both gears as blanks alone").
 		Advice("Change Pinion teeth or Module.")
 }
+
+// torsionalCheck asks the same of the whole train: what hangs on the pinion and
+// on the wheel pulls the teeth's frequency down to that of the train.
+func (r Result) torsionalCheck() reading.Check {
+	const key, label = "gear.mesh_torsional", "Mesh clear of torsional resonance"
+	n := r.overTorsional()
+	if !n.Known {
+		return reading.Unrated(key, label, r.noTorsional())
+	}
+	return reading.Condition(key, label, n.Value < resonantFrom || n.Value > resonantTo).Warn().
+		Source(fmt.Sprintf("mesh frequency %s of the Second torsional frequency, to keep out of 0.85 to 1.15 as in ISO 6336-1, from memory: teeth that meet at that frequency shake pinion against wheel; "+
+			"shafts, bearings and case give too, so the true one is lower", unit.One.Text(n.Value))).
+		Advice("Change Pinion teeth, Face width or Coupling inertia, drive half, or keep the engine from running long at full throttle.")
+}
+
+// Resonance of the mesh reaches from a share of the natural frequency to
+// another. Source: ISO 6336-1, from memory.
+const (
+	resonantFrom = 0.85
+	resonantTo   = 1.15
+)
+
+// overTorsional is the mesh frequency over the second torsional one.
+func (r *Result) overTorsional() param.Slot {
+	second := r.Pulsation.Second
+	if !second.Known || !(r.MeshFrequency > 0) {
+		return param.Slot{}
+	}
+	return param.Finite(r.MeshFrequency / second.Value)
+}
+
+// noTorsional is why that is not known.
+func (r *Result) noTorsional() string { return cmp.Or(r.Pulsation.Why, noTorque) }
 
 func (r Result) lineLoadCheck() reading.Check {
 	const key, label = "gear.line_load", "Flanks pressed enough together"

@@ -56,7 +56,9 @@ func (r Result) loadReadings() []reading.Reading {
 			How("from errors of pitch and profile, tip relief and the nearness of resonance").Source(dynamicClause),
 		r.simpleReading(),
 		s.rated("gear.resonance_ratio", "Speed over mesh resonance", k.Resonance, unit.One).
-			How("running speed over that at which the pair resonates; 0.85 to 1.15 is resonance, from less under 100 N/mm").Source(dynamicClause),
+			How("running speed over that at which the two blanks alone resonate on their teeth, as the standard has it; 0.85 to 1.15 is resonance, from less under 100 N/mm. Mesh over torsional frequency has the train with them").Source(dynamicClause),
+		reading.OfSlot("gear.torsional_ratio", "Mesh over torsional frequency", r.overTorsional(), unit.One, r.noTorsional()).
+			How("mesh frequency over the second torsional frequency, of pinion with coupling half against wheel with propeller; Speed over mesh resonance has the two blanks alone").Source(twistOrigin),
 		s.rated("gear.mesh_stiffness", "Mesh stiffness per width", k.MeshStiffness, unit.Gigapascal).
 			How("mean of the pair; 1 GPa is 1 N/(mm µm)").Source("ISO 6336-1 clause 9, method B, from memory"),
 		s.rated("gear.misalignment", "Misalignment over the face", k.Misalignment, unit.Micrometre).Lower().
