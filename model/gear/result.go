@@ -28,6 +28,7 @@ type Result struct {
 	CaseDepth        CaseDepth
 	Power            float64 // at the crank, W
 	TiltedDip        float64 // of the dipping gear with the case tilted, m
+	DipVolume        float64 // of oil that the dip at rest asks for, m³
 
 	spec     Spec
 	bearings bearings
@@ -58,6 +59,7 @@ func (g Gear) Examine(at part.Duty, train part.Train) Result {
 		CaseDepth:        g.hardDepth(),
 		Power:            at.Power,
 		TiltedDip:        g.tiltedDip(g.spec.OilTilt),
+		DipVolume:        g.dipVolume(),
 		spec:             g.spec,
 		bearings:         g.bearings,
 	}
