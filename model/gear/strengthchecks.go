@@ -106,7 +106,11 @@ func (r Result) agreementCheck() reading.Check {
 	if why := cmp.Or(r.Strength.Why, r.Strength.Cross.Why); why != "" {
 		return reading.Unrated(key, label, why)
 	}
-	return reading.Condition(key, label, r.Strength.agree(r.spec.PittingAsked, r.spec.BendingAsked)).Warn().
-		Source("ISO 6336 against AGMA 2001, both from memory").
+	iso, agma, comparable := r.Strength.blamed(r.spec.PittingAsked, r.spec.BendingAsked)
+	if !comparable {
+		return reading.Unrated(key, label, "ISO 6336 has "+iso.String()+" give out first, and AGMA 2001 rates no roots here: "+r.Strength.Cross.BendingWhy)
+	}
+	return reading.Condition(key, label, iso == agma).Warn().
+		Source(r.blame()+"; both from memory").
 		Advice("Look at the safeties of Pinion and Wheel: the ratings differ on which is weaker; keep a margin on both (Face width, Module).")
 }

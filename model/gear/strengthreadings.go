@@ -162,7 +162,7 @@ func (r Result) crossReadings() []reading.Reading {
 	roots := cmp.Or(flanks, c.BendingWhy)
 	return []reading.Reading{
 		reading.Unless(flanks, "gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
-			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter").Source(agmaOrigin),
+			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter. " + r.blame()).Source(agmaOrigin),
 		reading.Unless(roots, "gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
 			How("of the weaker gear, 99 % reliable; within about 35 % of ISO's unless the load per width is low").Source(agmaOrigin),
 		reading.Unless(flanks, "gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
