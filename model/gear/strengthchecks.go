@@ -111,6 +111,6 @@ func (r Result) agreementCheck() reading.Check {
 		return reading.Unrated(key, label, "ISO 6336 has "+iso.String()+" give out first, and AGMA 2001 rates no roots here: "+r.Strength.Cross.BendingWhy)
 	}
 	return reading.Condition(key, label, iso == agma).Warn().
-		Source(r.blame()+"; both from memory").
+		Source(r.blame() + "; both from memory").
 		Advice("Look at the safeties of Pinion and Wheel: the ratings differ on which is weaker; keep a margin on both (Face width, Module).")
 }
