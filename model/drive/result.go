@@ -80,7 +80,7 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("drive.efficiency", "Drive efficiency, standing", r.Standing.Efficiency(), unit.Percent).Higher().
 			How("power at the propeller over power at the crank, full throttle standing").Source("the drive's own losses"),
 		reading.New("drive.loss", "Power lost in the drive", r.Standing.Loss(), unit.Watt).Lower().
-			How("power at the crank less power at the propeller, full throttle standing").Source("the drive's own losses"),
+			How("power at the crank less power at the propeller, full throttle standing" + r.lossOil()).Source("the drive's own losses"),
 		reading.New("drive.output_speed", "Propeller speed, standing", r.Standing.SpeedOut, unit.RPM).
 			How("crank speed over ratio, less slip, full throttle standing").Source("balance of power"),
 		reading.New("drive.mass", "Drive mass", r.Mass, unit.Kilogram).Lower().How("sum of the drive's pieces").Source("geometry"),
@@ -99,6 +99,14 @@ func (r Result) Readings() []reading.Reading {
 		found = unexamined(r.Kind)
 	}
 	return slices.Concat(rs, found.Readings(), r.without())
+}
+
+// lossOil says why the losses of a gear do not quite add up to that power.
+func (r Result) lossOil() string {
+	if r.Kind != Gear {
+		return ""
+	}
+	return ", with the oil as warm as at the rated power; the five losses of the gear are at this day's own oil temperature and may add up to a little more or less"
 }
 
 // unexamined stands for a drive that could not be built: it declares the keys

@@ -84,6 +84,31 @@ func TestPinionOnTheCrankHasNothingOfItsOwn(t *testing.T) {
 	}
 }
 
+// Where the mate's tip reaches below the involute the contact ratio ends there,
+// and of an undercut tooth it is not known.
+func TestContactRatioCountsInvoluteOnly(t *testing.T) {
+	r := newGear(t, Default()).Examine(rated(), part.Train{})
+	g := &r.Geometry
+	c, _ := find(r.Checks(0.1), "gear.contact_ratio")
+	if c.Verdict != reading.Holds || c.Value != g.ContactRatio {
+		t.Fatalf("%+v", c)
+	}
+	g.Pinion.FormRollLength = g.Pinion.StartRollLength + 0.3*g.BasePitch
+	c, _ = find(r.Checks(0.1), "gear.contact_ratio")
+	if want := g.ContactRatio - 0.3; c.Verdict != reading.Fails || math.Abs(c.Value-want) > 1e-9 {
+		t.Errorf("cut at the form circle: %s %g, want %g", c.Verdict, c.Value, want)
+	}
+	g.Driven.StartRollLength, g.Driven.FormRollLength = -0.1*g.BasePitch, -0.5*g.BasePitch
+	c, _ = find(r.Checks(0.1), "gear.contact_ratio")
+	if want := g.ContactRatio - 0.4; math.Abs(c.Value-want) > 1e-9 {
+		t.Errorf("never inside the base circle: %g, want %g", c.Value, want)
+	}
+	g.Pinion.LeastShift = g.Pinion.Shift + 0.1
+	if c, _ = find(r.Checks(0.1), "gear.contact_ratio"); c.Verdict != reading.NotRated {
+		t.Errorf("undercut: %+v", c)
+	}
+}
+
 // The mesh frequency is held against the train's own: where they meet the check
 // is past, above and below it holds.
 func TestMeshFrequencyAgainstTheTrain(t *testing.T) {
