@@ -67,8 +67,8 @@ func (r *Result) bearingChecks(thin float64) []reading.Check {
 		at         int
 		key, label string
 	}{{wheelProp, "prop_side", "Bearing speed, propeller side"}, {wheelEngine, "engine_side", "Bearing speed, engine side"}, {pinionProp, "pinion", "Bearing speed, pinion"}} {
-		cs = append(cs, reading.AtMost("bearing.speed_"+x.key, x.label, r.Bearings[x.at].SpeedParameter, r.limit, thin, millimetrePerMinute).
-			Source("from memory: mean diameter times speed, 500 000 mm/min with grease, 600 000 with oil").
+		cs = append(cs, reading.AtMost("bearing.speed_"+x.key, x.label, r.Bearings[x.at].SpeedParameter, r.limit, thin, unit.MillimetrePerMinute).
+			Source(r.limitSource).
 			Advice("choose a smaller bearing as "+parts[x.at]+", or oil as Lubricant of the bearings"))
 	}
 	return append(cs, reading.AtLeast("gearshaft.pinion_room", "Pinion clear of its bearings", r.Room, 0, 0, unit.Millimetre).

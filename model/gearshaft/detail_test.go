@@ -5,7 +5,11 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/bearing"
+	"backspan/model/internal/anyspec"
+	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/reading"
 )
 
 // The greatest static load of the pinion's locating bearing: 3000 N
@@ -43,6 +47,33 @@ func TestAxialPeakWhereTheTeethPushLeast(t *testing.T) {
 	// The mesh force goes from its mean to as much the other way: the net push
 	// goes from 650 N aft to 650 + 1300 N forward.
 	near(t, "static load", b.StaticEquivalent, math.Max(0.6*3*b.Running+0.5*1950, 3*b.Running))
+}
+
+// Ratings and the speed limit of a data sheet stand in for those from memory.
+func TestOwnRatingsReplaceTheTable(t *testing.T) {
+	table := Rate(Default(), threeToOne(t), part.Clockwise, threeToOneLoads())
+	for i, set := range [...]func(*Spec, param.Slot, param.Slot){
+		wheelProp:   func(s *Spec, c, c0 param.Slot) { s.WheelPropDynamic, s.WheelPropStatic = c, c0 },
+		wheelEngine: func(s *Spec, c, c0 param.Slot) { s.WheelEngineDynamic, s.WheelEngineStatic = c, c0 },
+		pinionProp:  func(s *Spec, c, c0 param.Slot) { s.PinionDynamic, s.PinionStatic = c, c0 },
+	} {
+		s, g := Default(), threeToOne(t)
+		old := [...]bearing.DeepGroove{g.WheelProp, g.WheelEngine, g.Pinion}[i]
+		set(&s, param.Known(2*old.Rating), param.Known(2*old.StaticRating))
+		r := Rate(s, g, part.Clockwise, threeToOneLoads())
+		for j := range r.Bearings {
+			grown := j == i || i == pinionProp && j == pinionEngine
+			if (r.Bearings[j].StaticSafety.Value > 1.9*table.Bearings[j].StaticSafety.Value) != grown || (r.Bearings[j].BasicLife.Value > 5*table.Bearings[j].BasicLife.Value) != grown {
+				t.Errorf("ratings of the %s: %s has %+v, was %+v", names[i], names[j], r.Bearings[j], table.Bearings[j])
+			}
+		}
+	}
+	s := Default()
+	s.SpeedLimit = param.Known(0.9 * table.Bearings[pinionProp].SpeedParameter)
+	c := anyspec.Check(t, Rate(s, threeToOne(t), part.Clockwise, threeToOneLoads()).Checks(0.1), "bearing.speed_pinion")
+	if was := anyspec.Check(t, table.Checks(0.1), "bearing.speed_pinion"); c.Verdict != reading.Fails || was.Verdict != reading.Holds || !strings.Contains(c.Origin, "your own") || !strings.Contains(was.Origin, "from memory") {
+		t.Errorf("%+v, was %+v", c, was)
+	}
 }
 
 // What a turn wears is its cubic mean where that is more than the mean.

@@ -28,6 +28,12 @@ func (s *Spec) bearingParams() []param.Param {
 			Help("The one bearing that takes thrust and tooth force of the propeller shaft; the other must be free to slide."),
 		param.Choice(&s.PinionLocating, "pinion_locating_bearing", "Locating bearing, pinion shaft", shaft.EngineSide, shaft.PropSide).
 			Help("The one bearing that takes the pinion's axial tooth force."),
+		bearing.OwnRating(&s.WheelPropDynamic, "wheel_propeller_dynamic", "Own dynamic rating, wheel, prop."),
+		bearing.OwnRating(&s.WheelPropStatic, "wheel_propeller_static", "Own static rating, wheel, prop."),
+		bearing.OwnRating(&s.WheelEngineDynamic, "wheel_engine_dynamic", "Own dynamic rating, wheel, engine"),
+		bearing.OwnRating(&s.WheelEngineStatic, "wheel_engine_static", "Own static rating, wheel, engine"),
+		bearing.OwnRating(&s.PinionDynamic, "pinion_dynamic", "Own dynamic rating, pinion"),
+		bearing.OwnRating(&s.PinionStatic, "pinion_static", "Own static rating, pinion"),
 		param.Choice(&s.Lubricant, "lubricant", "Lubricant of the bearings", bearing.Oil, bearing.Grease).
 			Help("Sets the speed that the bearings bear; the film is reckoned with the gear's own oil."),
 		param.Number(&s.Contamination, "contamination_factor", "Contamination factor", unit.One).

@@ -43,7 +43,9 @@ type Result struct {
 	held    [bearingCount]shaft.Vector // steady, of bearings on shafts
 	axial   [bearingCount]float64      // positive forward
 	limit   float64                    // of the speed parameter
-	module  float64
+
+	limitSource string
+	module      float64
 }
 
 // Rate finds what the shafts and bearings of a reduction bear at one duty. l
@@ -57,7 +59,11 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	r := Result{spec: s, TorqueMean: t.mean, Swing: t.swing, WheelAxial: wheel.meshAxial, Thrust: l.Thrust,
 		onCrank: s.PinionOn == EngineCrank && g.Overhung,
 		Room:    room(&g), SeatRoom: [2]float64{g.Places.DriveFace - g.Places.CouplingRear, g.Places.FlangeFront + g.SealAndCover},
-		limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
+		module: g.Module, Survival: 1}
+	r.limit, r.limitSource = s.SpeedLimitIn(s.Lubricant)
+	g.WheelProp = g.WheelProp.WithRatings(s.WheelPropDynamic, s.WheelPropStatic)
+	g.WheelEngine = g.WheelEngine.WithRatings(s.WheelEngineDynamic, s.WheelEngineStatic)
+	g.Pinion = g.Pinion.WithRatings(s.PinionDynamic, s.PinionStatic)
 	shake := newShaking(&g, &t)
 	duty := s.duty(g.Viscosity)
 	r.rateBearings(&duty, &wheel, s.WheelLocating, shake, l.Speed, wheelProp, g.WheelProp, g.WheelEngine)

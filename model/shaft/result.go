@@ -32,6 +32,8 @@ type Result struct {
 	SafetyAsked    float64
 	CrankMoment    float64
 
+	speedSource string
+
 	held   Reactions  // steady, of the bearings on the axle
 	thrust [2]float64 // on each bearing, positive forward
 }
@@ -61,9 +63,6 @@ func lower(a, b param.Slot) param.Slot {
 func (r Result) speedParameter() float64 {
 	return max(r.PropSide.SpeedParameter, r.EngineSide.SpeedParameter)
 }
-
-// millimetrePerMinute is how a bearing's speed limit is usually written.
-var millimetrePerMinute = unit.Unit{Dimension: unit.Speed, Symbol: "mm/min", Key: "mm_min", Times: 1, Over: 60000, Figures: 3}
 
 const (
 	lifeSource   = "ISO 281:2007 from memory; " + bearing.RatingOrigin
@@ -100,7 +99,7 @@ func (r Result) lifeReadings() []reading.Reading {
 			How("product of two Weibull chances about aISO L10").Source("Shigley's Mechanical Engineering Design, chapter 11: x0 0.02, scale 4.439, slope 1.483"),
 		reading.OfSlot("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), unit.One, noLoad).Higher().
 			How("static rating over the greatest static load, running or standing").Source(staticSource),
-		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), millimetrePerMinute).Lower().
+		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), unit.MillimetrePerMinute).Lower().
 			How("of the larger bearing").Source("geometry"),
 	}
 }

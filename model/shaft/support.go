@@ -48,8 +48,9 @@ func Support(s Spec, l Loads) Result {
 	r := Result{
 		Axle: s.Axle, Spacing: s.Spacing, LeastSpacing: (prop.Width + engine.Width) / 2,
 		CrankMoment: l.CrankMoment,
-		LifeAsked:   s.LifeAsked, SafetyAsked: s.SafetyAsked, SpeedLimit: s.Lubricant.SpeedLimit(),
+		LifeAsked:   s.LifeAsked, SafetyAsked: s.SafetyAsked,
 	}
+	r.SpeedLimit, r.speedSource = s.SpeedLimitIn(s.Lubricant)
 	duty, axial := s.duty(), l.Axial+l.Thrust
 	r.PropSide = prop.Examine(&duty, c.propSide().loads(math.Abs(s.carries(PropSide, axial))), l.Speed)
 	r.EngineSide = engine.Examine(&duty, c.engineSide().loads(math.Abs(s.carries(EngineSide, axial))), l.Speed)
