@@ -36,6 +36,7 @@ type Places struct {
 type Shafting struct {
 	Places       Places
 	Overhung     bool    // the pinion stands outside its bearings
+	Helical      bool    // the teeth push along the shafts
 	FaceWidth    float64 // m
 	SealAndCover float64 // m
 
@@ -68,7 +69,7 @@ func (r Result) Shafting() Shafting {
 	m, f := &r.Geometry, &r.Forces
 	torque := f.Tangential * m.Pinion.ReferenceDiameter / 2
 	return Shafting{
-		Places: r.places(), Overhung: r.spec.PinionPlace == Overhung,
+		Places: r.places(), Overhung: r.spec.PinionPlace == Overhung, Helical: m.HelixAngle > 0,
 		FaceWidth: m.FaceWidth, SealAndCover: r.spec.SealWidth + r.spec.CoverDepth,
 		Pinion: r.bearings.pinion, WheelEngine: r.bearings.wheelEngine, WheelProp: r.bearings.wheelPropeller,
 		Ratio: m.Ratio(), Module: m.Module, PinionRoot: m.Pinion.RootDiameter,

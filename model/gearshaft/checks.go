@@ -98,10 +98,13 @@ func (r *Result) axialChecks(thin float64) []reading.Check {
 			Source("from memory: half the static rating, a quarter in the series 60").
 			Advice("choose a larger bearing as " + parts[at] + ", or lower Helix angle")
 	}
-	return []reading.Check{
+	cs := []reading.Check{
 		check("bearing.axial_load", "Axial load on the locating bearing", wheelProp),
 		check("bearing.axial_load_pinion", "Axial load, pinion's locating one", pinionProp),
-		reading.Condition("gearshaft.helix_hand", "Helix pushes against the thrust", r.WheelAxial*r.Thrust <= 0).Warn().
-			Source("statics").Advice("choose the other Hand of the pinion's helix: the teeth now push the propeller shaft the same way as the propeller does"),
 	}
+	if !r.helical {
+		return cs
+	}
+	return append(cs, reading.Condition("gearshaft.helix_hand", "Helix pushes against the thrust", r.WheelAxial*r.Thrust <= 0).Warn().
+		Source("statics").Advice("choose the other Hand of the pinion's helix: the teeth now push the propeller shaft the same way as the propeller does"))
 }

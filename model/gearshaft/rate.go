@@ -45,6 +45,7 @@ type Result struct {
 	limit   float64                    // of the speed parameter
 
 	limitSource string
+	helical     bool
 	module      float64
 }
 
@@ -59,7 +60,7 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	r := Result{spec: s, TorqueMean: t.mean, Swing: t.swing, WheelAxial: wheel.meshAxial, Thrust: l.Thrust,
 		onCrank: s.PinionOn == EngineCrank && g.Overhung,
 		Room:    room(&g), SeatRoom: [2]float64{g.Places.DriveFace - g.Places.CouplingRear, g.Places.FlangeFront + g.SealAndCover},
-		module: g.Module, Survival: 1}
+		module: g.Module, helical: g.Helical, Survival: 1}
 	r.limit, r.limitSource = s.SpeedLimitIn(s.Lubricant)
 	g.WheelProp = g.WheelProp.WithRatings(s.WheelPropDynamic, s.WheelPropStatic)
 	g.WheelEngine = g.WheelEngine.WithRatings(s.WheelEngineDynamic, s.WheelEngineStatic)
