@@ -86,8 +86,10 @@ func TestHandOfTheHelix(t *testing.T) {
 			t.Errorf("%v: %s", tc.change, c.Verdict)
 		}
 	}
-	if c := checked(t, changed(t, "Gear 190", [2]string{"drive.gear.helix_angle", "0"}, [2]string{"drive.gear.pinion_hand", left}), "gearshaft.helix_hand"); c.Verdict != reading.Holds {
-		t.Errorf("spur teeth: %s", c.Verdict)
+	for _, c := range changed(t, "Gear 190", [2]string{"drive.gear.helix_angle", "0"}, [2]string{"drive.gear.pinion_hand", left}).Checks {
+		if c.Key == "gearshaft.helix_hand" {
+			t.Errorf("spur teeth: %s", c.Verdict)
+		}
 	}
 }
 

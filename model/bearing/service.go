@@ -49,7 +49,7 @@ func (s *Service) Params() []param.Param {
 		param.Choice(&s.Reliability, "reliability", "Bearing reliability", Reliability90, Reliability95,
 			Reliability96, Reliability97, Reliability98, Reliability99).
 			From("from memory: ISO 281:2007").Help("Share of bearings that reach the life."),
-		param.Open(&s.SpeedLimit, "bearing_speed_limit", "Own limit, diameter times speed", unit.MillimetrePerMinute).
+		param.Open(&s.SpeedLimit, "bearing_speed_limit", "Own limit, diameter × speed", unit.MillimetrePerMinute).
 			Within(1e5, 2e6).Typical(4e5, 8e5).
 			Help("Mean diameter times speed that your bearings bear, by their data sheet; empty takes 500 000 mm/min with grease or 600 000 with oil, from memory."),
 		param.Number(&s.LifeAsked, "bearing_life_asked", "Bearing life asked", unit.Hour).
@@ -57,7 +57,7 @@ func (s *Service) Params() []param.Param {
 		param.Number(&s.TurningShare, "turning_share", "Time spent in turns", unit.Percent).
 			Within(0, 100).Typical(10, 40).From(estimate).
 			Help("Share of the running time under the gyroscopic couple."),
-		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off its axis", unit.Micrometre).
+		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off axis", unit.Micrometre).
 			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 1940 allows 23 µm at 2600 rpm").
 			Help("Of its mass, from imbalance and from a loose fit on the plate."),
 	}

@@ -261,6 +261,23 @@ func TestNothingTurnsNothingRated(t *testing.T) {
 	}
 }
 
+// A pane of 46 columns, that of a screen of 120, shows labels of up to 30 beside
+// figures, and label and word together up to 43.
+func TestParametersFitThePane(t *testing.T) {
+	s := Default()
+	for _, p := range s.Params(true) {
+		label := len([]rune(p.Label))
+		if label > 30 {
+			t.Errorf("%s: %q is %d long", p.Key, p.Label, label)
+		}
+		for _, word := range p.Options {
+			if whole := label + len([]rune(word)); whole > 43 {
+				t.Errorf("%s: %q with %q is %d long", p.Key, p.Label, word, whole)
+			}
+		}
+	}
+}
+
 func TestLabelsFitTheForm(t *testing.T) {
 	r := Rate(Default(), threeToOne(t), part.Clockwise, threeToOneLoads())
 	seen := map[string]bool{}
