@@ -120,7 +120,7 @@ func (r Result) loadReadings() []reading.Reading {
 		load("bearing.load_standing_engine_side", "Load standing, engine side", e.Standing).How(standing),
 		load("bearing.equivalent_load_prop_side", "Equivalent load, propeller side", p.Equivalent).How(equivalent).Source(lifeSource),
 		load("bearing.equivalent_load_engine_side", "Equivalent load, engine side", e.Equivalent).How(equivalent).Source(lifeSource),
-		load("bearing.axial_load", "Axial load on the locating bearing", max(p.Axial, e.Axial)).How("thrust and axial tooth force together"),
+		load("bearing.axial_load", "Axial load on the locating bearing", max(p.Axial, e.Axial)).How("thrust of the propeller"),
 	}
 }
 

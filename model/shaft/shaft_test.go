@@ -90,7 +90,7 @@ func TestOnlyTheLocatingBearingTakesThrust(t *testing.T) {
 		s := Default()
 		s.Locating = side
 		l := beltLoads()
-		l.Axial = -120
+		l.Thrust = -500
 		r := Support(s, l)
 		prop, engine := 500.0, 0.0
 		if side == EngineSide {

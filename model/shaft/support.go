@@ -10,17 +10,15 @@ import (
 
 // Loads is what drive and propeller put on the axle at one duty.
 type Loads struct {
-	// The belt's or the gear's mean force, N, at the middle of its face, At m
+	// The belt's mean force, N, at the middle of its face, At m
 	// ahead of the propeller plate; the wheel's own weight may be added to it.
 	Across, Along float64
 	At            float64
 	Pulsating     Vector // amplitude of that force, N
-	Axial         float64
-	Tilt          Vector // couple of an axial tooth force about the axle, N·m
 
 	PropellerWeight   float64 // N, along the line to the crank; negative with the propeller's axis below
 	PropellerOverhang float64 // centre of the propeller behind the plate, m
-	Thrust            float64 // N, in the sense of Axial
+	Thrust            float64 // N, positive forward
 	GyroCouple        float64 // mean in a turn, N·m
 	GyroWear          float64 // cubic mean within a revolution, N·m; with two blades half as much again as the mean
 	GyroPeak          float64 // greatest within a revolution, N·m: with two blades twice the mean
@@ -51,7 +49,7 @@ func Support(s Spec, l Loads) Result {
 		LifeAsked:   s.LifeAsked, SafetyAsked: s.SafetyAsked,
 	}
 	r.SpeedLimit, r.speedSource = s.SpeedLimitIn(s.Lubricant)
-	duty, axial := s.duty(), l.Axial+l.Thrust
+	duty, axial := s.duty(), l.Thrust
 	r.PropSide = prop.Examine(&duty, c.propSide().loads(math.Abs(s.carries(PropSide, axial))), l.Speed)
 	r.EngineSide = engine.Examine(&duty, c.engineSide().loads(math.Abs(s.carries(EngineSide, axial))), l.Speed)
 	r.Survival = r.PropSide.Survival * r.EngineSide.Survival
@@ -105,7 +103,7 @@ func casesOf(s Spec, l Loads) cases {
 	return cases{
 		places:    p,
 		wheel:     l.At,
-		steady:    p.balance(at(l.At, Vector{l.Along, l.Across}, l.Tilt), weight),
+		steady:    p.balance(at(l.At, Vector{l.Along, l.Across}, Vector{}), weight),
 		standing:  p.balance(at(l.At, Vector{l.Standing.Along, l.Standing.Across}, Vector{}), weight),
 		pulsating: p.balance(at(l.At, l.Pulsating, Vector{}), propeller),
 		imbalance: p.balance(wheel, at(hub, Vector{Along: mass * s.CentreOffset * l.Speed * l.Speed}, Vector{})),
