@@ -37,9 +37,7 @@ func TestAxialPeakWhereTheTeethPushLeast(t *testing.T) {
 	shake := newShaking(&g, &tw)
 	near(t, "push", x.axial, 380)
 	near(t, "share lost", shake.drop, 0.25)
-	g.Axial, g.Pulsation.Least = 1300, -20
-	mesh, _ = meshes(&g, 1)
-	g.Pulsation.Most = 20
+	g.Axial, g.Pulsation.Least, g.Pulsation.Most = 1300, -20, 20
 	s.ApplicationFactor = 1
 	l.PropellerWeight, l.GyroPeak, l.GyroCouple, s.CentreOffset = 0, 0, 0, 0
 	r := Rate(s, g, part.Clockwise, l)

@@ -275,3 +275,22 @@ func BenchmarkExtremes(b *testing.B) {
 		w.Extremes()
 	}
 }
+
+// The cubic mean of a mean with one harmonic is that of a sine, m ∛(1 + 3/2 s²);
+// of one that does not swing the mean itself.
+func TestCubicMeanOfASine(t *testing.T) {
+	c := Pair(1, Spring{Stiffness: 1e6}, 3)
+	torque := part.Pulsation{Mean: 10, Count: 1}
+	torque.Harmonics[0] = part.Harmonic{Order: 1, Cos: 6, Sin: 8}
+	wave := c.Through(0, &torque, 1e-3)
+	for _, mean := range []float64{10, 20, -20} {
+		s := 7.5 / mean
+		if got, want := wave.CubicMean(mean), math.Abs(mean)*math.Cbrt(1+1.5*s*s); math.Abs(got/want-1) > 1e-6 {
+			t.Errorf("about %g: %g, want %g", mean, got, want)
+		}
+	}
+	still := Wave{}
+	if got := still.CubicMean(7); math.Abs(got-7) > 1e-12 {
+		t.Errorf("still: %g", got)
+	}
+}
