@@ -11,7 +11,7 @@ import (
 // twist is the torque on the pinion at the working point and where it peaks
 // between idle and there, N·m.
 type twist struct {
-	mean, swing         float64
+	mean, swing, most   float64 // the swing the larger way
 	peakMean, peakSwing float64
 	peakSpeed           float64 // over the working speed
 }
@@ -24,7 +24,10 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 	if p.Why == "" {
 		t.swing = p.Departure()
 	}
-	t.peakMean, t.peakSwing = t.mean, t.swing
+	if t.most = t.mean + t.swing; p.Why == "" {
+		t.most = p.Most
+	}
+	t.peakMean, t.peakSwing = t.mean, t.most-t.mean
 	if p.Why == "" && p.Peak > t.greatest() && crankSpeed > 0 {
 		t.peakSpeed = math.Min(1, p.PeakSpeed/crankSpeed)
 		t.peakMean = math.Min(t.mean*t.peakSpeed*t.peakSpeed, p.Peak)
@@ -34,7 +37,7 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 }
 
 // greatest is the greatest torque on the pinion, N·m.
-func (t *twist) greatest() float64 { return math.Max(t.mean+t.swing, t.peakMean+t.peakSwing) }
+func (t *twist) greatest() float64 { return math.Max(t.most, t.peakMean+t.peakSwing) }
 
 // leastTorque is the mean, N·m, below which nothing is worth comparing with it.
 const leastTorque = 1e-3
