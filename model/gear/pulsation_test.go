@@ -163,6 +163,31 @@ func TestRunUpMeetsANarrowResonance(t *testing.T) {
 	}
 }
 
+// A resonance just below the working speed that does not part the teeth is
+// found as the peak, though the torque there hardly swings.
+func TestRunUpPeakWhileTheTeethStayInContact(t *testing.T) {
+	s := Default()
+	at := rated()
+	je, jp, jr := inertias(ptr(newGear(t, s)), trainOf(1))
+	natural := 0.9 * at.CrankSpeed
+	s.Coupling.Stiffness, s.Coupling.Damping = param.Known(natural*natural/(1/je+1/(jp+jr))), 0.02
+	p := newGear(t, s).Examine(at, trainOf(0.03)).Pulsation
+	if p.RunUp.Parts || math.Abs(p.PeakSpeed/natural-1) > 0.01 || p.Peak < 1.05*p.Most {
+		t.Errorf("peak %g N·m at %g of the resonance, %g at work, parts %t", p.Peak, p.PeakSpeed/natural, p.Most, p.RunUp.Parts)
+	}
+}
+
+func ptr(g Gear) *Gear { return &g }
+
+// A chosen factor is held against the working point too.
+func TestLoadFactorCoversTheWorkingPoint(t *testing.T) {
+	x := newGear(t, Default()).Examine(rated(), trainOf(0.5))
+	x.Pulsation.Most = 1.8 * x.Pulsation.Mean
+	if c := x.coverCheck(); !c.Past {
+		t.Errorf("%s %s", c.Verdict, c.Text())
+	}
+}
+
 // flat is a crank whose pulsation does not fall with the load.
 type flat struct{ height, second float64 }
 
