@@ -320,6 +320,9 @@ func TestRunUpPeakIsHeldAgainstTheTeeth(t *testing.T) {
 			t.Errorf("%s: %s %s", from, c.Verdict, c.Text())
 		}
 		c := anyspec.Check(t, x.Checks(0.1), "gear.run_up_bending")
+		if !strings.Contains(c.Cure, "pass through quickly") {
+			t.Errorf("%s: %q", from, c.Cure)
+		}
 		// The same as a steady torque of that size at that speed.
 		steady, there := s, at
 		steady.LoadFactor, steady.ApplicationFactor = FromChoice, 1
@@ -338,6 +341,9 @@ func TestRunUpPeakIsHeldAgainstTheTeeth(t *testing.T) {
 	}
 	if c := anyspec.Check(t, x.Checks(0.1), "gear.run_up_bending"); c.Verdict != reading.Holds || math.Abs(c.Value/x.Strength.BendingSafety()-1) > 1e-6 {
 		t.Errorf("root at a peak at the working point: %s %s, %g", c.Verdict, c.Text(), x.Strength.BendingSafety())
+	}
+	if c := anyspec.Check(t, x.Checks(0.1), "gear.run_up_bending"); strings.Contains(c.Cure, "pass through") {
+		t.Errorf("the working point cannot be passed through: %q", c.Cure)
 	}
 	s.BendingAsked = 3 * x.Strength.BendingSafety()
 	if c := anyspec.Check(t, newGear(t, s).Examine(at, trainOf(0.3)).Checks(0.1), "gear.run_up_bending"); !c.Past {

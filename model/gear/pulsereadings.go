@@ -122,6 +122,5 @@ func (r Result) coverCheck() reading.Check {
 	}
 	return reading.AtLeast(key, label, r.Strength.Load.Application*p.Mean, peak, 0, unit.NewtonMetre).Warn().
 		Source("application factor times the mean torque, against the greatest in the mesh standing and on the way up; " + twistOrigin).
-		Advice(fmt.Sprintf("The torque in the mesh peaks at %s: raise Application factor, or keep that speed out of use with another Coupling stiffness or a clutch that takes hold later; "+
-			"Tooth root at the run-up peak says what the teeth still stand there.", unit.RPM.Text(p.PeakSpeed)))
+		Advice(r.peakAdvice() + "raise Application factor, chosen in Load factor from. Tooth root at the run-up peak says what the teeth still stand there.")
 }

@@ -3,6 +3,7 @@ package gear
 import (
 	"cmp"
 	"fmt"
+	"math"
 
 	"backspan/model/param"
 	"backspan/model/reading"
@@ -40,8 +41,19 @@ func (r Result) peakRootCheck(thin float64) reading.Check {
 	}
 	return reading.AtLeast(key, label, r.Strength.PeakRoot.Value, r.spec.BendingAsked, thin, unit.One).Warn().
 		Source("Breakage safety asked; ISO 6336 from memory, under the greatest torque of the run-up as if held for Life asked of the teeth").
-		Advice(fmt.Sprintf("The torque in the mesh peaks at %s: pass through quickly; a softer Coupling stiffness or a clutch that takes hold later moves the peak out of use. Or raise Module or Face width.",
-			unit.RPM.Text(r.Pulsation.PeakSpeed)))
+		Advice(r.peakAdvice() + "raise Module or Face width.")
+}
+
+// peakAdvice begins what to do about the greatest torque: below the working
+// speed it can be kept out of use.
+func (r *Result) peakAdvice() string {
+	const below = 0.95 // of the working speed
+	working := 2 * math.Pi * r.MeshFrequency / float64(max(r.Geometry.Pinion.Teeth, 1))
+	at := "The torque in the mesh peaks at " + unit.RPM.Text(r.Pulsation.PeakSpeed)
+	if r.Pulsation.PeakSpeed >= below*working {
+		return at + ", about the working point: "
+	}
+	return at + ": pass through quickly; a softer Coupling stiffness or a clutch that takes hold later moves the peak out of use. Or "
 }
 
 // noPeakRoot is why the roots are not rated at the peak.
