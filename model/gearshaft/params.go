@@ -13,7 +13,7 @@ import (
 // says that the gear's pinion stands outside its bearings.
 func (s *Spec) Params(overhung bool) []param.Param {
 	carrier := param.Choice(&s.PinionOn, "pinion_on", "Overhung pinion sits on", OwnShaft, EngineCrank).When(overhung).
-		Help("On the crank its bearings are the engine's own: give the engine's Crank main bearings, spacing, to see the forces on them.")
+		Help("On the crank its bearings are the engine's own and no coupling or clutch has a place: give the engine's Crank main bearings, spacing, to see the forces on them.")
 	return slices.Concat([]param.Param{carrier}, s.bearingParams(), s.Service.Params(), s.seatParams(), s.seatFigures(), s.steelParams(), s.notchParams())
 }
 
