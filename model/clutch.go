@@ -13,14 +13,15 @@ import (
 func (c *chain) clutchInFlight(m match.Report) []reading.Check {
 	const key, label = "coupling.level_flight", "Clutch grips in level flight"
 	d, level := &c.variant.Drive, m.Level
-	if d.Kind != drive.Gear || d.Gear.Coupling.Kind != coupling.Clutch {
+	built := d.BuiltGear()
+	if d.Kind != drive.Gear || built.Coupling.Kind != coupling.Clutch {
 		return nil
 	}
 	if level.Status != match.Matched && level.Status != match.BelowRange || !(level.CrankSpeed > 0) {
 		return []reading.Check{reading.Unrated(key, label, level.Status.String())}
 	}
 	torque := level.EnginePower / level.CrankSpeed
-	r := d.Gear.Coupling.Examine(coupling.Load{Torque: torque, Speed: level.CrankSpeed})
+	r := built.Coupling.Examine(coupling.Load{Torque: torque, Speed: level.CrankSpeed})
 	if !r.Capacity.Known {
 		return []reading.Check{reading.Unrated(key, label, r.Why)}
 	}

@@ -1,6 +1,8 @@
 package model
 
 import (
+	"math"
+
 	"backspan/model/drive"
 	"backspan/model/gearshaft"
 	"backspan/model/match"
@@ -64,14 +66,18 @@ func (c *chain) axleLoads(m match.Report, l shaft.Loads) shaft.Loads {
 	}
 	l.Thrust, l.Torque, l.Speed = m.Static.Propeller.Thrust, m.Static.Propeller.Torque, spinning
 	l.GyroCouple = (c.propeller.PolarInertia() + c.drive.SpinningInertia()) * spinning * c.study.Wing.TurnRate
-	l.GyroPeak = l.GyroCouple
-	// One blade or two resist a turn about the axis they lie along and give way about
-	// the other: the couple swings between nothing and twice its mean.
+	l.GyroWear, l.GyroPeak = l.GyroCouple, l.GyroCouple
+	// One blade or two resist a turn about the axis they lie along and give way
+	// about the other: the couple's size is 2|cos φ| of its mean.
 	if c.variant.Propeller.Blades <= 2 {
+		l.GyroWear *= twoBladesWear
 		l.GyroPeak *= 2
 	}
 	return l
 }
+
+// twoBladesWear is the cubic mean of 2|cos φ|: the cube root of 32/(3π).
+var twoBladesWear = math.Cbrt(32 / (3 * math.Pi))
 
 // ownBearings declares the bearing lives of machines without a shaft of their
 // own.
@@ -119,7 +125,7 @@ func (c *chain) torsionalReadings() []reading.Reading {
 			"the stiffness between crank and propeller is not given, or the drive is stiff").
 			How("crank against propeller over the belt with both spans taut, or over the coupling of a gear").Source("mechanics of inertias on springs"),
 		reading.OfSlot("vibration.torsional_second", "Second torsional frequency", c.torsional[1], unit.Hertz, second).
-			How("pinion against wheel over the teeth of a gear, with the crank where the coupling is stiff; shafts, bearings and case give too, so the true one is lower").
+			How("pinion against wheel over the teeth of a gear, with the crank where the coupling is stiff; shafts, bearings and case give too, so the true one is lower. Speed over mesh resonance leaves out what hangs on the two gears").
 			Source("mechanics of inertias on springs; tooth stiffness ISO 6336-1, from memory"),
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/internal/anyspec"
 	"backspan/model/param"
 	"backspan/model/reading"
 )
@@ -85,8 +86,10 @@ func TestHandOfTheHelix(t *testing.T) {
 			t.Errorf("%v: %s", tc.change, c.Verdict)
 		}
 	}
-	if c := checked(t, changed(t, "Gear 190", [2]string{"drive.gear.helix_angle", "0"}, [2]string{"drive.gear.pinion_hand", left}), "gearshaft.helix_hand"); c.Verdict != reading.Holds {
-		t.Errorf("spur teeth: %s", c.Verdict)
+	for _, c := range changed(t, "Gear 190", [2]string{"drive.gear.helix_angle", "0"}, [2]string{"drive.gear.pinion_hand", left}).Checks {
+		if c.Key == "gearshaft.helix_hand" {
+			t.Errorf("spur teeth: %s", c.Verdict)
+		}
 	}
 }
 
@@ -181,6 +184,62 @@ func TestPinionOnTheCrank(t *testing.T) {
 	}
 	if x, _ := o.Reading("bearing.life_pinion_prop_side"); x.Known() {
 		t.Errorf("%+v", x)
+	}
+}
+
+// The couple of two blades wears as much as its cubic mean, 2|cos φ| of the
+// mean over a revolution: summed here by steps. In turns throughout, the
+// bearing that takes no thrust bears straight flight and that.
+func TestTwoBladesWearTheBearings(t *testing.T) {
+	const steps = 20000
+	sum := 0.0
+	for i := range steps {
+		x := 2 * math.Abs(math.Cos(2*math.Pi*(float64(i)+0.5)/steps))
+		sum += x * x * x / steps
+	}
+	over := math.Cbrt(sum)
+	o := changed(t, "Belt 190", [2]string{"drive.support.turning_share", "100"}, [2]string{"drive.support.application_factor", "1"})
+	running, turning := value(t, o, "bearing.load_engine_side"), value(t, o, "bearing.load_turning_engine_side")
+	want := running + over*(turning-running)
+	if got := value(t, o, "bearing.equivalent_load_engine_side"); math.Abs(got/want-1) > 1e-6 || over < 1.5 {
+		t.Errorf("two blades: equivalent load %g N, want %g", got, want)
+	}
+	o = changed(t, "Belt 190", [2]string{"drive.support.turning_share", "100"}, [2]string{"drive.support.application_factor", "1"}, [2]string{"propeller.blades", "3"})
+	if got, want := value(t, o, "bearing.equivalent_load_engine_side"), value(t, o, "bearing.load_turning_engine_side"); math.Abs(got/want-1) > 1e-6 {
+		t.Errorf("three blades: equivalent load %g N, want %g", got, want)
+	}
+}
+
+// A pinion fast on the crank turns the propeller at idle, clutch or no clutch.
+func TestNoClutchOnTheCrank(t *testing.T) {
+	on := [][2]string{{"drive.gear.pinion_place", "overhung"}, {"drive.gear.pinion_span", "60 mm"}, {"drive.gear.pinion_offset", "25 mm"}}
+	own := changed(t, "Gear 190", on...)
+	on = append(on, [2]string{"drive.gear_shafts.pinion_on", "the engine's crank"})
+	clutched := changed(t, "Gear 190", on...)
+	rigid := changed(t, "Gear 190", append(on, [2]string{"drive.gear.coupling_kind", "rigid"})...)
+	for _, tc := range []struct {
+		o          Outcome
+		key        string
+		want       reading.Verdict
+		whatAnswer string
+	}{
+		{own, "drive.idle_propeller", reading.Holds, "own shaft"},
+		{clutched, "drive.idle_propeller", reading.Thin, "clutch on the crank"},
+		{clutched, "drive.crank_coupling", reading.Fails, "clutch on the crank"},
+		{rigid, "drive.crank_coupling", reading.Holds, "rigid"},
+		{rigid, "drive.idle_propeller", reading.Thin, "rigid"},
+	} {
+		if c := anyspec.Check(t, tc.o.Checks, tc.key); c.Verdict != tc.want {
+			t.Errorf("%s: %s is %s", tc.whatAnswer, tc.key, c.Verdict)
+		}
+	}
+	for _, c := range clutched.Checks {
+		if strings.HasPrefix(c.Key, "coupling.clutch") || c.Key == "coupling.level_flight" {
+			t.Errorf("%s of a clutch that is not there", c.Key)
+		}
+	}
+	if value(t, clutched, "drive.idle_propeller_speed") == 0 {
+		t.Error("the propeller stands at idle")
 	}
 }
 

@@ -19,7 +19,8 @@ type Duty struct {
 // Loads is what one bearing bears, N; none is negative.
 type Loads struct {
 	Running   float64 // radial, straight flight
-	Turn      float64 // what a turn adds to it
+	Turn      float64 // what a turn adds to it, mean
+	TurnWear  float64 // cubic mean of that, where it is more
 	Peak      float64 // what pulsation and the greatest of a turn add to it
 	Wear      float64 // what pulsation adds to the mean that wears
 	Standing  float64 // radial, nothing turns
@@ -66,8 +67,9 @@ type Rated struct {
 }
 
 // Examine finds life and static safety of one bearing at a speed, rad/s. The
-// life counts the cubic mean of straight flight and turns; the static safety
-// the greatest load. Source: ISO 281:2007, ISO 76.
+// life counts the cubic mean of straight flight and turns, in a turn at most so
+// much, because cubic means of parts are added; the static safety the greatest
+// load. Source: ISO 281:2007, ISO 76.
 func (b DeepGroove) Examine(d *Duty, x Loads, speed float64) Rated {
 	r := Rated{
 		Size: b.Designation, Running: x.Running, Turning: x.Running + x.Turn, Standing: x.Standing, Axial: x.Axial,
@@ -76,7 +78,8 @@ func (b DeepGroove) Examine(d *Duty, x Loads, speed float64) Rated {
 	}
 	af := d.ApplicationFactor
 	axial := af * (x.Axial + x.AxialWear)
-	loads := [2]float64{b.EquivalentLoad(af*(r.Running+x.Wear), axial, d.GeometryFactor), b.EquivalentLoad(af*(r.Turning+x.Wear), axial, d.GeometryFactor)}
+	turning := r.Running + math.Max(x.Turn, x.TurnWear)
+	loads := [2]float64{b.EquivalentLoad(af*(r.Running+x.Wear), axial, d.GeometryFactor), b.EquivalentLoad(af*(turning+x.Wear), axial, d.GeometryFactor)}
 	shares := [2]float64{1 - d.TurningShare, d.TurningShare}
 	r.Equivalent = MeanLoad(loads[:], shares[:])
 	r.StaticEquivalent = math.Max(StaticLoad(af*(r.Running+x.Peak), af*math.Max(x.Axial, x.AxialPeak)), r.Standing)

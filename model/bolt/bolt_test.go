@@ -2,6 +2,7 @@ package bolt
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/internal/anyspec"
@@ -87,6 +88,32 @@ func TestFourM6OnTwentyFiveKilowatts(t *testing.T) {
 	s.Class, s.Hub = Class8, Metal
 	if got := verdict(t, Clamp(s, l), "bolt.slip_safety"); got != reading.Fails {
 		t.Errorf("8.8 in metal %s", got)
+	}
+}
+
+// The advice for a wooden hub names what is at its end: its bolts, the wood,
+// both or neither.
+func TestWoodenHubSaysWhatIsAtItsEnd(t *testing.T) {
+	for name, tc := range map[string]struct {
+		change  func(*Spec, *Load)
+		says    string
+		saysNot string
+	}{
+		"loose":           {func(s *Spec, _ *Load) { s.TighteningTorque = param.Known(3) }, "raise Tightening torque", "Propeller bolts"},
+		"loose, by yield": {func(s *Spec, _ *Load) { s.TighteningTorque, s.YieldUse = param.Slot{}, 0.15 }, "raise Yield used in tightening", "Tightening torque"},
+		"wood at its end": {func(_ *Spec, l *Load) { l.TorqueAmplitude = param.Known(60) }, "Plate diameter", "Bolt size"},
+		"bolts at their":  {func(s *Spec, l *Load) { s.Count, s.Size, s.TighteningTorque = 4, M5, param.Known(4) }, "Bolt size", "Plate diameter"},
+		"both":            {func(s *Spec, l *Load) { s.TighteningTorque, l.TorqueAmplitude = param.Known(14), param.Known(300) }, "bolts and wood would both", ""},
+	} {
+		s, l := Default(), strong()
+		l.TorqueAmplitude = param.Known(10)
+		tc.change(&s, &l)
+		r := Clamp(s, l)
+		for _, c := range r.Checks(0.1) {
+			if c.Key == "bolt.slip_safety" && (!strings.Contains(c.Cure, tc.says) || tc.saysNot != "" && strings.Contains(c.Cure, tc.saysNot)) {
+				t.Errorf("%s: %q; slip %g, yield used %g, crush %g", name, c.Cure, r.SlipSafety.Value, r.StressShare, r.CrushSafety.Value)
+			}
+		}
 	}
 }
 

@@ -41,10 +41,29 @@ func (r Result) slipCheck() reading.Check {
 		cure = "raise Tightening torque, Propeller bolts or Bolt circle; a larger Bolt size or higher Property class only makes room for more torque"
 	}
 	if r.Hub == Wood {
-		cure = "raise Bolt circle, or Tightening torque as far as the wood bears it; a larger Plate diameter and Boss diameter let it bear more"
+		cure = r.woodCure()
 	}
 	return reading.AtLeast(key, label, r.SlipSafety.Value, 1, r.SlipAsked-1, unit.One).
 		Source("fails below 1, thin below your own Slip safety asked; " + vdi).Advice(cure)
+}
+
+// woodCure names what keeps a wooden hub from being clamped as hard as the slip
+// safety asks: the wood, the bolts, both or neither.
+func (r Result) woodCure() string {
+	more := r.SlipAsked / r.SlipSafety.Value
+	crushed := r.CrushSafety.Known && r.CrushSafety.Value < more
+	yields := r.StressShare*more > fullUse
+	switch {
+	case crushed && yields:
+		return "raise Propeller bolts or Bolt size, and Plate diameter, the propeller's Boss diameter and Bolt circle: tightened so far, bolts and wood would both give way"
+	case crushed:
+		return "raise Bolt circle, Plate diameter and the propeller's Boss diameter: the bolts bear more Tightening torque, the wood does not"
+	case yields:
+		return "raise Propeller bolts, Bolt size or Bolt circle, or choose a higher Property class: the wood bears more, the bolts do not"
+	case r.TorqueSet:
+		return "raise Tightening torque, or Bolt circle: bolts and wood bear it"
+	}
+	return "raise Yield used in tightening, or Bolt circle: bolts and wood bear it"
 }
 
 func (r Result) crushCheck(thin float64) reading.Check {

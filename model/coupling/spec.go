@@ -46,6 +46,10 @@ func Default() Spec {
 	}
 }
 
+// None is no coupling at all: what drives and what is driven are fast on one
+// shaft.
+func None() Spec { return Spec{Kind: Rigid} }
+
 // Radius is that of a solid disc which stands for the coupling, m; an estimate.
 const Radius = 45e-3
 

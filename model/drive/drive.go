@@ -71,7 +71,7 @@ func New(s Spec, rated part.Duty, standoff float64, train part.Train) (Drive, er
 		b, err := toothedbelt.New(s.ToothedBelt, rated, standoff, train)
 		return toothedDrive{b}, err
 	case Gear:
-		g, err := gear.New(s.Gear, rated)
+		g, err := gear.New(s.BuiltGear(), rated)
 		return gearDrive{g}, err
 	case Direct:
 		return Hub{s.Direct}, nil

@@ -9,6 +9,7 @@ import (
 	"backspan/model/internal/anyspec"
 	"backspan/model/part"
 	"backspan/model/reading"
+	"backspan/model/shaft"
 )
 
 // idler is a crank that turns at 200 rad/s without load.
@@ -66,5 +67,31 @@ func TestPropellerAtIdle(t *testing.T) {
 		if c.Verdict == reading.Thin && !strings.Contains(c.Cure, x.Unit.Text(x.Value)) {
 			t.Errorf("%s: the advice does not say how fast: %s", tc.name, c.Cure)
 		}
+	}
+}
+
+// Without a dip nothing is said of which gear dips; with one the lower must.
+func TestLowerGearDips(t *testing.T) {
+	for _, tc := range []struct {
+		depth float64
+		axis  Side
+		want  reading.Verdict
+	}{{6e-3, Above, reading.Holds}, {6e-3, Below, reading.Fails}, {0, Above, reading.NotRated}} {
+		r := report(t, func(s *Spec) { s.Kind, s.Gear.DipDepth, s.PropellerAxis = Gear, tc.depth, tc.axis })
+		if c := anyspec.Check(t, r.Checks(0.1), "drive.dipping_gear"); c.Verdict != tc.want {
+			t.Errorf("dip %g, propeller %s: %s", tc.depth, tc.axis, c.Verdict)
+		}
+	}
+}
+
+// The drag of the bearings follows which of them is chosen to take the thrust.
+func TestBearingDragFollowsTheLocatingBearing(t *testing.T) {
+	drag := func(side shaft.Side) float64 {
+		r := report(t, func(s *Spec) { s.Kind, s.GearShafts.WheelLocating = Gear, side })
+		x, _ := reading.Find(r.Readings(), "gear.bearing_drag")
+		return x.Value
+	}
+	if a, b := drag(shaft.PropSide), drag(shaft.EngineSide); a == b || !(a > 0) || !(b > 0) {
+		t.Errorf("%g and %g W", a, b)
 	}
 }

@@ -38,6 +38,9 @@ type Result struct {
 	Speeds    part.SpeedMap
 
 	DipsAbove bool // the gear that dips into the oil is the upper one
+	Dips      bool // one does
+	OnCrank   bool // the pinion is fast on the engine's crank
+	Coupled   bool // a coupling is chosen all the same
 }
 
 // Report examines d at the standing duty.
@@ -47,6 +50,8 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 		Mass: part.Mass(pieces), Depth: part.Depth(pieces), Upkeep: d.Upkeep(), Findings: d.Examine(at, train),
 		Idle:      idling(d, train),
 		DipsAbove: s.Kind == Gear && (s.Gear.DippingGear == gear.DipPinion) == (s.PropellerAxis == Below)}
+	r.Dips = s.Gear.DipDepth > 0
+	r.OnCrank, r.Coupled = s.coupledCrank()
 	if h, ok := r.Findings.(hung); ok {
 		r.OnAxle, r.Axle, r.SeatFits = true, h.axle(), s.seatFits()
 		r.Speeds, r.Inboard, r.CrankPull = h.speeds(), s.Support.InboardFace(), h.crankPull()
@@ -75,7 +80,7 @@ func (r Result) Readings() []reading.Reading {
 		reading.New("drive.efficiency", "Drive efficiency, standing", r.Standing.Efficiency(), unit.Percent).Higher().
 			How("power at the propeller over power at the crank, full throttle standing").Source("the drive's own losses"),
 		reading.New("drive.loss", "Power lost in the drive", r.Standing.Loss(), unit.Watt).Lower().
-			How("power at the crank less power at the propeller, full throttle standing").Source("the drive's own losses"),
+			How("power at the crank less power at the propeller, full throttle standing" + r.lossOil()).Source("the drive's own losses"),
 		reading.New("drive.output_speed", "Propeller speed, standing", r.Standing.SpeedOut, unit.RPM).
 			How("crank speed over ratio, less slip, full throttle standing").Source("balance of power"),
 		reading.New("drive.mass", "Drive mass", r.Mass, unit.Kilogram).Lower().How("sum of the drive's pieces").Source("geometry"),
@@ -181,8 +186,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 				Advice("lower Bearing spacing or Plate to propeller-side bearing, choose a narrower Bearing, engine side, or a wider belt"))
 	}
 	if r.Kind == Gear {
-		cs = append(cs, reading.Condition("drive.dipping_gear", "The lower gear dips into the oil", !r.DipsAbove).Source("geometry").
-			Advice("choose the other Dipping gear, or the other side for Propeller axis"))
+		cs = append(cs, r.gearChecks()...)
 	}
 	return append(cs, r.Findings.Checks(marginAsked)...)
 }

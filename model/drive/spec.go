@@ -5,6 +5,7 @@ import (
 
 	"backspan/model/belt"
 	"backspan/model/bolt"
+	"backspan/model/coupling"
 	"backspan/model/gear"
 	"backspan/model/gearshaft"
 	"backspan/model/param"
@@ -80,6 +81,17 @@ func (s *Spec) Sections(key string) []param.Section {
 		{Key: key + ".direct", Label: "Direct", Params: s.Direct.Params(), Hidden: s.Kind != Direct},
 		{Key: key + ".propeller_bolts", Label: "Propeller bolts", Params: s.Plate.Params()},
 	}
+}
+
+// BuiltGear is the gear as it is built with the shafts chosen for it.
+func (s *Spec) BuiltGear() gear.Spec {
+	return s.Gear.With(gear.Held{OnCrank: s.GearShafts.PinionOn == gearshaft.EngineCrank, ThrustAhead: s.GearShafts.WheelLocating == shaft.EngineSide})
+}
+
+// coupledCrank reports whether a coupling is chosen that a pinion fast on the
+// engine's crank leaves no place for.
+func (s *Spec) coupledCrank() (onCrank, coupled bool) {
+	return s.Kind == Gear && s.BuiltGear().Held.OnCrank, s.Gear.Coupling.Kind != coupling.Rigid
 }
 
 // seatFits compares the driven pulley's bearing seat with the bearings chosen.

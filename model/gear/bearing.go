@@ -8,7 +8,7 @@ import (
 
 const (
 	loadFactor    = 0.0009 // f1 of a deep-groove ball bearing, upper of 0.0006 to 0.0009
-	bearingOrigin = "from memory: Palmgren's bearing friction, f1 = 0.0009"
+	bearingOrigin = "from memory: Palmgren's bearing friction, f1 = 0.0009 √(P0/C0), whose exponent is 0.55 in some printings"
 )
 
 // bearingDrag is the friction of one bearing as a function of the shaft's

@@ -32,9 +32,7 @@ func (r Result) toothChecks(thin float64) []reading.Check {
 	tip := math.Min(g.Pinion.TipThickness, g.Driven.TipThickness)
 	bottom := math.Min(g.Pinion.BottomClearance, g.Driven.BottomClearance)
 	return []reading.Check{
-		reading.AtLeast("gear.contact_ratio", "Transverse contact ratio", g.ContactRatio, leastContactRatio, thin, unit.One).
-			Source("common practice, no source").
-			Advice("Lower Pinion profile shift, Wheel profile shift, Centre distance or Pressure angle, or use more teeth."),
+		r.contactRatioCheck(thin),
 		reading.AtLeast("gear.tip_thickness", "Tip thickness, thinner gear", tip, leastTip*g.Module, thin, unit.Millimetre).
 			Source("from memory: 0.4 modules for case-hardened teeth").
 			Advice("Lower the profile shift of the thinner gear, or Pressure angle."),
@@ -42,13 +40,39 @@ func (r Result) toothChecks(thin float64) []reading.Check {
 			Source("from memory: 0.2 modules").Advice("Raise Centre distance a little, or choose Basic rack D."),
 		reading.Condition("gear.hunting", "Teeth share no factor", g.CommonFactor == 1).Warn().
 			Source("common practice, no source").Advice("Change Wheel teeth or Pinion teeth by one."),
-		reading.AtLeast("gear.pinion_body", "Pinion root over its bearing bore", g.Pinion.RootDiameter,
-			r.bearings.pinion.Bore, 0, unit.Millimetre).Source("geometry").
-			Advice("Choose smaller Pinion bearings, or raise Module or Pinion teeth."),
+		r.bodyCheck(),
 		reading.AtLeast("gear.bearing_seats", "Metal between bearing seats", r.SeatWall, r.spec.BossWall, 0, unit.Millimetre).
 			Source("estimate: one Bearing boss wall").
 			Advice("Choose smaller bearings, or raise Module, the teeth or Centre distance."),
 	}
+}
+
+// contactRatioCheck counts the path of contact as far as there is involute on
+// both gears.
+func (r Result) contactRatioCheck(thin float64) reading.Check {
+	const key, label = "gear.contact_ratio", "Transverse contact ratio"
+	g := &r.Geometry
+	left, source := g.ContactRatio, "common practice, no source"
+	for _, w := range []*Wheel{&g.Pinion, &g.Driven} {
+		if w.Undercut() {
+			return reading.Unrated(key, label, "a tooth is undercut: where its involute starts, and with it how long the path of contact is, is not known")
+		}
+		if lost := math.Max(w.FormRollLength, 0) - w.StartRollLength; lost > 0 {
+			left -= lost / g.BasePitch
+			source = "common practice, no source; the path is cut where the involute ends"
+		}
+	}
+	return reading.AtLeast(key, label, left, leastContactRatio, thin, unit.One).Source(source).
+		Advice("Lower Pinion profile shift, Wheel profile shift, Centre distance or Pressure angle, or use more teeth.")
+}
+
+func (r Result) bodyCheck() reading.Check {
+	const key, label = "gear.pinion_body", "Pinion root over its bearing bore"
+	if r.spec.Held.OnCrank {
+		return reading.Unrated(key, label, "the pinion sits on the engine's crank, whose diameter is not known here")
+	}
+	return reading.AtLeast(key, label, r.Geometry.Pinion.RootDiameter, r.bearings.pinion.Bore, 0, unit.Millimetre).Source("geometry").
+		Advice("Choose smaller Pinion bearings, or raise Module or Pinion teeth.")
 }
 
 func (r Result) flankChecks() []reading.Check {

@@ -24,11 +24,12 @@ func (t *twist) couplingRise(torque *part.Pulsation, speed float64) float64 {
 }
 
 // examineCoupling is the coupling at a duty, with what turns on either side. On
-// the run-up its torque is taken from that in the teeth, which are far stiffer.
+// the run-up its swing is taken from that in the teeth, which are far stiffer;
+// the mean is the same in both.
 func (g *Gear) examineCoupling(at part.Duty, train part.Train, p *MeshPulsation) coupling.Result {
 	l := coupling.Load{Peak: p.CouplingPeak, DampingHeat: p.CouplingHeat, Speed: at.CrankSpeed}
 	if p.Why == "" {
-		l.RunUpPeak = param.Finite(p.Peak * p.CouplingRise)
+		l.RunUpPeak = param.Finite(p.PeakMean + (p.Peak-p.PeakMean)*p.CouplingRise)
 	}
 	if at.CrankSpeed > standstill && at.Power/at.CrankSpeed > leastTorque {
 		l.Torque = at.Power / at.CrankSpeed

@@ -106,11 +106,37 @@ func first(pitting, bending [2]float64, askedPitting, askedBending float64, root
 	return worst
 }
 
-// agree reports whether both ratings blame the same gear and mode; of helical
-// teeth only the flanks are compared.
-func (s *Strength) agree(askedPitting, askedBending float64) bool {
+// String names the gear and its mode.
+func (m mode) String() string {
+	gear, part := "the pinion's", " flank"
+	if m.gear == 1 {
+		gear = "the wheel's"
+	}
+	if m.root {
+		part = " root"
+	}
+	return gear + part
+}
+
+// blamed is what either rating finds weakest: ISO of all flanks and roots, AGMA
+// of those it rates. They cannot be compared where ISO blames a root and AGMA
+// rates none.
+func (s *Strength) blamed(askedPitting, askedBending float64) (iso, agma mode, comparable bool) {
 	roots := s.Cross.BendingWhy == ""
-	iso := first([2]float64{s.Flank[0].Safety, s.Flank[1].Safety}, [2]float64{s.Root[0].Safety, s.Root[1].Safety},
-		askedPitting, askedBending, roots)
-	return iso == first(s.Cross.Pitting, s.Cross.Bending, askedPitting, askedBending, roots)
+	iso = first([2]float64{s.Flank[0].Safety, s.Flank[1].Safety}, [2]float64{s.Root[0].Safety, s.Root[1].Safety}, askedPitting, askedBending, true)
+	agma = first(s.Cross.Pitting, s.Cross.Bending, askedPitting, askedBending, roots)
+	return iso, agma, roots || !iso.root
+}
+
+// blame is that in words.
+func (r *Result) blame() string {
+	iso, agma, _ := r.Strength.blamed(r.spec.PittingAsked, r.spec.BendingAsked)
+	words := "ISO 6336 has " + iso.String() + " give out first, AGMA 2001 " + agma.String()
+	if r.Strength.Cross.BendingWhy != "" {
+		words += " of the flanks alone"
+	}
+	if s := &r.spec; s.PinionContact.Known || s.PinionBending.Known || s.WheelContact.Known || s.WheelBending.Known {
+		words += "; ISO takes your own limits, AGMA the strengths of its own grades"
+	}
+	return words
 }

@@ -18,7 +18,8 @@
 // clause and how sure it is; most are from memory and await comparison with a
 // printed copy, so the endurance limits can be replaced by the builder's own. A
 // spectrum of loads is not counted: the duty examined is held for the whole
-// life asked. Scuffing, micropitting, the life of the bearings and the shafts
+// life asked, and so, for the roots, is the greatest torque on the way up to it.
+// Scuffing, micropitting, the life of the bearings and the shafts
 // are not rated here, nor the roots of helical teeth by AGMA, whose geometry
 // factor is only at hand as charts.
 //

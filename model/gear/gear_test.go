@@ -268,7 +268,9 @@ func TestOilLifeHalvesEveryTenKelvin(t *testing.T) {
 
 // A block of oil 26 mm long and 11 mm deep: up to atan(22/26) it only turns.
 func TestDipOfATiltedCase(t *testing.T) {
-	g := newGear(t, Default())
+	s := Default()
+	s.TipGap = 5e-3
+	g := newGear(t, s)
 	for _, tc := range []struct{ degrees, dip float64 }{{0, 6}, {40, 6}, {45, (math.Sqrt(2*11*26)-13)*1 - 5}, {60, (math.Sqrt(2*11*26/math.Sqrt(3))-13)*math.Sqrt(3) - 5}} {
 		if got := g.tiltedDip(tc.degrees*degree) * 1000; math.Abs(got-tc.dip) > 1e-9 {
 			t.Errorf("at %g degrees %g mm, want %g", tc.degrees, got, tc.dip)

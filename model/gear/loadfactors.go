@@ -43,7 +43,7 @@ func (f *toothFactors) loadFactors(g *Geometry, force, application, speed float6
 func (f *toothFactors) dynamic(k *LoadFactors, g *Geometry, speed float64) {
 	resonance := 30000 / (math.Pi * float64(g.Pinion.Teeth)) * math.Sqrt(k.meshStiffnessMean/f.mass) // rpm
 	k.Resonance = speed * 30 / math.Pi / resonance
-	k.resonant = 0.85
+	k.resonant = resonantFrom
 	if k.lineLoad < 100 {
 		k.resonant = 0.5 + 0.35*math.Sqrt(k.lineLoad/100)
 	}
@@ -60,7 +60,7 @@ func (f *toothFactors) dynamic(k *LoadFactors, g *Geometry, speed float64) {
 	switch {
 	case n <= k.resonant:
 		k.Dynamic = 1 + n*(c[0]*bp+c[1]*bf+c[2]*bk)
-	case n <= 1.15:
+	case n <= resonantTo:
 		k.Dynamic = main
 	case n >= 1.5:
 		k.Dynamic = above

@@ -65,11 +65,15 @@ func (g *Gear) lossLaw(temperature float64) lossLaw {
 	perTorque := m.forces(1)
 	radial := math.Hypot(perTorque.Tangential, perTorque.Radial) / 2
 	b := &g.bearings
-	l.bearings = [4]bearingDrag{
-		newBearingDrag(b.pinion, radial, perTorque.Axial, s.BearingOilFactor, kinematic, 1),
-		newBearingDrag(b.pinion, radial, 0, s.BearingOilFactor, kinematic, 1),
-		newBearingDrag(b.wheelEngine, radial, 0, s.BearingOilFactor, kinematic, slow),
-		newBearingDrag(b.wheelPropeller, radial, perTorque.Axial, s.BearingOilFactor, kinematic, slow),
+	ahead, behind := 0.0, perTorque.Axial
+	if s.Held.ThrustAhead {
+		ahead, behind = behind, ahead
+	}
+	l.bearings[0] = newBearingDrag(b.wheelEngine, radial, ahead, s.BearingOilFactor, kinematic, slow)
+	l.bearings[1] = newBearingDrag(b.wheelPropeller, radial, behind, s.BearingOilFactor, kinematic, slow)
+	if !s.Held.OnCrank {
+		l.bearings[2] = newBearingDrag(b.pinion, radial, perTorque.Axial, s.BearingOilFactor, kinematic, 1)
+		l.bearings[3] = newBearingDrag(b.pinion, radial, 0, s.BearingOilFactor, kinematic, 1)
 	}
 	l.seals = sealDrag(b.wheelPropeller.Bore, s.SealMaterial) * slow
 	if s.PinionSeal {

@@ -48,7 +48,8 @@ func (r Result) oilReadings() []reading.Reading {
 			How("at this duty throughout, halved every ten kelvin above where it lasts as long as cool; the first filling only until the teeth have run in").
 			Source("common practice, no source"),
 		reading.New("gear.dip_tilted", "Dip with the case tilted", r.TiltedDip, unit.Millimetre).Higher().
-			How("at the middle of the face with the Greatest tilt fore and aft; the oil a block with a flat floor (estimate)").Source("geometry"),
+			How("at the middle of the face with the Greatest tilt fore and aft; the oil a block with a flat floor as deep as Dip depth says, whatever Oil volume is (estimate)").Source("geometry"),
+		r.dipVolumeReading(),
 	}
 }
 
@@ -60,8 +61,8 @@ func (r Result) oilLifeChecks(thin float64) []reading.Check {
 			Source("common practice, no source: oil ages twice as fast every ten kelvin").
 			Advice("Shorten Oil and seal interval, cool the case (Fin factor), or choose an oil with a longer Oil life, cool. Change the first filling after a few hours of running in.")
 	}
-	return []reading.Check{life,
+	return []reading.Check{life, r.dipVolumeCheck(),
 		reading.AtLeast("gear.dip_tilted", "Dips with the case tilted", r.TiltedDip, 0, 0, unit.Millimetre).Warn().
 			Source("geometry; the case's floor taken as flat").
-			Advice("Raise Oil volume and Dip depth, or lower Gap beside the gears.")}
+			Advice("Raise Dip depth, or lower Gap beside the gears; Oil that the dip asks for says how much to fill in.")}
 }

@@ -50,12 +50,4 @@ func (g *Gear) caseDepth() float64 {
 	return g.engineWallDepth() + g.meshDepth() + g.propellerWallDepth()
 }
 
-func (g *Gear) engineWallDepth() float64 {
-	return g.spec.CaseWall + math.Max(g.bearings.pinion.Width, g.bearings.wheelEngine.Width)
-}
-
 func (g *Gear) meshDepth() float64 { return g.spec.FaceWidth + 2*g.spec.SideGap }
-
-func (g *Gear) propellerWallDepth() float64 {
-	return math.Max(g.bearings.pinion.Width, g.bearings.wheelPropeller.Width)
-}

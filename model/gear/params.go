@@ -58,8 +58,8 @@ func (s *Spec) oilParams() []param.Param {
 		param.Number(&s.OilDensity, "oil_density", "Oil density", unit.KilogramPerCubicMetre).
 			Within(750, 1100).Typical(830, 900).From("from memory: 850 synthetic, 870 mineral").
 			Help("At running temperature."),
-		param.Number(&s.OilVolume, "oil_volume", "Oil volume", unit.CubicCentimetre).Within(10, 1000).Typical(60, 120).
-			From("estimate").Help("What is filled in."),
+		param.Number(&s.OilVolume, "oil_volume", "Oil volume", unit.CubicCentimetre).Within(2, 1000).Typical(8, 120).
+			From("estimate").Help("What is filled in; Oil that the dip asks for says how much stands in the case at rest with the gear dipping so deep."),
 		param.Choice(&s.DippingGear, "dipping_gear", "Gear that dips", DipPinion, DipWheel).
 			Help("With the propeller above the crank the pinion sits lowest; choose the wheel for a case with a trough under it."),
 		param.Number(&s.DipDepth, "dip_depth", "Dip depth", unit.Millimetre).Within(0, 40).Typical(4, 10).

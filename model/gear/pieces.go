@@ -48,28 +48,28 @@ func (g Gear) Pieces() []part.Piece {
 	wall := g.engineWallDepth()
 	far := g.propellerWallDepth()
 	cover := s.SealWidth + s.CoverDepth
-	return []part.Piece{
+	pieces := []part.Piece{
 		gather("drive.coupling", "Coupling", s.Coupling.Depth,
 			lump{s.Coupling.Mass, 0, coupling.Radius, s.Coupling.Depth}),
 		gather("drive.case_engine_side", "Case wall and bearings, engine side", wall,
-			g.rim(wall), g.plate(),
-			g.boss(b.pinion, 0), g.boss(b.wheelEngine, a), ring(b.pinion, 0), ring(b.wheelEngine, a),
-			bar(b.pinion.Bore, wall, 0), bar(b.wheelEngine.Bore, wall, a)),
+			append(g.pinionSeats(), g.rim(wall), g.plate(), g.boss(b.wheelEngine, a), ring(b.wheelEngine, a), bar(b.wheelEngine.Bore, wall, a))...),
 		gather("drive.gap_engine_side", "Gap, engine side", s.SideGap,
-			g.rim(s.SideGap), bar(b.pinion.Bore, s.SideGap, 0), bar(b.wheelEngine.Bore, s.SideGap, a)),
+			g.rim(s.SideGap), bar(b.pinion.Bore, only(!s.Held.OnCrank, s.SideGap), 0), bar(b.wheelEngine.Bore, s.SideGap, a)),
 		gather("drive.gears", "Gears and oil", s.FaceWidth,
 			g.rim(s.FaceWidth), g.bolts(),
 			bar(m.Pinion.ReferenceDiameter, s.FaceWidth, 0), g.wheelBody(), g.oilBody()),
 		gather("drive.gap_propeller_side", "Gap, propeller side", s.SideGap,
-			g.rim(s.SideGap), bar(b.pinion.Bore, s.SideGap, 0), bar(b.wheelPropeller.Bore, s.SideGap, a)),
+			g.rim(s.SideGap), bar(b.pinion.Bore, only(s.PinionPlace == Between, s.SideGap), 0), bar(b.wheelPropeller.Bore, s.SideGap, a)),
 		gather("drive.case_propeller_side", "Case wall and bearings, propeller side", far,
-			g.rim(far), g.plate(),
-			g.boss(b.pinion, 0), g.boss(b.wheelPropeller, a), ring(b.pinion, 0), ring(b.wheelPropeller, a),
-			bar(b.pinion.Bore, b.pinion.Width, 0), bar(b.wheelPropeller.Bore, far, a)),
+			append(g.pinionSeatsBehind(), g.rim(far), g.plate(), g.boss(b.wheelPropeller, a), ring(b.wheelPropeller, a), bar(b.wheelPropeller.Bore, far, a))...),
 		gather("drive.seal_cover", "Seal and cover", cover,
 			g.coverBody(cover), bar(b.wheelPropeller.Bore, cover, a)),
 		gather("drive.flange", "Propeller flange", s.FlangeThickness, g.flangeBody()),
 	}
+	if s.Held.OnCrank {
+		return pieces[1:]
+	}
+	return pieces
 }
 
 // bar is solid steel round stock.
@@ -160,9 +160,8 @@ func (g Gear) CrankInertia() float64 {
 
 // pinionInertia is that of the pinion and its shaft, kg·m².
 func (g *Gear) pinionInertia() float64 {
-	s := &g.spec
-	shaft := bar(g.bearings.pinion.Bore, g.engineWallDepth()+2*s.SideGap+g.propellerWallDepth(), 0)
-	return spin(bar(g.geometry.Pinion.ReferenceDiameter, s.FaceWidth, 0)) + spin(shaft)
+	shaft := bar(g.bearings.pinion.Bore, g.pinionShaft(), 0)
+	return spin(bar(g.geometry.Pinion.ReferenceDiameter, g.spec.FaceWidth, 0)) + spin(shaft)
 }
 
 // spin is a solid cylinder's polar inertia, kg·m².

@@ -36,6 +36,7 @@ type Places struct {
 type Shafting struct {
 	Places       Places
 	Overhung     bool    // the pinion stands outside its bearings
+	Helical      bool    // the teeth push along the shafts
 	FaceWidth    float64 // m
 	SealAndCover float64 // m
 
@@ -68,7 +69,7 @@ func (r Result) Shafting() Shafting {
 	m, f := &r.Geometry, &r.Forces
 	torque := f.Tangential * m.Pinion.ReferenceDiameter / 2
 	return Shafting{
-		Places: r.places(), Overhung: r.spec.PinionPlace == Overhung,
+		Places: r.places(), Overhung: r.spec.PinionPlace == Overhung, Helical: m.HelixAngle > 0,
 		FaceWidth: m.FaceWidth, SealAndCover: r.spec.SealWidth + r.spec.CoverDepth,
 		Pinion: r.bearings.pinion, WheelEngine: r.bearings.wheelEngine, WheelProp: r.bearings.wheelPropeller,
 		Ratio: m.Ratio(), Module: m.Module, PinionRoot: m.Pinion.RootDiameter,
@@ -78,9 +79,8 @@ func (r Result) Shafting() Shafting {
 	}
 }
 
-// places stand the bearings flush with the gap beside the gears. A pinion
-// between its bearings with an offset is the nearer to the propeller-side one;
-// an overhung one stands behind both.
+// places stand the wheel's bearings flush with the gap beside the gears, and
+// the pinion's where its span and offset put them.
 func (r *Result) places() Places {
 	g := Gear{spec: r.spec, geometry: r.Geometry, bearings: r.bearings}
 	s, b := &g.spec, &g.bearings
@@ -89,11 +89,8 @@ func (r *Result) places() Places {
 	p.Gears = gap + g.meshDepth()/2
 	p.WheelPropBearing = gap - b.wheelPropeller.Width/2
 	p.WheelEngineBearing = gap + g.meshDepth() + b.wheelEngine.Width/2
-	span, middle := g.pinionSpan(), p.Gears+s.PinionOffset
-	p.PinionPropBearing, p.PinionEngineBearing = middle-span/2, middle+span/2
-	if s.PinionPlace == Overhung {
-		p.PinionPropBearing, p.PinionEngineBearing = middle, middle+span
-	}
+	prop, engine := g.pinionBearings()
+	p.PinionPropBearing, p.PinionEngineBearing = p.Gears+prop, p.Gears+engine
 	p.CouplingRear = gap + g.meshDepth() + g.engineWallDepth()
 	p.DriveFace = p.CouplingRear + s.Coupling.Depth
 	return p

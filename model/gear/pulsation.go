@@ -16,12 +16,12 @@ type MeshPulsation struct {
 	Swing  float64 // sum of the heights of the harmonics that pass the mesh, N·m
 	Most   float64 // greatest, each harmonic with its phase, N·m
 	Least  float64 // least; below 0 the teeth part, N·m
-	Share  float64 // of the torque of a stiff train that passes
 	Factor float64 // greatest torque over the mean
+	Wear   float64 // cubic mean of the torque over the mean: what wears bearings
 
 	CouplingPeak param.Slot // greatest torque through the coupling, N·m
 	CouplingHeat param.Slot // what its damping turns to heat, W
-	CouplingRise float64    // torque through the coupling over that through the teeth, about
+	CouplingRise float64    // swing of the torque through the coupling over that through the teeth, about
 
 	Torsional param.Slot // frequency of crank against propeller over the coupling, Hz
 	Second    param.Slot // frequency of pinion against wheel over the teeth, Hz
@@ -29,11 +29,15 @@ type MeshPulsation struct {
 	RunUp RunUp
 	Idle  IdleMesh
 
-	// The greatest torque at the crank from idle up to this point, the heights
-	// of the harmonics added.
+	// The greatest torque from idle, or from where a clutch grips, up to this
+	// point, each harmonic with its phase.
 	Peak      float64 // N·m
+	PeakMean  float64 // of the torque at that speed, N·m
 	PeakSpeed float64 // of the crank, rad/s
 }
+
+// Departure is how far the torque strays from its mean, the larger way, N·m.
+func (p *MeshPulsation) Departure() float64 { return max(p.Most-p.Mean, p.Mean-p.Least) }
 
 // Torsional is the frequency of crank against propeller over the coupling, Hz,
 // unknown without its stiffness.
@@ -113,12 +117,12 @@ func (g *Gear) meshPulsation(at part.Duty, train part.Train) MeshPulsation {
 		return MeshPulsation{Why: "the inertias of crank and propeller are not known"}
 	}
 	t := g.twist(train)
-	p := MeshPulsation{Mean: at.Power / at.CrankSpeed, Share: t.propeller / (t.crank + t.pinion + t.propeller)}
+	p := MeshPulsation{Mean: at.Power / at.CrankSpeed}
 	torque := train.Crank.Pulsation(at.Power, at.CrankSpeed)
 	wave := t.chain.Through(t.last(), &torque, at.CrankSpeed)
 	most, least := wave.Extremes()
 	p.Swing, p.Most, p.Least = wave.Heights(), p.Mean+most, p.Mean+least
-	p.Factor = p.Most / p.Mean
+	p.Factor, p.Wear = p.Most/p.Mean, wave.CubicMean(p.Mean)/p.Mean
 	p.CouplingPeak = param.Known(p.Mean + t.couplingRise(&torque, at.CrankSpeed))
 	p.CouplingRise = 1 + t.pinion/t.propeller
 	if t.chain.Count > 2 {

@@ -21,7 +21,7 @@ func (r Result) pulsationReading() reading.Reading {
 
 func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.Reading {
 	return reading.Unless(r.Pulsation.Why, key, label, si, u).
-		How("mean and all heights of the harmonics that pass the mesh, at most so much, along the propeller's load from idle, or from where a clutch grips, up to full throttle standing").
+		How("at the pinion, each harmonic with its phase, along the propeller's load from idle, or from where a clutch grips, up to full throttle standing").
 		Source(twistOrigin)
 }
 
@@ -29,8 +29,8 @@ func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.
 func (r Result) torsionReadings() []reading.Reading {
 	p := &r.Pulsation
 	rs := []reading.Reading{
-		reading.Unless(p.Why, "gear.pulsation_bound", "The same, all heights added", 1+p.Swing/max(p.Mean, leastTorque), unit.One).Lower().
-			How("as if every harmonic peaked at once: no error of phase reaches higher").Source(twistOrigin),
+		reading.Unless(p.Why, "gear.pulsation_bound", "Bound of torque peak, mesh", 1+p.Swing/max(p.Mean, leastTorque), unit.One).Lower().
+			How("over the mean, standing, as if every harmonic peaked at once: no error of phase reaches higher").Source(twistOrigin),
 		reading.Unless(p.Why, "gear.least_torque", "Least torque in the mesh", p.Least, unit.NewtonMetre).Higher().
 			How("at the pinion, over a cycle at full throttle standing; below zero the teeth part").Source(twistOrigin),
 		r.idleReading(),
@@ -106,13 +106,21 @@ func (r Result) rattle() string {
 		"Choose a centrifugal clutch as Coupling to the crank, or raise Inertia of crank and flywheel, or lower Coupling stiffness well below resonance at idle."
 }
 
-// coverCheck holds the application factor against the pulsation it stands for.
+// coverCheck holds the application factor against the pulsation it stands for,
+// at the duty and on the way up to it. One that is the duty's own pulsation is
+// held against the way up only.
 func (r Result) coverCheck() reading.Check {
 	const key, label = "gear.application_factor", "Load factor covers the pulsation"
 	if why := cmp.Or(r.Strength.Why, r.Pulsation.Why); why != "" {
 		return reading.Unrated(key, label, why)
 	}
-	return reading.AtLeast(key, label, r.Strength.Load.Application, r.Pulsation.Factor, 0, unit.One).Warn().
-		Source(twistOrigin).
-		Advice("Choose pulsation as Load factor from, or enter the Coupling stiffness of a soft coupling.")
+	const hair = 1 - 1e-9
+	p := &r.Pulsation
+	peak := p.Peak * hair
+	if r.spec.LoadFactor != FromPulsation {
+		peak = max(peak, p.Most)
+	}
+	return reading.AtLeast(key, label, r.Strength.Load.Application*p.Mean, peak, 0, unit.NewtonMetre).Warn().
+		Source("application factor times the mean torque, against the greatest in the mesh standing and on the way up; " + twistOrigin).
+		Advice(r.peakAdvice() + "raise Application factor, chosen in Load factor from. Tooth root at the run-up peak says what the teeth still stand there.")
 }

@@ -33,7 +33,7 @@ func (r Result) geometryReadings() []reading.Reading {
 		reading.New("gear.wheel_tip_diameter", "Wheel tip diameter", g.Driven.TipDiameter, unit.Millimetre).
 			How("reference diameter, addendum, shift and tip alteration").Source(isoGeometry),
 		reading.New("gear.contact_ratio", "Transverse contact ratio", g.ContactRatio, unit.One).Higher().
-			How("length of the path of contact over the base pitch").Source(isoGeometry),
+			How("length of the path of contact between both tips over the base pitch; the check of it counts involute only").Source(isoGeometry),
 		reading.New("gear.overlap_ratio", "Overlap ratio", g.OverlapRatio, unit.One).Higher().
 			How("advance of the helix over the face width, in axial pitches").Source(isoGeometry),
 		reading.New("gear.tip_thickness_pinion", "Pinion tip thickness", g.Pinion.TipThickness, unit.Millimetre).Higher().
@@ -89,7 +89,7 @@ func (r Result) lossReadings() []reading.Reading {
 		reading.New("gear.oil_viscosity", "Oil viscosity, running", r.Sump.Viscosity, unit.SquareMillimetrePerSecond).
 			How("at the oil's temperature").Source("Walther's equation, ASTM D341"),
 		reading.New("gear.mesh_loss", "Mesh loss", r.Losses.Mesh, unit.Watt).Lower().
-			How("mean coefficient of friction and tooth loss factor").Source(lossOrigin),
+			How("mean coefficient of friction and tooth loss factor; all five losses at the oil temperature of this duty, Power lost in the drive at that of the rated power").Source(lossOrigin),
 		reading.New("gear.mesh_loss_low", "Mesh loss, low estimate", r.LeanMeshLoss, unit.Watt).Lower().
 			How("by the other report: the lower end of the band").Source(leanOrigin),
 		reading.New("gear.churning_loss", "Churning loss", r.Losses.Churning, unit.Watt).Lower().
@@ -97,7 +97,7 @@ func (r Result) lossReadings() []reading.Reading {
 		reading.New("gear.windage_loss", "Windage loss", r.Losses.Windage, unit.Watt).Lower().
 			How("both gears in oil mist").Source(windageOrigin),
 		reading.New("gear.bearing_drag", "Bearing drag", r.Losses.Bearings, unit.Watt).Lower().
-			How("four bearings under the mesh forces, without the propeller's").Source(bearingOrigin),
+			How("the case's bearings under the mesh forces, each shaft's radial one shared alike, without the propeller's; at the table's static ratings").Source(bearingOrigin),
 		reading.New("gear.seal_drag", "Seal drag", r.Losses.Seals, unit.Watt).Lower().
 			How("lip seals on the propeller shaft and, if there is one, the pinion shaft").Source(sealOrigin),
 	}

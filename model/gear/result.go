@@ -28,6 +28,7 @@ type Result struct {
 	CaseDepth        CaseDepth
 	Power            float64 // at the crank, W
 	TiltedDip        float64 // of the dipping gear with the case tilted, m
+	DipVolume        float64 // of oil that the dip at rest asks for, m³
 
 	spec     Spec
 	bearings bearings
@@ -58,6 +59,7 @@ func (g Gear) Examine(at part.Duty, train part.Train) Result {
 		CaseDepth:        g.hardDepth(),
 		Power:            at.Power,
 		TiltedDip:        g.tiltedDip(g.spec.OilTilt),
+		DipVolume:        g.dipVolume(),
 		spec:             g.spec,
 		bearings:         g.bearings,
 	}
@@ -88,7 +90,11 @@ func (g *Gear) sealSpeed(speed float64) float64 {
 
 func (g *Gear) seatWall() float64 {
 	wheel := math.Max(g.bearings.wheelEngine.Outside, g.bearings.wheelPropeller.Outside)
-	return g.geometry.CentreDistance - (g.bearings.pinion.Outside+wheel)/2
+	pinion := g.bearings.pinion.Outside
+	if g.spec.Held.OnCrank {
+		pinion = g.bearings.pinion.Bore
+	}
+	return g.geometry.CentreDistance - (pinion+wheel)/2
 }
 
 const (

@@ -28,8 +28,11 @@ func (g *Gear) runUp(p *MeshPulsation, at part.Duty, crank part.Crank, t *twist)
 		wave := t.chain.Through(t.last(), &torque, speed)
 		p.look(speed, torque.Mean, &wave)
 	}
-	for _, speed := range line.Speeds() {
-		look(speed)
+	// From the top, where the torque is usually greatest: most waves below need
+	// not be drawn then.
+	speeds := line.Speeds()
+	for i := range speeds {
+		look(speeds[len(speeds)-1-i])
 	}
 	var room [part.Orders]float64
 	for _, speed := range line.Meets(room[:0], &torque, t.chain.Natural()[0]) {
@@ -38,16 +41,18 @@ func (g *Gear) runUp(p *MeshPulsation, at part.Duty, crank part.Crank, t *twist)
 }
 
 // look keeps the worst of a speed. Where all heights together stay below the
-// mean the teeth cannot part.
+// mean the teeth cannot part, and where they do not reach the peak so far there
+// is no new one.
 func (p *MeshPulsation) look(speed, mean float64, wave *torsion.Wave) {
 	heights := wave.Heights()
-	if peak := mean + heights; peak > p.Peak {
-		p.Peak, p.PeakSpeed = peak, speed
-	}
-	if heights <= mean {
+	if heights <= mean && mean+heights <= p.Peak {
 		return
 	}
-	if _, least := wave.Extremes(); mean+least >= 0 {
+	most, least := wave.Extremes()
+	if peak := mean + most; peak > p.Peak {
+		p.Peak, p.PeakMean, p.PeakSpeed = peak, mean, speed
+	}
+	if mean+least >= 0 {
 		return
 	}
 	r := &p.RunUp

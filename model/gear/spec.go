@@ -76,6 +76,7 @@ type Spec struct {
 
 	// The parts along the shafts.
 	Coupling              coupling.Spec
+	Held                  Held
 	PinionHand            Hand
 	PinionBearings        bearing.Size
 	WheelEngineBearing    bearing.Size
@@ -124,14 +125,14 @@ func Default() Spec {
 		Edition: Edition2006, UnrelievedFlanks: 1.2, Alignment: CommercialUnit,
 
 		Lubricant: PAO, ViscosityAt40: 100e-6, ViscosityAt100: 14e-6, OilDensity: 850,
-		OilVolume: 90e-6, DippingGear: DipPinion, DipDepth: 6e-3,
+		OilVolume: 15e-6, DippingGear: DipPinion, DipDepth: 6e-3,
 		OilTemperatureLimit: 120 + celsiusZero,
 		OilBaseLife:         2500 * 3600, OilBaseTemperature: 90 + celsiusZero, OilTilt: unit.Degree.SI(40),
 
 		MeshDamping: 0.07, Coupling: coupling.Default(),
 		PinionHand: RightHand, PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
-		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 5e-3, CoverDepth: 5e-3,
+		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 8e-3, CoverDepth: 5e-3,
 		WebFactor: 0.6, FlangeDiameter: 100e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,
 
 		FinFactor: 1.5, StillCooling: 15, StreamCooling: 40,

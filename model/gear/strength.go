@@ -3,6 +3,7 @@ package gear
 import (
 	"math"
 
+	"backspan/model/param"
 	"backspan/model/part"
 )
 
@@ -20,6 +21,10 @@ type Strength struct {
 	Flank      [2]FlankRating
 	Root       [2]RootRating
 	Cross      CrossRating
+
+	// PeakRoot is the safety of the weaker root under the greatest torque of the
+	// run-up, at its speed; empty where that torque is not known.
+	PeakRoot param.Slot
 }
 
 // FlankRating is one gear's safety against pitting. Source: ISO 6336-2, from
@@ -73,7 +78,19 @@ func (g *Gear) strength(at part.Duty, pulsation MeshPulsation) Strength {
 	force := 2 * at.Power / at.CrankSpeed / g.geometry.Pinion.ReferenceDiameter
 	s := f.rate(&g.geometry, force, application, at.CrankSpeed, g.spec.Life)
 	s.Cross = g.cross(force, application, at.CrankSpeed)
+	if pulsation.Why == "" {
+		s.PeakRoot = g.peakRoot(&pulsation)
+	}
 	return s
+}
+
+// peakRoot rates the roots at the run-up's greatest torque as if it were held
+// for the life asked, because an engine may idle or linger there; the dynamic
+// factor is that of its speed.
+func (g *Gear) peakRoot(p *MeshPulsation) param.Slot {
+	force := 2 * p.Mean / g.geometry.Pinion.ReferenceDiameter
+	s := g.teeth.rate(&g.geometry, force, p.Peak/p.Mean, p.PeakSpeed, g.spec.Life)
+	return param.Finite(s.BendingSafety())
 }
 
 // rate rates both gears under a tangential force in N, at a speed of the

@@ -91,9 +91,9 @@ func (s *Spec) mountingParams() []param.Param {
 		param.Choice(&s.PinionPlace, "pinion_place", "Pinion sits", Between, Overhung).
 			Help("Overhung on a shaft end the pinion tilts more under load."),
 		param.Open(&s.PinionSpan, "pinion_span", "Pinion bearing span", unit.Millimetre).Within(10, 200).Typical(35, 60).
-			Help("Between the middles of the pinion's bearings; empty takes that of the case."),
+			Help("Between the middles of the pinion's bearings; empty takes that of the case, which a longer one makes deeper."),
 		param.Number(&s.PinionOffset, "pinion_offset", "Pinion offset", unit.Millimetre).Within(0, 60).Typical(0, 10).
-			Help("From the middle of the span to that of the face; of an overhung pinion, from the nearer bearing."),
+			Help("From the middle of the span to that of the face; of an overhung pinion, from the nearer bearing. The case grows to hold both bearings."),
 		param.Number(&s.PittingAsked, "pitting_safety_asked", "Pitting safety asked", unit.One).Within(1, 2).Typical(1.1, 1.2).
 			Help("Least safety against pitting, by stress."),
 		param.Number(&s.BendingAsked, "bending_safety_asked", "Breakage safety asked", unit.One).Within(1, 3).Typical(1.4, 1.6).

@@ -48,13 +48,17 @@ func (r Result) loadReadings() []reading.Reading {
 	return []reading.Reading{
 		s.rated("gear.application_factor", "Application factor", k.Application, unit.One).Lower().How(from).Source("ISO 6336-6, from memory"),
 		r.pulsationReading(),
-		r.peakReading("gear.run_up_peak", "Greatest crank torque, run-up", r.Pulsation.Peak, unit.NewtonMetre).Lower(),
+		r.peakReading("gear.run_up_peak", "Greatest mesh torque, run-up", r.Pulsation.Peak, unit.NewtonMetre).Lower(),
 		r.peakReading("gear.run_up_speed", "Crank speed of that", r.Pulsation.PeakSpeed, unit.RPM),
+		reading.OfSlot("gear.run_up_root_safety", "Root safety at the run-up peak", s.PeakRoot, unit.One, r.noPeakRoot()).Higher().
+			How("of the weaker gear, that torque for application factor and its speed for the dynamic one, as if held for the life asked: an engine may idle there").Source(rootClause),
 		s.rated("gear.dynamic_factor", "Dynamic factor", k.Dynamic, unit.One).Lower().
 			How("from errors of pitch and profile, tip relief and the nearness of resonance").Source(dynamicClause),
 		r.simpleReading(),
 		s.rated("gear.resonance_ratio", "Speed over mesh resonance", k.Resonance, unit.One).
-			How("running speed over that at which the pair resonates; 0.85 to 1.15 is resonance, from less under 100 N/mm").Source(dynamicClause),
+			How("running speed over that at which the two blanks alone resonate on their teeth, as the standard has it; 0.85 to 1.15 is resonance, from less under 100 N/mm. Mesh over torsional frequency has the train with them").Source(dynamicClause),
+		reading.OfSlot("gear.torsional_ratio", "Mesh over torsional frequency", r.overTorsional(), unit.One, r.noTorsional()).
+			How("mesh frequency over the second torsional frequency, of pinion with coupling half against wheel with propeller; Speed over mesh resonance has the two blanks alone").Source(twistOrigin),
 		s.rated("gear.mesh_stiffness", "Mesh stiffness per width", k.MeshStiffness, unit.Gigapascal).
 			How("mean of the pair; 1 GPa is 1 N/(mm µm)").Source("ISO 6336-1 clause 9, method B, from memory"),
 		s.rated("gear.misalignment", "Misalignment over the face", k.Misalignment, unit.Micrometre).Lower().
@@ -158,7 +162,7 @@ func (r Result) crossReadings() []reading.Reading {
 	roots := cmp.Or(flanks, c.BendingWhy)
 	return []reading.Reading{
 		reading.Unless(flanks, "gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
-			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter").Source(agmaOrigin),
+			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter. " + r.blame()).Source(agmaOrigin),
 		reading.Unless(roots, "gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
 			How("of the weaker gear, 99 % reliable; within about 35 % of ISO's unless the load per width is low").Source(agmaOrigin),
 		reading.Unless(flanks, "gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().

@@ -67,8 +67,8 @@ func (r *Result) bearingChecks(thin float64) []reading.Check {
 		at         int
 		key, label string
 	}{{wheelProp, "prop_side", "Bearing speed, propeller side"}, {wheelEngine, "engine_side", "Bearing speed, engine side"}, {pinionProp, "pinion", "Bearing speed, pinion"}} {
-		cs = append(cs, reading.AtMost("bearing.speed_"+x.key, x.label, r.Bearings[x.at].SpeedParameter, r.limit, thin, millimetrePerMinute).
-			Source("from memory: mean diameter times speed, 500 000 mm/min with grease, 600 000 with oil").
+		cs = append(cs, reading.AtMost("bearing.speed_"+x.key, x.label, r.Bearings[x.at].SpeedParameter, r.limit, thin, unit.MillimetrePerMinute).
+			Source(r.limitSource).
 			Advice("choose a smaller bearing as "+parts[x.at]+", or oil as Lubricant of the bearings"))
 	}
 	return append(cs, reading.AtLeast("gearshaft.pinion_room", "Pinion clear of its bearings", r.Room, 0, 0, unit.Millimetre).
@@ -98,10 +98,13 @@ func (r *Result) axialChecks(thin float64) []reading.Check {
 			Source("from memory: half the static rating, a quarter in the series 60").
 			Advice("choose a larger bearing as " + parts[at] + ", or lower Helix angle")
 	}
-	return []reading.Check{
+	cs := []reading.Check{
 		check("bearing.axial_load", "Axial load on the locating bearing", wheelProp),
 		check("bearing.axial_load_pinion", "Axial load, pinion's locating one", pinionProp),
-		reading.Condition("gearshaft.helix_hand", "Helix pushes against the thrust", r.WheelAxial*r.Thrust <= 0).Warn().
-			Source("statics").Advice("choose the other Hand of the pinion's helix: the teeth now push the propeller shaft the same way as the propeller does"),
 	}
+	if !r.helical {
+		return cs
+	}
+	return append(cs, reading.Condition("gearshaft.helix_hand", "Helix pushes against the thrust", r.WheelAxial*r.Thrust <= 0).Warn().
+		Source("statics").Advice("choose the other Hand of the pinion's helix: the teeth now push the propeller shaft the same way as the propeller does"))
 }

@@ -18,14 +18,14 @@ const (
 func (r *Result) shaftChecks(thin float64) []reading.Check {
 	cs := make([]reading.Check, 0, 4)
 	for _, x := range [...]struct {
-		s                *Shaft
-		key, label, make string
-	}{{&r.Pinion, "pinion", "pinion shaft", "Pinion bearings"}, {&r.Wheel, "wheel", "propeller shaft", "Wheel bearing, propeller side"}} {
+		s                       *Shaft
+		key, label, make, steel string
+	}{{&r.Pinion, "pinion", "pinion shaft", "Pinion bearings", "pinion shaft"}, {&r.Wheel, "wheel", "propeller shaft", "Wheel bearing, propeller side", "prop. shaft"}} {
 		where := ""
 		if x.s.Weakest != "" {
 			where = "at the " + x.s.Weakest + ": "
 		}
-		advice := where + "choose a larger bore as " + x.make + ", raise Tensile or Yield strength, " + x.label + ", lower the concentrations, or lower the peaks of torque with another Coupling stiffness"
+		advice := where + "choose a larger bore as " + x.make + ", raise Tensile or Yield strength, " + x.steel + ", lower Notch in bending and Notch in torsion, or lower the peaks of torque with another Coupling stiffness"
 		cs = append(cs,
 			rated("gearshaft.fatigue_safety_"+x.key, "Fatigue safety, "+x.label, x.s.Fatigue, r.spec.SafetyAsked, thin, unit.One, noStress).
 				Source("your own Shaft safety asked; "+shaftSource).Advice(advice),

@@ -11,7 +11,7 @@ import (
 // twist is the torque on the pinion at the working point and where it peaks
 // between idle and there, N·m.
 type twist struct {
-	mean, swing         float64
+	mean, swing, most   float64 // the swing the larger way
 	peakMean, peakSwing float64
 	peakSpeed           float64 // over the working speed
 }
@@ -22,9 +22,12 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 	t := twist{mean: g.Torque, swing: (g.Application - 1) * g.Torque, peakSpeed: 1}
 	p := &g.Pulsation
 	if p.Why == "" {
-		t.swing = p.Swing
+		t.swing = p.Departure()
 	}
-	t.peakMean, t.peakSwing = t.mean, t.swing
+	if t.most = t.mean + t.swing; p.Why == "" {
+		t.most = p.Most
+	}
+	t.peakMean, t.peakSwing = t.mean, t.most-t.mean
 	if p.Why == "" && p.Peak > t.greatest() && crankSpeed > 0 {
 		t.peakSpeed = math.Min(1, p.PeakSpeed/crankSpeed)
 		t.peakMean = math.Min(t.mean*t.peakSpeed*t.peakSpeed, p.Peak)
@@ -34,7 +37,7 @@ func newTwist(g *gear.Shafting, crankSpeed float64) twist {
 }
 
 // greatest is the greatest torque on the pinion, N·m.
-func (t *twist) greatest() float64 { return math.Max(t.mean+t.swing, t.peakMean+t.peakSwing) }
+func (t *twist) greatest() float64 { return math.Max(t.most, t.peakMean+t.peakSwing) }
 
 // leastTorque is the mean, N·m, below which nothing is worth comparing with it.
 const leastTorque = 1e-3
@@ -64,7 +67,8 @@ type line struct {
 	places         shaft.Places
 	mesh, weight   share // at the working point
 	imbalance      share
-	gyro, gyroPeak share           // mean and greatest
+	gyro, gyroWear share // mean and cubic mean
+	gyroPeak       share
 	steady         shaft.Reactions // mesh and weight together
 	axial          float64         // on the locating bearing, N, positive forward
 	meshAxial      float64
@@ -101,6 +105,7 @@ func wheelLine(s *Spec, g *gear.Shafting, mesh shaft.Load, crankTurn float64, l 
 	x := line{
 		places: p, mesh: balanced(p, mesh), weight: along(l.PropellerWeight, 0),
 		imbalance: along(mass*s.CentreOffset*l.Speed*l.Speed, 0), gyro: along(0, l.GyroCouple),
+		gyroWear:  along(0, math.Max(math.Abs(l.GyroCouple), math.Abs(l.GyroWear))),
 		gyroPeak:  along(0, math.Max(math.Abs(l.GyroCouple), math.Abs(l.GyroPeak))),
 		meshAxial: g.WheelAxial(crankTurn),
 	}

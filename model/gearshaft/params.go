@@ -13,7 +13,7 @@ import (
 // says that the gear's pinion stands outside its bearings.
 func (s *Spec) Params(overhung bool) []param.Param {
 	carrier := param.Choice(&s.PinionOn, "pinion_on", "Overhung pinion sits on", OwnShaft, EngineCrank).When(overhung).
-		Help("On the crank its bearings are the engine's own: give the engine's Crank main bearings, spacing, to see the forces on them.")
+		Help("On the crank its bearings are the engine's own and no coupling or clutch has a place: give the engine's Crank main bearings, spacing, to see the forces on them.")
 	return slices.Concat([]param.Param{carrier}, s.bearingParams(), s.Service.Params(), s.seatParams(), s.seatFigures(), s.steelParams(), s.notchParams())
 }
 
@@ -24,10 +24,16 @@ const (
 
 func (s *Spec) bearingParams() []param.Param {
 	return []param.Param{
-		param.Choice(&s.WheelLocating, "wheel_locating_bearing", "Locating bearing, propeller shaft", shaft.PropSide, shaft.EngineSide).
+		param.Choice(&s.WheelLocating, "wheel_locating_bearing", "Locating bearing, prop. shaft", shaft.PropSide, shaft.EngineSide).
 			Help("The one bearing that takes thrust and tooth force of the propeller shaft; the other must be free to slide."),
-		param.Choice(&s.PinionLocating, "pinion_locating_bearing", "Locating bearing, pinion shaft", shaft.EngineSide, shaft.PropSide).
+		param.Choice(&s.PinionLocating, "pinion_locating_bearing", "Locating bearing, pinion", shaft.EngineSide, shaft.PropSide).
 			Help("The one bearing that takes the pinion's axial tooth force."),
+		bearing.OwnRating(&s.WheelPropDynamic, "wheel_propeller_dynamic", "Own dynamic, wheel, prop. side"),
+		bearing.OwnRating(&s.WheelPropStatic, "wheel_propeller_static", "Own static, wheel, prop. side"),
+		bearing.OwnRating(&s.WheelEngineDynamic, "wheel_engine_dynamic", "Own dynamic, wheel, eng. side"),
+		bearing.OwnRating(&s.WheelEngineStatic, "wheel_engine_static", "Own static, wheel, eng. side"),
+		bearing.OwnRating(&s.PinionDynamic, "pinion_dynamic", "Own dynamic rating, pinion"),
+		bearing.OwnRating(&s.PinionStatic, "pinion_static", "Own static rating, pinion"),
 		param.Choice(&s.Lubricant, "lubricant", "Lubricant of the bearings", bearing.Oil, bearing.Grease).
 			Help("Sets the speed that the bearings bear; the film is reckoned with the gear's own oil."),
 		param.Number(&s.Contamination, "contamination_factor", "Contamination factor", unit.One).
@@ -48,11 +54,11 @@ func (s *Spec) seatParams() []param.Param {
 			Within(3, 100).Typical(12, 30).From(estimate).Help("Along the pinion shaft, ahead of the case."),
 		param.Number(&s.FlangeSeatLength, "flange_seat_length", "Flange seat, length", unit.Millimetre).
 			Within(3, 100).Typical(10, 30).From(estimate).Help("Along the propeller shaft, from the propeller plate ahead; the flange's hub may reach into the seal cover."),
-		param.Number(&s.CouplingStep, "coupling_seat_step", "Coupling seat below bearing seat", unit.Millimetre).
+		param.Number(&s.CouplingStep, "coupling_seat_step", "Coupling seat, step down", unit.Millimetre).
 			Within(0, 20).Typical(0, 5).From(estimate).Help("By how much the coupling seat's diameter is less than the bearing's bore."),
-		param.Number(&s.WheelStep, "wheel_seat_step", "Wheel seat above bearing seat", unit.Millimetre).
+		param.Number(&s.WheelStep, "wheel_seat_step", "Wheel seat, step up", unit.Millimetre).
 			Within(0, 30).Typical(2, 8).From(estimate).Help("By how much the wheel seat's diameter is more than the bore of the propeller-side bearing."),
-		param.Number(&s.FlangeStep, "flange_seat_step", "Flange seat below bearing seat", unit.Millimetre).
+		param.Number(&s.FlangeStep, "flange_seat_step", "Flange seat, step down", unit.Millimetre).
 			Within(0, 20).Typical(0, 5).From(estimate).Help("By how much the flange seat's diameter is less than that bore."),
 	}
 }
@@ -96,9 +102,9 @@ func (s *Spec) steelParams() []param.Param {
 			Within(300, 2000).Typical(700, 1200).From(invented).Help("Of the steel's core as heat-treated."),
 		param.Number(&s.PinionYield, "pinion_yield_strength", "Yield strength, pinion shaft", unit.Megapascal).
 			Within(200, 1800).Typical(500, 1000).From(invented).Help("Of the steel's core as heat-treated."),
-		param.Number(&s.WheelTensile, "wheel_tensile_strength", "Tensile strength, propeller shaft", unit.Megapascal).
+		param.Number(&s.WheelTensile, "wheel_tensile_strength", "Tensile strength, prop. shaft", unit.Megapascal).
 			Within(300, 2000).Typical(700, 1200).From(invented).Help("Of the steel as heat-treated."),
-		param.Number(&s.WheelYield, "wheel_yield_strength", "Yield strength, propeller shaft", unit.Megapascal).
+		param.Number(&s.WheelYield, "wheel_yield_strength", "Yield strength, prop. shaft", unit.Megapascal).
 			Within(200, 1800).Typical(500, 1000).From(invented).Help("Of the steel as heat-treated."),
 		param.Choice(&s.Surface, "shaft_surface", "Surface of the shafts", shaft.Ground, shaft.Machined, shaft.HotRolled, shaft.Forged).
 			From("from memory: Marin's surface factors").Help("At the shoulders and seats where a crack would start."),
@@ -117,8 +123,8 @@ func (s *Spec) steelParams() []param.Param {
 func (s *Spec) notchParams() []param.Param {
 	pair := func(n *Notch, key, name, from, help string) []param.Param {
 		return []param.Param{
-			param.Number(&n.Bending, key+"_bending_concentration", "Concentration in bending, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help),
-			param.Number(&n.Torsion, key+"_torsion_concentration", "Concentration in torsion, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help),
+			param.Number(&n.Bending, key+"_bending_concentration", "Notch in bending, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help + " Factor of stress concentration."),
+			param.Number(&n.Torsion, key+"_torsion_concentration", "Notch in torsion, "+name, unit.One).Within(1, 6).Typical(1, 3).From(from).Help(help + " Factor of stress concentration."),
 		}
 	}
 	return slices.Concat(

@@ -44,10 +44,10 @@ func threeToOne(t testing.TB) gear.Shafting {
 	return gear.Shafting{
 		Places: gear.Places{FlangeFront: 0.010, Gears: wall + 0.013, WheelPropBearing: wall - 0.008, WheelEngineBearing: wall + 0.026 + 0.0075,
 			PinionPropBearing: wall - 0.007, PinionEngineBearing: wall + 0.026 + 0.007, CouplingRear: wall + 0.026 + 0.019, DriveFace: wall + 0.075},
-		FaceWidth: 0.020, SealAndCover: 0.012, Pinion: listed(t, "6204"), WheelEngine: listed(t, "6205"), WheelProp: listed(t, "6206"),
+		Helical: true, FaceWidth: 0.020, SealAndCover: 0.012, Pinion: listed(t, "6204"), WheelEngine: listed(t, "6205"), WheelProp: listed(t, "6206"),
 		Ratio: 3, Module: 0.002, PinionRoot: 0.035, PinionWorking: 0.040, WheelWorking: 0.120, Hand: gear.RightHand,
 		Torque: torque, Tangential: 2 * torque / 0.040, Radial: 2 * torque / 0.040 * math.Tan(21*math.Pi/180), Axial: 270,
-		Viscosity: 15e-6, Application: 1.75, Pulsation: gear.MeshPulsation{Mean: torque, Swing: 5},
+		Viscosity: 15e-6, Application: 1.75, Pulsation: gear.MeshPulsation{Mean: torque, Most: torque + 5, Least: torque - 5, Wear: bearing.PulseFactor(0.25)},
 	}
 }
 

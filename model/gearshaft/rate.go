@@ -43,7 +43,10 @@ type Result struct {
 	held    [bearingCount]shaft.Vector // steady, of bearings on shafts
 	axial   [bearingCount]float64      // positive forward
 	limit   float64                    // of the speed parameter
-	module  float64
+
+	limitSource string
+	helical     bool
+	module      float64
 }
 
 // Rate finds what the shafts and bearings of a reduction bear at one duty. l
@@ -57,8 +60,12 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 	r := Result{spec: s, TorqueMean: t.mean, Swing: t.swing, WheelAxial: wheel.meshAxial, Thrust: l.Thrust,
 		onCrank: s.PinionOn == EngineCrank && g.Overhung,
 		Room:    room(&g), SeatRoom: [2]float64{g.Places.DriveFace - g.Places.CouplingRear, g.Places.FlangeFront + g.SealAndCover},
-		limit: s.Lubricant.SpeedLimit(), module: g.Module, Survival: 1}
-	shake := shaking{wear: bearing.PulseFactor(t.over(t.swing)) - 1, peak: math.Max(0, t.over(t.greatest())-1)}
+		module: g.Module, helical: g.Helical, Survival: 1}
+	r.limit, r.limitSource = s.SpeedLimitIn(s.Lubricant)
+	g.WheelProp = g.WheelProp.WithRatings(s.WheelPropDynamic, s.WheelPropStatic)
+	g.WheelEngine = g.WheelEngine.WithRatings(s.WheelEngineDynamic, s.WheelEngineStatic)
+	g.Pinion = g.Pinion.WithRatings(s.PinionDynamic, s.PinionStatic)
+	shake := newShaking(&g, &t)
 	duty := s.duty(g.Viscosity)
 	r.rateBearings(&duty, &wheel, s.WheelLocating, shake, l.Speed, wheelProp, g.WheelProp, g.WheelEngine)
 	d := s.diameters(&g)
@@ -80,8 +87,23 @@ func Rate(s Spec, g gear.Shafting, crankTurn part.Turn, l shaft.Loads) Result {
 }
 
 // shaking is what the swing of the torque adds to the mesh force, over its
-// mean: to the mean that wears bearings, and at most.
-type shaking struct{ wear, peak float64 }
+// mean: to the mean that wears bearings, and at most; drop is what it takes
+// away at most.
+type shaking struct{ wear, peak, drop float64 }
+
+// newShaking takes the cubic mean over the wave; where that is not known the
+// torque is taken to swing as a sine.
+func newShaking(g *gear.Shafting, t *twist) shaking {
+	s := shaking{
+		wear: bearing.PulseFactor(t.over(t.swing)) - 1,
+		peak: math.Max(0, t.over(t.greatest())-1),
+		drop: math.Max(t.over(t.swing), t.over(t.mean-t.peakMean+t.peakSwing)),
+	}
+	if p := &g.Pulsation; p.Why == "" {
+		s.wear = math.Max(1, p.Wear) - 1
+	}
+	return s
+}
 
 // rateBearings rates the two bearings of one shaft.
 func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, shake shaking, speed float64, first int, prop, engine bearing.DeepGroove) {
@@ -97,13 +119,13 @@ func (r *Result) rateBearings(d *bearing.Duty, x *line, locating shaft.Side, sha
 		r.held[at] = side.of(x.steady)
 		mesh := side.of(x.mesh.held).Size()
 		loads := bearing.Loads{
-			Running: r.held[at].Size() + side.of(x.imbalance.held).Size(), Turn: side.of(x.gyro.held).Size(),
+			Running: r.held[at].Size() + side.of(x.imbalance.held).Size(), Turn: side.of(x.gyro.held).Size(), TurnWear: side.of(x.gyroWear.held).Size(),
 			Wear: shake.wear * mesh, Peak: shake.peak*mesh + side.of(x.gyroPeak.held).Size(), Standing: side.of(x.weight.held).Size(),
 		}
 		if side.side == locating {
 			r.axial[at] = x.axial
 			loads.Axial, loads.AxialWear = math.Abs(x.axial), shake.wear*math.Abs(x.meshAxial)
-			loads.AxialPeak = math.Abs(x.axial + shake.peak*x.meshAxial)
+			loads.AxialPeak = math.Max(math.Abs(x.axial+shake.peak*x.meshAxial), math.Abs(x.axial-shake.drop*x.meshAxial))
 		}
 		r.Bearings[at] = side.b.Examine(d, loads, speed)
 		r.Survival *= r.Bearings[at].Survival

@@ -21,9 +21,6 @@ const (
 	seatSource   = "Shigley's Mechanical Engineering Design, section 7-7, from memory; DIN 6885, DIN 5480"
 )
 
-// millimetrePerMinute is how a bearing's speed limit is usually written.
-var millimetrePerMinute = unit.Unit{Dimension: unit.Speed, Symbol: "mm/min", Key: "mm_min", Times: 1, Over: 60000, Figures: 3}
-
 // keys and labels of the four bearings, in their order. The propeller shaft's
 // are those of any drive with an axle of its own.
 var keys = [bearingCount]string{"prop_side", "engine_side", "pinion_prop_side", "pinion_engine_side"}
@@ -111,7 +108,7 @@ func (r *Result) worstReadings() []reading.Reading {
 			How("product of four Weibull chances about aISO L10").Source("Shigley's Mechanical Engineering Design, chapter 11: x0 0.02, scale 4.439, slope 1.483"),
 		reading.OfSlot("bearing.static_safety", "Static safety, worse bearing", static, unit.One, noLoad).Higher().
 			How("static rating over the greatest static load, here of " + names[worst]).Source(staticSource),
-		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.fastest(), millimetrePerMinute).Lower().
+		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.fastest(), unit.MillimetrePerMinute).Lower().
 			How("the largest of the four bearings").Source("geometry"),
 	}
 }
@@ -139,12 +136,12 @@ func (r *Result) loadReadings() []reading.Reading {
 	}
 	for i := range r.Bearings[:pinionProp] {
 		b := &r.Bearings[i]
-		rs = append(rs, load(i, turningNames.keys[i], turningNames.labels[i], b.Turning).How("straight flight plus the gyroscopic couple over the spacing"),
+		rs = append(rs, load(i, turningNames.keys[i], turningNames.labels[i], b.Turning).How("straight flight plus the mean gyroscopic couple over the spacing"),
 			load(i, standingNames.keys[i], standingNames.labels[i], b.Standing).How("the propeller's weight, engine stopped"))
 	}
 	for i := range r.Bearings {
 		rs = append(rs, load(i, equivalentNames.keys[i], equivalentNames.labels[i], r.Bearings[i].Equivalent).
-			How("X Fr + Y Fa, cubic mean over pulses, turns and straight flight, times the load factor").Source(lifeSource))
+			How("X Fr + Y Fa, cubic mean over pulses, turns (of two blades, over a revolution of theirs) and straight flight, times the load factor").Source(lifeSource))
 	}
 	return append(rs,
 		load(wheelProp, "bearing.axial_load", "Axial load on the locating bearing", max(r.Bearings[wheelProp].Axial, r.Bearings[wheelEngine].Axial)).How("thrust and axial tooth force together"),

@@ -21,7 +21,7 @@ func (r *Result) forceReadings() []reading.Reading {
 		reading.New("gearshaft.torque_mean", "Torque on the pinion shaft, mean", r.TorqueMean, unit.NewtonMetre).
 			How("power over speed, full throttle standing").Source("definition"),
 		reading.New("gearshaft.torque_swing", "Torque on the pinion shaft, swing", r.Swing, unit.NewtonMetre).Lower().
-			How("amplitude that passes the mesh, or what the Application factor adds where the pulsation is not known").Source("the gear's own pulsation"),
+			How("greatest departure from the mean in the mesh, each harmonic with its phase, standing; or what the Application factor adds where the pulsation is not known").Source("the gear's own pulsation"),
 	}
 }
 

@@ -2,6 +2,7 @@ package gearshaft
 
 import (
 	"backspan/model/bearing"
+	"backspan/model/param"
 	"backspan/model/shaft"
 )
 
@@ -27,9 +28,15 @@ const (
 
 // Spec is what a builder sets. SI throughout.
 type Spec struct {
-	PinionOn       Carrier    // of an overhung pinion
-	WheelLocating  shaft.Side // the bearing that takes the thrust
-	PinionLocating shaft.Side
+	PinionOn           Carrier    // of an overhung pinion
+	WheelLocating      shaft.Side // the bearing that takes the thrust
+	PinionLocating     shaft.Side
+	WheelPropDynamic   param.Slot // ratings of a data sheet, N; the table's when empty
+	WheelPropStatic    param.Slot
+	WheelEngineDynamic param.Slot
+	WheelEngineStatic  param.Slot
+	PinionDynamic      param.Slot // of either
+	PinionStatic       param.Slot
 	bearing.Service
 	Lubricant         bearing.Lubricant
 	Contamination     float64 // eC

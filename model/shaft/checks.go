@@ -22,8 +22,8 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		rated("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), 1, math.Max(marginAsked, quietStatic), noLoad).
 			Source("from memory: at least 1, 2 and more to stay quiet").
 			Advice("choose a larger Bearing, propeller side or engine side"),
-		reading.AtMost("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), r.SpeedLimit, marginAsked, millimetrePerMinute).
-			Source("from memory: 500 000 mm/min with grease, 600 000 with oil").
+		reading.AtMost("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), r.SpeedLimit, marginAsked, unit.MillimetrePerMinute).
+			Source(r.speedSource).
 			Advice("choose a smaller " + r.fastest() + ", or oil as Lubricant of the bearings"),
 		r.leastLoadCheck(),
 		r.thrustCheck(marginAsked),

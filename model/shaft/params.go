@@ -24,10 +24,10 @@ func (s *Spec) placeParams() []param.Param {
 			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the propeller."),
 		param.Choice(&s.EngineSideBearing, "engine_side_bearing", "Bearing, engine side", sizes...).
 			From(bearing.RatingOrigin).Help("Deep-groove ball bearing nearer to the engine."),
-		rating(&s.PropSideDynamic, "prop_side_dynamic", "Own dynamic rating, propeller side"),
-		rating(&s.PropSideStatic, "prop_side_static", "Own static rating, propeller side"),
-		rating(&s.EngineSideDynamic, "engine_side_dynamic", "Own dynamic rating, engine side"),
-		rating(&s.EngineSideStatic, "engine_side_static", "Own static rating, engine side"),
+		bearing.OwnRating(&s.PropSideDynamic, "prop_side_dynamic", "Own dynamic rating, propeller side"),
+		bearing.OwnRating(&s.PropSideStatic, "prop_side_static", "Own static rating, propeller side"),
+		bearing.OwnRating(&s.EngineSideDynamic, "engine_side_dynamic", "Own dynamic rating, engine side"),
+		bearing.OwnRating(&s.EngineSideStatic, "engine_side_static", "Own static rating, engine side"),
 		param.Number(&s.PropSidePlace, "prop_side_place", "Plate to propeller-side bearing", unit.Millimetre).
 			Within(0, 200).Typical(15, 50).From(estimate).
 			Help("From the propeller plate's face to the middle of the bearing ahead of it."),
@@ -47,11 +47,6 @@ func (s *Spec) placeParams() []param.Param {
 			Within(1, 3).Typical(1.1, 1.5).From(estimate).
 			Help("Times the steady bearing loads, for what shakes them."),
 	}
-}
-
-func rating(to *param.Slot, key, label string) param.Param {
-	return param.Open(to, key, label, unit.Newton).Within(500, 200000).Typical(5000, 40000).
-		Help("From the data sheet of the bearing you fit; empty takes the table's, which is from memory.")
 }
 
 func (s *Spec) axleParams() []param.Param {

@@ -23,8 +23,7 @@ func drawLoads(t *rapid.T) Loads {
 	force, standing := drawVector(t, "force", 5000), drawVector(t, "standing", 5000)
 	l := Loads{
 		Along: force.Along, Across: force.Across, At: number("at", 0, 0.3), Pulsating: drawVector(t, "pulsating", 2000),
-		Axial: number("axial", -2000, 2000), Tilt: drawVector(t, "tilt", 50),
-		PropellerWeight: number("weight", -50, 50), PropellerOverhang: number("overhang", 0, 0.2), Thrust: number("thrust", 0, 1500),
+		PropellerWeight: number("weight", -50, 50), PropellerOverhang: number("overhang", 0, 0.2), Thrust: number("thrust", -2000, 3500),
 		GyroCouple: number("gyro", 0, 60), GyroPeak: number("peak", 0, 120), Torque: number("torque", 0, 200),
 		TorqueAmplitude: number("torque amplitude", 0, 400), Speed: number("speed", 0, 1000), CrankMoment: number("crank", 0, 100),
 	}

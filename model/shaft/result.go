@@ -32,6 +32,8 @@ type Result struct {
 	SafetyAsked    float64
 	CrankMoment    float64
 
+	speedSource string
+
 	held   Reactions  // steady, of the bearings on the axle
 	thrust [2]float64 // on each bearing, positive forward
 }
@@ -61,9 +63,6 @@ func lower(a, b param.Slot) param.Slot {
 func (r Result) speedParameter() float64 {
 	return max(r.PropSide.SpeedParameter, r.EngineSide.SpeedParameter)
 }
-
-// millimetrePerMinute is how a bearing's speed limit is usually written.
-var millimetrePerMinute = unit.Unit{Dimension: unit.Speed, Symbol: "mm/min", Key: "mm_min", Times: 1, Over: 60000, Figures: 3}
 
 const (
 	lifeSource   = "ISO 281:2007 from memory; " + bearing.RatingOrigin
@@ -100,7 +99,7 @@ func (r Result) lifeReadings() []reading.Reading {
 			How("product of two Weibull chances about aISO L10").Source("Shigley's Mechanical Engineering Design, chapter 11: x0 0.02, scale 4.439, slope 1.483"),
 		reading.OfSlot("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), unit.One, noLoad).Higher().
 			How("static rating over the greatest static load, running or standing").Source(staticSource),
-		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), millimetrePerMinute).Lower().
+		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), unit.MillimetrePerMinute).Lower().
 			How("of the larger bearing").Source("geometry"),
 	}
 }
@@ -109,8 +108,8 @@ func (r Result) loadReadings() []reading.Reading {
 	load := func(key, label string, n float64) reading.Reading {
 		return reading.New(key, label, n, unit.Newton).Lower().Source(statics)
 	}
-	const running, turning, standing = "drive and weight as vectors, plus imbalance", "straight flight plus the gyroscopic couple over the spacing", "drive and weight as vectors, engine stopped"
-	const equivalent = "X Fr + Y Fa, cubic mean over turns and straight flight, times the application factor"
+	const running, turning, standing = "drive and weight as vectors, plus imbalance", "straight flight plus the mean gyroscopic couple over the spacing", "drive and weight as vectors, engine stopped"
+	const equivalent = "X Fr + Y Fa, cubic mean over turns (of two blades, over a revolution of theirs) and straight flight, times the application factor"
 	p, e := &r.PropSide, &r.EngineSide
 	return []reading.Reading{
 		load("bearing.load_prop_side", "Bearing load, propeller side", p.Running).How(running),
@@ -121,7 +120,7 @@ func (r Result) loadReadings() []reading.Reading {
 		load("bearing.load_standing_engine_side", "Load standing, engine side", e.Standing).How(standing),
 		load("bearing.equivalent_load_prop_side", "Equivalent load, propeller side", p.Equivalent).How(equivalent).Source(lifeSource),
 		load("bearing.equivalent_load_engine_side", "Equivalent load, engine side", e.Equivalent).How(equivalent).Source(lifeSource),
-		load("bearing.axial_load", "Axial load on the locating bearing", max(p.Axial, e.Axial)).How("thrust and axial tooth force together"),
+		load("bearing.axial_load", "Axial load on the locating bearing", max(p.Axial, e.Axial)).How("thrust of the propeller"),
 	}
 }
 

@@ -2,11 +2,14 @@ package shaft
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/bearing"
 	"backspan/model/internal/anyspec"
+	"backspan/model/param"
 	"backspan/model/reading"
+	"backspan/model/unit"
 )
 
 // beltLoads is a belt stage of 15 kW with a propeller of 1.5 kg, its axis
@@ -87,7 +90,7 @@ func TestOnlyTheLocatingBearingTakesThrust(t *testing.T) {
 		s := Default()
 		s.Locating = side
 		l := beltLoads()
-		l.Axial = -120
+		l.Thrust = -500
 		r := Support(s, l)
 		prop, engine := 500.0, 0.0
 		if side == EngineSide {
@@ -196,8 +199,20 @@ func TestSurfacesInTheirOrder(t *testing.T) {
 	}
 }
 
+func TestOwnSpeedLimit(t *testing.T) {
+	s, l := Default(), Loads{Along: 1000, At: 0.02, Speed: 270}
+	for limit, want := range map[float64]reading.Verdict{0: reading.Holds, 0.5: reading.Fails} {
+		s.SpeedLimit = param.Slot{Value: limit, Known: limit > 0}
+		r := Support(s, l)
+		c := anyspec.Check(t, r.Checks(0.1), "bearing.speed_parameter")
+		if c.Verdict != want || strings.Contains(c.Origin, "your own") != (limit > 0) {
+			t.Errorf("limit %g: %s, %s", limit, c.Verdict, c.Origin)
+		}
+	}
+}
+
 func TestMillimetrePerMinuteIsAsWritten(t *testing.T) {
-	if x := millimetrePerMinute.From(bearing.Grease.SpeedLimit()); math.Abs(x-5e5) > 1e-6 {
+	if x := unit.MillimetrePerMinute.From(bearing.Grease.SpeedLimit()); math.Abs(x-5e5) > 1e-6 {
 		t.Errorf("%g", x)
 	}
 }

@@ -10,18 +10,17 @@ import (
 
 // Loads is what drive and propeller put on the axle at one duty.
 type Loads struct {
-	// The belt's or the gear's mean force, N, at the middle of its face, At m
+	// The belt's mean force, N, at the middle of its face, At m
 	// ahead of the propeller plate; the wheel's own weight may be added to it.
 	Across, Along float64
 	At            float64
 	Pulsating     Vector // amplitude of that force, N
-	Axial         float64
-	Tilt          Vector // couple of an axial tooth force about the axle, N·m
 
 	PropellerWeight   float64 // N, along the line to the crank; negative with the propeller's axis below
 	PropellerOverhang float64 // centre of the propeller behind the plate, m
-	Thrust            float64 // N, in the sense of Axial
+	Thrust            float64 // N, positive forward
 	GyroCouple        float64 // mean in a turn, N·m
+	GyroWear          float64 // cubic mean within a revolution, N·m; with two blades half as much again as the mean
 	GyroPeak          float64 // greatest within a revolution, N·m: with two blades twice the mean
 	Torque            float64 // mean, N·m
 	TorqueAmplitude   float64 // N·m
@@ -47,9 +46,10 @@ func Support(s Spec, l Loads) Result {
 	r := Result{
 		Axle: s.Axle, Spacing: s.Spacing, LeastSpacing: (prop.Width + engine.Width) / 2,
 		CrankMoment: l.CrankMoment,
-		LifeAsked:   s.LifeAsked, SafetyAsked: s.SafetyAsked, SpeedLimit: s.Lubricant.SpeedLimit(),
+		LifeAsked:   s.LifeAsked, SafetyAsked: s.SafetyAsked,
 	}
-	duty, axial := s.duty(), l.Axial+l.Thrust
+	r.SpeedLimit, r.speedSource = s.SpeedLimitIn(s.Lubricant)
+	duty, axial := s.duty(), l.Thrust
 	r.PropSide = prop.Examine(&duty, c.propSide().loads(math.Abs(s.carries(PropSide, axial))), l.Speed)
 	r.EngineSide = engine.Examine(&duty, c.engineSide().loads(math.Abs(s.carries(EngineSide, axial))), l.Speed)
 	r.Survival = r.PropSide.Survival * r.EngineSide.Survival
@@ -75,6 +75,7 @@ type cases struct {
 	pulsating balanced
 	imbalance balanced
 	gyro      balanced  // mean
+	wear      balanced  // gyroscopic, cubic mean
 	peak      balanced  // gyroscopic, greatest
 	torque    Stressing // twisting only
 }
@@ -102,32 +103,33 @@ func casesOf(s Spec, l Loads) cases {
 	return cases{
 		places:    p,
 		wheel:     l.At,
-		steady:    p.balance(at(l.At, Vector{l.Along, l.Across}, l.Tilt), weight),
+		steady:    p.balance(at(l.At, Vector{l.Along, l.Across}, Vector{}), weight),
 		standing:  p.balance(at(l.At, Vector{l.Standing.Along, l.Standing.Across}, Vector{}), weight),
 		pulsating: p.balance(at(l.At, l.Pulsating, Vector{}), propeller),
 		imbalance: p.balance(wheel, at(hub, Vector{Along: mass * s.CentreOffset * l.Speed * l.Speed}, Vector{})),
 		gyro:      p.balance(wheel, at(hub, Vector{}, Vector{Along: l.GyroCouple})),
+		wear:      p.balance(wheel, at(hub, Vector{}, Vector{Along: math.Max(math.Abs(l.GyroCouple), math.Abs(l.GyroWear))})),
 		peak:      p.balance(wheel, at(hub, Vector{}, Vector{Along: math.Max(math.Abs(l.GyroCouple), math.Abs(l.GyroPeak))})),
 		torque:    Stressing{MeanTorque: math.Abs(l.Torque), TorqueAmplitude: math.Abs(l.TorqueAmplitude)},
 	}
 }
 
 // shares are the parts of one bearing's load, N.
-type shares struct{ steady, standing, pulsating, imbalance, gyro, peak float64 }
+type shares struct{ steady, standing, pulsating, imbalance, gyro, wear, peak float64 }
 
 func (c *cases) propSide() shares {
 	return shares{c.steady.reactions.PropSide.Size(), c.standing.reactions.PropSide.Size(), c.pulsating.reactions.PropSide.Size(),
-		c.imbalance.reactions.PropSide.Size(), c.gyro.reactions.PropSide.Size(), c.peak.reactions.PropSide.Size()}
+		c.imbalance.reactions.PropSide.Size(), c.gyro.reactions.PropSide.Size(), c.wear.reactions.PropSide.Size(), c.peak.reactions.PropSide.Size()}
 }
 
 func (c *cases) engineSide() shares {
 	return shares{c.steady.reactions.EngineSide.Size(), c.standing.reactions.EngineSide.Size(), c.pulsating.reactions.EngineSide.Size(),
-		c.imbalance.reactions.EngineSide.Size(), c.gyro.reactions.EngineSide.Size(), c.peak.reactions.EngineSide.Size()}
+		c.imbalance.reactions.EngineSide.Size(), c.gyro.reactions.EngineSide.Size(), c.wear.reactions.EngineSide.Size(), c.peak.reactions.EngineSide.Size()}
 }
 
 // loads is what the parts come to, with the axial load that falls on it.
 func (x shares) loads(axial float64) bearing.Loads {
-	return bearing.Loads{Running: x.steady + x.imbalance, Turn: x.gyro, Peak: x.pulsating + x.peak, Standing: x.standing, Axial: axial}
+	return bearing.Loads{Running: x.steady + x.imbalance, Turn: x.gyro, TurnWear: x.wear, Peak: x.pulsating + x.peak, Standing: x.standing, Axial: axial}
 }
 
 // duty is how the bearings are run.

@@ -41,9 +41,6 @@ func Alone(first, stiffness, second float64) float64 {
 	return math.Sqrt(stiffness * (1/first + 1/second))
 }
 
-// Modes is how many natural frequencies above zero the chain has.
-func (c *Chain) Modes() int { return c.Count - 1 }
-
 // Natural is the frequencies at which the chain swings without damping, lowest
 // first, rad/s. Of three inertias they are the roots of
 //
@@ -64,31 +61,4 @@ func (c *Chain) Natural() (frequencies [Most - 1]float64) {
 	product := (k1 / j[0]) * (k2 / j[1]) * ((j[0] + j[1] + j[2]) / j[2])
 	frequencies[0], frequencies[1] = math.Sqrt(product/high), math.Sqrt(high)
 	return frequencies
-}
-
-// Shape is how far each inertia swings at a natural frequency, rad/s, when the
-// first swings by 1. The last follows from the momentum, which is none. Source:
-// Holzer's method, Thomson, from memory.
-func (c *Chain) Shape(natural float64) (angle [Most]float64) {
-	angle[0] = 1
-	moved, last := c.Inertia[0], c.Count-1
-	for i := 1; i < last; i++ {
-		angle[i] = angle[i-1] - natural*natural*moved/c.Spring[i-1].Stiffness
-		moved += c.Inertia[i] * angle[i]
-	}
-	angle[last] = -moved / c.Inertia[last]
-	return angle
-}
-
-// Share is the part of a steady acceleration's torque that passes a spring
-// when nothing swings: the inertia behind it over all inertia.
-func (c *Chain) Share(spring int) float64 {
-	behind, all := 0.0, 0.0
-	for i, j := range c.Inertia[:c.Count] {
-		all += j
-		if i > spring {
-			behind += j
-		}
-	}
-	return behind / all
 }

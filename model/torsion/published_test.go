@@ -22,7 +22,7 @@ func shaftsCase(t testing.TB, c published.Case) map[string]float64 {
 	}
 	x := triple(c.List(t, "inertias"), of(lengths[0]), of(lengths[1]))
 	f := x.Natural()
-	one, two := x.Shape(f[0]), x.Shape(f[1])
+	one, two := x.shape(f[0]), x.shape(f[1])
 	return map[string]float64{
 		"first": f[0] / (2 * math.Pi), "second": f[1] / (2 * math.Pi),
 		"only_node":  lengths[0] * one[0] / (one[0] - one[1]),
@@ -35,7 +35,7 @@ func pairCase(t testing.TB, c published.Case) map[string]float64 {
 	first, second, k := c.Num(t, "first"), c.Num(t, "second"), c.Num(t, "stiffness")
 	natural := Alone(first, k, second)
 	x := Pair(first, Damped(k, c.Num(t, "damping"), natural), second)
-	got := map[string]float64{"natural": natural / (2 * math.Pi), "rigid": x.Share(0)}
+	got := map[string]float64{"natural": natural / (2 * math.Pi), "rigid": cmplx.Abs(x.Response(0)[0])}
 	for i, rpm := range c.List(t, "speeds") {
 		got[fmt.Sprintf("passes_%d", i+1)] = cmplx.Abs(x.Response(rpm * math.Pi / 30)[0])
 	}

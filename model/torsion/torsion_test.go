@@ -30,10 +30,10 @@ func TestFreeSwingKeepsMomentumAndEnergy(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := anyChain(t)
 		for m, natural := range c.Natural() {
-			if m >= c.Modes() {
+			if m >= c.modes() {
 				continue
 			}
-			shape := c.Shape(natural)
+			shape := c.shape(natural)
 			momentum, scale, motion, twist := 0.0, 0.0, 0.0, 0.0
 			for i, j := range c.Inertia[:c.Count] {
 				momentum += j * shape[i]
@@ -56,7 +56,7 @@ func TestModesAreOrthogonal(t *testing.T) {
 		c := anyChain(t)
 		c.Count = 3
 		f := c.Natural()
-		a, b := c.Shape(f[0]), c.Shape(f[1])
+		a, b := c.shape(f[0]), c.shape(f[1])
 		product, first, second := 0.0, 0.0, 0.0
 		for i, j := range c.Inertia {
 			product += j * a[i] * b[i]
@@ -83,7 +83,7 @@ func TestSlowOrStiffIsSharedByInertia(t *testing.T) {
 		}
 		fast := stiff.Response(c.Natural()[0])
 		for i := range c.Count - 1 {
-			want := complex(c.Share(i), 0)
+			want := complex(c.share(i), 0)
 			if cmplx.Abs(slow[i]-want) > 1e-12 || cmplx.Abs(fast[i]-want) > 1e-4*real(want) {
 				t.Fatalf("%+v spring %d: slow %g, stiff %g, share %g", c, i, slow[i], fast[i], want)
 			}
@@ -102,7 +102,7 @@ func TestResponseOfAPair(t *testing.T) {
 		if f := c.Natural()[0]; math.Abs(f/natural-1) > 1e-12 {
 			t.Fatalf("%g, want %g", f, natural)
 		}
-		want := complex(c.Share(0), 0) * complex(1, 2*damping*r) / complex(1-r*r, 2*damping*r)
+		want := complex(c.share(0), 0) * complex(1, 2*damping*r) / complex(1-r*r, 2*damping*r)
 		if got := c.Response(r * natural)[0]; cmplx.Abs(got-want) > 1e-9*cmplx.Abs(want) {
 			t.Fatalf("%g, want %g", got, want)
 		}
@@ -150,7 +150,7 @@ func TestHeatIsTheWorkOfTheCrank(t *testing.T) {
 			work += real(torque*cmplx.Conj(complex(0, w)*swing)) / 2
 		}
 		heat := 0.0
-		for i := range c.Modes() {
+		for i := range c.modes() {
 			heat += c.Heat(i, &p, speed)
 		}
 		if math.Abs(heat-work) > 1e-6*heat+1e-9 {
@@ -273,5 +273,24 @@ func BenchmarkExtremes(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		w.Extremes()
+	}
+}
+
+// The cubic mean of a mean with one harmonic is that of a sine, m ∛(1 + 3/2 s²);
+// of one that does not swing the mean itself.
+func TestCubicMeanOfASine(t *testing.T) {
+	c := Pair(1, Spring{Stiffness: 1e6}, 3)
+	torque := part.Pulsation{Mean: 10, Count: 1}
+	torque.Harmonics[0] = part.Harmonic{Order: 1, Cos: 6, Sin: 8}
+	wave := c.Through(0, &torque, 1e-3)
+	for _, mean := range []float64{10, 20, -20} {
+		s := 7.5 / mean
+		if got, want := wave.CubicMean(mean), math.Abs(mean)*math.Cbrt(1+1.5*s*s); math.Abs(got/want-1) > 1e-6 {
+			t.Errorf("about %g: %g, want %g", mean, got, want)
+		}
+	}
+	still := Wave{}
+	if got := still.CubicMean(7); math.Abs(got-7) > 1e-12 {
+		t.Errorf("still: %g", got)
 	}
 }

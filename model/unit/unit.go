@@ -117,10 +117,14 @@ var (
 	Minute = unitOf(Time, "min", "min", 60, 1)
 	Hour   = unitOf(Time, "h", "h", 3600, 1)
 
-	MetrePerSecond   = unitOf(Speed, "m/s", "m_s", 1, 1)
-	KilometrePerHour = unitOf(Speed, "km/h", "km_h", 1, 3.6)
-	Knot             = unitOf(Speed, "kn", "kn", 1852, 3600)
-	FootPerSecond    = unitOf(Speed, "ft/s", "ft_s", 12*inch, 1)
+	MetrePerSecond = unitOf(Speed, "m/s", "m_s", 1, 1)
+
+	// MillimetrePerMinute is how a bearing's limit of diameter times speed is
+	// written: mm times rpm.
+	MillimetrePerMinute = Unit{Dimension: Speed, Symbol: "mm/min", Key: "mm_min", Times: 1, Over: 60000, Figures: 3}
+	KilometrePerHour    = unitOf(Speed, "km/h", "km_h", 1, 3.6)
+	Knot                = unitOf(Speed, "kn", "kn", 1852, 3600)
+	FootPerSecond       = unitOf(Speed, "ft/s", "ft_s", 12*inch, 1)
 
 	Radian      = unitOf(Angle, "rad", "rad", 1, 1)
 	Milliradian = unitOf(Angle, "mrad", "mrad", 1, 1000)
@@ -220,7 +224,7 @@ var all = []Unit{
 	CubicMetre, Litre, CubicCentimetre,
 	Kilogram, Gram, PoundMass,
 	Second, Minute, Hour,
-	MetrePerSecond, KilometrePerHour, Knot, FootPerSecond,
+	MetrePerSecond, KilometrePerHour, Knot, FootPerSecond, MillimetrePerMinute,
 	Radian, Milliradian, Degree,
 	RadianPerSecond, RPM,
 	Hertz,
