@@ -13,6 +13,7 @@ import (
 	"backspan/model/propeller"
 	"backspan/model/reading"
 	"backspan/model/stack"
+	"backspan/model/vibration"
 )
 
 // EvaluateAll evaluates every variant of a study, in its order.
@@ -48,6 +49,7 @@ type chain struct {
 	drive     drive.Drive
 	propeller propeller.Propeller
 	stack     stack.Result
+	shaking   vibration.Result
 	torsional [2]param.Slot // first and second torsional frequency, Hz
 
 	// Why a part does not exist; nil when it does.
