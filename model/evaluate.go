@@ -76,6 +76,7 @@ func (c *chain) run() {
 	c.reportNoise(m)
 	c.reportUpkeep(m)
 	c.reportShaking(m)
+	c.mapSpeeds(m)
 	c.reportSafety(m)
 	c.add(c.air.Readings(), nil)
 	c.add(c.torsionalReadings(), nil)
