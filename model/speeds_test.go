@@ -14,9 +14,9 @@ func TestBandsByHand(t *testing.T) {
 	s := part.SpeedMap{From: rpm(600), To: rpm(4000)}
 	addBands(&s, "x", 20, 21, 60)
 	want := []part.SpeedBand{
-		{"engine order 1 on x", rpm(1020), rpm(1449)}, {"engine order 1 on x", rpm(3060), rpm(4000)},
-		{"engine order 2 on x", rpm(600), rpm(724.5)}, {"engine order 2 on x", rpm(1530), rpm(2070)},
-		{"engine order 3 on x", rpm(1020), rpm(1380)},
+		{Cause: "engine order 1 on x", From: rpm(1020), To: rpm(1449)}, {Cause: "engine order 1 on x", From: rpm(3060), To: rpm(4000)},
+		{Cause: "engine order 2 on x", From: rpm(600), To: rpm(724.5)}, {Cause: "engine order 2 on x", From: rpm(1530), To: rpm(2070)},
+		{Cause: "engine order 3 on x", From: rpm(1020), To: rpm(1380)},
 	}
 	if len(s.Bands) != len(want) {
 		t.Fatalf("%+v", s.Bands)
