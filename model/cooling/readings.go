@@ -31,7 +31,7 @@ func (r Result) Readings() []reading.Reading {
 		r.solved("cooling.air_speed", "Air speed at the cooling", r.Speed, unit.MetrePerSecond).Higher().
 			How("at the cylinder, between its fins with a fan, or at the radiator").Source(momentum),
 		r.solved("cooling.inflow_share", "Inflow left at the cylinder", r.Share, unit.Percent).Higher().
-			How("distance ahead of the disc, the hub's shadow, pilot and frame, and the drive: " + r.shaded() + "; of the mean induced speed").Source(momentum),
+			How("distance ahead of the disc, the hub's shadow, pilot and frame, and the drive: " + r.keptOff() + "; of the mean induced speed").Source(momentum),
 		r.solved("cooling.conductance", "Conductance to the air", r.AirSide, unit.WattPerKelvin).Higher().
 			How(r.way()).Source(balance),
 		r.solved("cooling.heat", "Heat carried away", r.Heat, unit.Watt).
@@ -56,12 +56,18 @@ func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Readi
 	return reading.Unless(why, key, label, si, u)
 }
 
-// shaded says what the drive keeps off the cylinder.
+// shaded says what the drive keeps off what is cooled.
 func (r Result) shaded() string {
+	if r.Kind.inAir() {
+		return r.keptOff()
+	}
+	return "the drive keeps no air off a fan or a radiator"
+}
+
+// keptOff says what the drive keeps off the cylinder.
+func (r Result) keptOff() string {
 	kept := unit.Percent.Text(r.Shade)
 	switch {
-	case r.Kind == Fan || r.Kind == Liquid:
-		return "the drive keeps no air off a fan or a radiator"
 	case r.GearCase:
 		return "the gear case keeps off " + kept + " of the air, as set"
 	case r.Covered > 0:

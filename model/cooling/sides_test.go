@@ -2,6 +2,7 @@ package cooling
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/param"
@@ -116,6 +117,28 @@ func TestPulleyCovers(t *testing.T) {
 	s.CylinderLean, d.AxisRise = -math.Pi/2, 0.01
 	if other := f.behind(&s, &d); side == 0 || math.Abs(side-other) > 1e-12 {
 		t.Errorf("%g covered to the right, %g to the left", side, other)
+	}
+}
+
+// What the drive keeps off is said where it counts.
+func TestShadeIsSaid(t *testing.T) {
+	for _, tc := range []struct {
+		kind                Kind
+		gear                bool
+		pulley              float64
+		temperature, inflow string
+	}{
+		{FreeAir, true, 0, "gear case keeps off 35", "gear case keeps off 35"}, {FreeAir, false, 0.1, "driven pulley covers", "driven pulley covers"},
+		{FreeAir, false, 0, "stands clear", "stands clear"}, {Fan, true, 0, "off a fan", "gear case keeps off 35"},
+	} {
+		s, d := Default(), standing()
+		s.Kind, d.GearCase, d.PulleyRadius, d.AxisRise = tc.kind, tc.gear, tc.pulley, 0.176
+		rs := Work(s, d).Readings()
+		for key, want := range map[string]string{"cooling.head_hot_day": tc.temperature, "cooling.inflow_share": tc.inflow} {
+			if x, _ := reading.Find(rs, key); !strings.Contains(x.Method, want) {
+				t.Errorf("%+v: %s: %s", tc, key, x.Method)
+			}
+		}
 	}
 }
 

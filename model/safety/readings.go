@@ -9,7 +9,7 @@ import (
 const (
 	standsStill = "the propeller finds no working point standing"
 	notMeasured = "no surface temperature was measured; exhaust and head stand more than 100 K above any surface that burns: keep distance and shield them"
-	iso13857    = "ISO 13857, table 4, from a reprint"
+	iso13857    = "ISO 13857, table 4: distances from a reprint, ranges of the openings from memory"
 	mechanics   = "mechanics"
 )
 
