@@ -1,6 +1,7 @@
 package model
 
 import (
+	"fmt"
 	"testing"
 
 	"backspan/model/cooling"
@@ -57,4 +58,11 @@ func TestAnotherDayFollowsTheEnginesCorrection(t *testing.T) {
 	if got, want := c.dayAt(hot, speed), (cooling.Day{Power: there.Power(speed), Density: site.State().Density}); got != want || got.Power >= c.engine.Power(speed) {
 		t.Errorf("%+v, want %+v, today %g W", got, want, c.engine.Power(speed))
 	}
+}
+
+// A head measured in today's air must be given back.
+func TestHeadMeasuredTodayIsGivenBack(t *testing.T) {
+	today := fmt.Sprintf("%.9f", value(t, evaluated(t, nil), "air.temperature"))
+	o := evaluated(t, [][2]string{{"cooling.head.measured_head", "210"}, {"cooling.head.measured_air", today}})
+	within(t, "head, °C", value(t, o, "cooling.head_temperature"), 210, 1e-6)
 }

@@ -118,6 +118,10 @@ func TestPulleyCovers(t *testing.T) {
 	if other := f.behind(&s, &d); side == 0 || math.Abs(side-other) > 1e-12 {
 		t.Errorf("%g covered to the right, %g to the left", side, other)
 	}
+	// Lying down, a pulley high above the crank covers nothing.
+	if d.AxisRise = 0.25; f.behind(&s, &d) != 0 {
+		t.Errorf("%g covered lying down, far below the pulley", f.behind(&s, &d))
+	}
 }
 
 // What the drive keeps off is said where it counts.

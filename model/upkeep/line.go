@@ -71,7 +71,7 @@ func (s *scheduled) due(horizon float64) bool {
 		return false
 	}
 	whole := math.Round(horizon / s.interval)
-	return whole >= 1 && math.Abs(horizon/s.interval-whole) <= rounding*whole
+	return math.Abs(horizon/s.interval-whole) <= rounding*whole
 }
 
 func (s *scheduled) kept() bool { return s.interval > 0 && s.parts+s.labour+s.stands > 0 }
