@@ -6,7 +6,8 @@ import (
 	"backspan/model/safety"
 )
 
-// reportSafety lists the cautions about guard, propeller and hot parts.
+// reportSafety lists the cautions about guard, propeller and hot parts. It
+// needs what reportShaking found.
 func (c *chain) reportSafety(m match.Report) {
 	if err := c.firstError(); err != nil {
 		c.withheld(safety.Result{}.Readings(), err)
@@ -18,6 +19,9 @@ func (c *chain) reportSafety(m match.Report) {
 	}
 	if worked(m.Static) {
 		in.PropellerSpeed = param.Known(m.Static.PropellerSpeed)
+	}
+	if r := &c.shaking; r.Held {
+		in.TipForward, in.TipShift, in.Swings = param.Known(r.TipForward), param.Known(r.TipShift), r.Single
 	}
 	r := safety.Examine(c.variant.Safety, in)
 	c.add(r.Readings(), r.Checks(c.study.MarginAsked))

@@ -7,6 +7,7 @@ import (
 	"backspan/model/drive"
 	"backspan/model/engine"
 	"backspan/model/match"
+	"backspan/model/pulley"
 )
 
 // reportCooling finds the head's temperature standing at full throttle. It
@@ -30,10 +31,26 @@ func (c *chain) coolingDuty(m match.Report, e engine.Running) cooling.Duty {
 		PropellerRadius: v.Propeller.Diameter / 2, HubRadius: v.Propeller.HubRadius,
 		CylinderAhead: disc - aft, CylinderOff: math.Hypot(s.CylinderUp()-rise, s.CylinderSide()),
 		RadiatorAhead: disc - s.RadiatorAft, RadiatorOff: s.RadiatorUp - rise,
-		Bore: v.Engine.Bore, Stroke: v.Engine.Stroke, Cylinders: v.Engine.Cylinders, GearCase: v.Drive.Kind == drive.Gear,
+		Bore: v.Engine.Bore, Stroke: v.Engine.Stroke, Cylinders: v.Engine.Cylinders, GearCase: v.Drive.Kind == drive.Gear, AxisRise: rise,
+		Hot: c.dayAt(s.HotDay, m.Static.CrankSpeed),
+	}
+	if s.MeasuredAir.Known {
+		d.Measured = c.dayAt(s.MeasuredAir.Value, m.Static.CrankSpeed)
+	}
+	if b, ok := c.drive.(interface{ Run() pulley.OpenBelt }); ok {
+		d.PulleyRadius = b.Run().Driven / 2
 	}
 	if e.Power > 0 {
 		d.HeatShare = e.HeatToCylinder / e.Power
 	}
 	return d
+}
+
+// dayAt is full throttle on this site at another air temperature, K, with the
+// same relative humidity.
+func (c *chain) dayAt(temperature, crankSpeed float64) cooling.Day {
+	site := c.study.Site
+	site.TemperatureOffset += temperature - c.air.Temperature
+	there := site.State()
+	return cooling.Day{Power: c.engine.In(there).Power(crankSpeed), Density: there.Density}
 }

@@ -14,6 +14,7 @@ import (
 	"backspan/model/propeller"
 	"backspan/model/reading"
 	"backspan/model/stack"
+	"backspan/model/vibration"
 )
 
 // EvaluateAll evaluates every variant of a study, in its order.
@@ -56,6 +57,7 @@ type chain struct {
 	drive     drive.Drive
 	propeller propeller.Propeller
 	stack     stack.Result
+	shaking   vibration.Result
 	torsional [2]param.Slot // first and second torsional frequency, Hz
 
 	// Why a part does not exist; nil when it does.
@@ -75,6 +77,7 @@ func (c *chain) run() {
 	c.reportNoise(m)
 	c.reportUpkeep(m)
 	c.reportShaking(m)
+	c.mapSpeeds(m)
 	c.reportSafety(m)
 	c.unload(m)
 	c.add(c.air.Readings(), nil)

@@ -19,6 +19,7 @@ func (c *chain) reportShaking(m match.Report) {
 		c.withheld(vibration.Result{}.Readings(), c.unmatched(m))
 	default:
 		r := vibration.Swing(&c.variant.Mounts, c.shakingDuty(m))
+		c.shaking = r
 		c.add(r.Readings(), r.Checks(c.study.MarginAsked))
 	}
 }
@@ -40,7 +41,7 @@ func (c *chain) shakingDuty(m match.Report) vibration.Duty {
 		Thrust: static.Propeller.Thrust, Torque: static.Propeller.Torque * sign * float64(c.drive.Turn()),
 		Cylinders: v.Engine.Cylinders, Reciprocating: v.Engine.ReciprocatingMass, CrankRadius: v.Engine.Stroke / 2, Rod: v.Engine.RodLength,
 		CrankSign: sign, Working: static.CrankSpeed, Idle: v.Engine.IdleSpeed,
-		Pulsation: output{c.engine, v.Cooling}.Pulsation(static.EnginePower, static.CrankSpeed),
+		Pulsation: output{c.engine, v.Cooling}.Pulsation(static.EnginePower, static.CrankSpeed), Crank: output{c.engine, v.Cooling},
 	}
 }
 

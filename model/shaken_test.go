@@ -45,3 +45,16 @@ func TestWhatSwingsAlong(t *testing.T) {
 	within(t, "swinging mass with exhaust", value(t, base, "vibration.mass"), swinging+exhaust, 1e-9)
 	within(t, "swinging mass without exhaust", value(t, alone, "vibration.mass"), swinging, 1e-9)
 }
+
+// What the mounts let the blades come forward is taken from the gap to the net,
+// and what they let them go aside from the gap to the hoop.
+func TestMountsTakeFromTheGapsOfSafety(t *testing.T) {
+	o := evaluated(t, nil)
+	ahead := Sample().Variants[0].Frame.GuardAhead * 1000
+	way := ahead - value(t, o, "vibration.ahead_left")
+	within(t, "gap to the net, mm", value(t, o, "safety.net_gap"), 100-40-way, 1e-9)
+	if way < 1 {
+		t.Errorf("the blades come forward by %g mm", way)
+	}
+	within(t, "gap to the hoop, mm", value(t, o, "safety.tip_gap"), value(t, o, "vibration.tip_left")-25, 1e-9)
+}

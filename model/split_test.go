@@ -16,7 +16,15 @@ func TestSplitsOfTheSampleAreExact(t *testing.T) {
 		if !d.Known || math.Abs(d.Total-want) > 1e-9 || math.Abs(d.FromMass-d.OfMassAft-c.Feel[i].FromMass) > 1e-9 {
 			t.Errorf("%s: %g of %g, mass as one point %g of %g", o.Variant, d.Total, want, d.FromMass-d.OfMassAft, c.Feel[i].FromMass)
 		}
-		if len(o.Depths) == 0 || value(t, o, "carry.kg_per_cm_worst") != o.Depths[0].PerDepth/100 {
+		mass, depth := 0.0, 0.0
+		for j := range d.Pieces {
+			mass, depth = mass+d.Pieces[j].OfMass(), depth+d.Pieces[j].OfDepth()
+		}
+		if math.Abs(mass-c.Feel[i].FromMass) > 1e-9 || math.Abs(depth-c.Feel[i].FromDepth) > 1e-9 {
+			t.Errorf("%s: pieces sum to %g and %g, the comparison says %+v", o.Variant, mass, depth, c.Feel[i])
+		}
+		// The dearest of all is the engine, which is not to be thinned.
+		if len(o.Depths) < 2 || o.Depths[0].Key != "engine" || value(t, o, "carry.kg_per_cm_worst") != o.Depths[1].PerDepth/100 {
 			t.Errorf("%s: depths %+v", o.Variant, o.Depths)
 		}
 	}

@@ -26,3 +26,17 @@ func TestTablesScroll(t *testing.T) {
 		t.Errorf("the end is out of reach:\n%s", end)
 	}
 }
+
+// What parts a variant from the reference stands among its tables; the
+// reference has nothing to part it from.
+func TestTablesSplitAgainstTheReference(t *testing.T) {
+	o := plateau()
+	o.Study = model.Sample()
+	const want = "from Belt 190 to Gear 190, piece by piece"
+	if v := press(begin(o, 200, 200), ">", "t").View(); !strings.Contains(v, want) {
+		t.Errorf("no split:\n%s", v)
+	}
+	if v := press(begin(o, 200, 200), "t").View(); strings.Contains(v, "piece by piece") {
+		t.Error("the reference is split from itself")
+	}
+}

@@ -23,7 +23,7 @@ func (u *Use) params() []param.Param {
 	const estimate = "estimate"
 	return []param.Param{
 		param.Number(&u.Full, "time_full", "Time at full throttle", unit.Percent).
-			Within(0, 100).Typical(2, 15).Help("share of the running time at the examined power").From(estimate),
+			Within(0, 100).Typical(2, 15).Help("share of the running time at the examined power; for the belt's life alone, cost and fuel go by the shares of Use").From(estimate),
 		param.Number(&u.Climb, "time_climb", "Time in climb", unit.Percent).
 			Within(0, 100).Typical(10, 40).Help("share of the running time; what full, climb and level leave is idling").From(estimate),
 		param.Number(&u.Level, "time_level", "Time in level flight", unit.Percent).

@@ -3,11 +3,13 @@ package carry
 import (
 	"math"
 	"math/cmplx"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"backspan/model/internal/anyspec"
+	"backspan/model/reading"
 	"backspan/model/stack"
 )
 
@@ -108,11 +110,29 @@ func TestDearestPieceComesFirst(t *testing.T) {
 		p, machine := drawPilot(t), drawStack(t, "machine")
 		ts := p.Thicknesses(machine.Items)
 		for i, x := range ts {
-			if i > 0 && ts[i-1].PerDepth < x.PerDepth || dearest(ts).Felt < x.Felt {
+			if i > 0 && ts[i-1].Felt < x.Felt {
 				t.Fatalf("%+v out of order", x)
+			}
+			if w, ok := worst(ts); x.Key != "engine" && x.Key != "propeller" && (!ok || w.Felt < x.Felt) {
+				t.Fatalf("%+v is worse than %+v", x, w)
 			}
 		}
 	})
+}
+
+// Engine and propeller are not to be thinned; the worst of the rest is named.
+func TestWorstPieceIsNamed(t *testing.T) {
+	ranked := []Thickness{{Key: "engine", Label: "Engine", Depth: 0.16, PerDepth: 45, Felt: 7.4}, {Key: "propeller", Label: "Propeller", Depth: 0.03, PerDepth: 100, Felt: 3}, {Key: "stack.frame", Label: "Frame", Depth: 0.035, PerDepth: 76, Felt: 2.7},
+		{Key: "stack.pad", Label: "Pad", Depth: 0.025, PerDepth: 84, Felt: 2.1}}
+	for key, want := range map[string]float64{"carry.kg_per_cm_worst": 76, "carry.depth_felt_worst": 2.7} {
+		x, _ := reading.Find(Burden{Depths: ranked}.Readings(), key)
+		if x.Value != want || !strings.HasPrefix(x.Method, "Frame") {
+			t.Errorf("%s is %s: %s", key, x.Text(), x.Method)
+		}
+		if x, _ := reading.Find(Burden{Depths: ranked[:2]}.Readings(), key); x.Known() {
+			t.Errorf("%s of engine and propeller alone is %s", key, x.Text())
+		}
+	}
 }
 
 func TestTankEnds(t *testing.T) {

@@ -16,9 +16,8 @@ type Thickness struct {
 	Felt       float64 // equivalent mass of the whole depth, kg
 }
 
-// Thicknesses ranks the pieces of the stack by the equivalent mass that each
-// metre of their depth costs, the dearest first; of equals the front one comes
-// first. A thinner piece brings everything placed from its rear face closer,
+// Thicknesses ranks the pieces of the stack by the equivalent mass that their
+// whole depth costs, the dearest first; of equals the front one comes first. A thinner piece brings everything placed from its rear face closer,
 // and its own centre of gravity in proportion; its mass is held. Source:
 // statics, Σm·Δx / (b + d_ref).
 func (p Pilot) Thicknesses(items []stack.Item) []Thickness {
@@ -41,9 +40,9 @@ func (p Pilot) Thicknesses(items []stack.Item) []Thickness {
 	}
 	slices.SortStableFunc(ts, func(a, b Thickness) int {
 		switch {
-		case a.PerDepth > b.PerDepth:
+		case a.Felt > b.Felt:
 			return -1
-		case a.PerDepth < b.PerDepth:
+		case a.Felt < b.Felt:
 			return 1
 		}
 		return 0
@@ -51,13 +50,14 @@ func (p Pilot) Thicknesses(items []stack.Item) []Thickness {
 	return ts
 }
 
-// dearest is the piece that costs most by its whole depth.
-func dearest(ts []Thickness) Thickness {
-	var d Thickness
-	for _, t := range ts {
-		if t.Felt > d.Felt || d.Key == "" {
-			d = t
+// worst is the piece that costs most by its whole depth, of those that a
+// builder can thin; engine and propeller come as they are. ok is false when
+// there is none.
+func worst(ranked []Thickness) (t Thickness, ok bool) {
+	for _, t := range ranked {
+		if t.Key != "engine" && t.Key != "propeller" {
+			return t, true
 		}
 	}
-	return d
+	return Thickness{}, false
 }

@@ -60,13 +60,15 @@ const pressed = 0.013
 
 // Measured is the pilot with the measures of the percentile chosen: mass,
 // stature, foot length, back plane behind the hip axis, and the segments of
-// that sex. The rest stays as set.
+// that sex. The straps grow with the stature from where they are set for the
+// pilot's own. The rest, the lever arms of the back among it, stays as set.
 func (p Pilot) Measured() Pilot {
 	for i := range measured {
 		m := &measured[i]
 		if m.who != p.Percentile {
 			continue
 		}
+		p.StrapHeight *= m.stature / p.Stature
 		p.Mass, p.Stature, p.FootLength = m.mass, m.stature, m.footLength
 		p.BackBehindHip = m.buttockDepth/2 - pressed
 		p.Segments = DeLevaMale

@@ -45,7 +45,7 @@ func (p *Pilot) Sections() []param.Section {
 	return []param.Section{
 		{Key: "pilot", Label: "Pilot standing", Params: p.Params()},
 		{Key: "pilot.back", Label: "Pilot's back", Params: p.Back.params(),
-			Help: "lever arms about the lowest disc of the back, to rank machines with"},
+			Help: "lever arms about the lowest disc of the back, to rank machines with; the same for a body from the table"},
 		{Key: "pilot.walk", Label: "Pilot walking", Params: p.Walk.params(),
 			Help: "to the field, with the machine on the back"},
 		{Key: "pilot.lift", Label: "Pilot lifting", Params: p.Lift.params(),
@@ -83,7 +83,7 @@ func (p *Pilot) Params() []param.Param {
 			Within(0, 120).Typical(40, 60).From("from memory: Winter 1995, 40 to 60 mm").
 			Help("where the unloaded body's weight falls when standing quietly"),
 		param.Number(&p.StrapHeight, "strap_height", "Straps above lumbar pad", unit.Millimetre).Within(200, 650).
-			Typical(380, 450).From("estimate").Help("from the pad's pressure to where the straps pull at the shoulders"),
+			Typical(380, 450).From("estimate").Help("from the pad's pressure to where the straps pull at the shoulders, for the pilot's own stature; for a body from the table it grows with the stature"),
 		param.Number(&p.HipBeltShare, "hip_belt_share", "Weight on the hip belt", unit.Percent).Within(0, 90).
 			Typical(20, 40).From("from memory: LaFiandra & Harman 2004, 30 %"),
 	}

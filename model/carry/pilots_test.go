@@ -47,6 +47,23 @@ func TestGroundAndGradeCost(t *testing.T) {
 	}
 }
 
+// The measured rise holds at its own speed; a slower walk rises by less.
+func TestRiseFollowsTheSpeed(t *testing.T) {
+	for _, tc := range []struct{ speed, rise float64 }{{1.25, 7.6}, {0.625, 1.9}, {2, 7.6 * 2.56}} {
+		w := Walk{Speed: tc.speed, Ground: Paved}
+		if got := w.rise(); math.Abs(got-tc.rise) > 1e-12 {
+			t.Errorf("%g m/s: %g W/kg, want %g", tc.speed, got, tc.rise)
+		}
+		if _, high := w.Band(80, 30); high < w.Pandolf(80, 0)+30*tc.rise-1e-9 {
+			t.Errorf("%g m/s: the top is %g W", tc.speed, high)
+		}
+	}
+	w := Walk{Speed: 1.25, Ground: Paved}
+	if _, high := w.Band(80, 30); math.Abs(high-w.Pandolf(80, 0)-228) > 1e-9 {
+		t.Errorf("at the measured speed the top is %g W", high)
+	}
+}
+
 func TestMeasuredPilots(t *testing.T) {
 	if len(measured) != len(Percentiles()) {
 		t.Fatalf("%d bodies for %d words", len(measured), len(Percentiles()))
@@ -61,6 +78,9 @@ func TestMeasuredPilots(t *testing.T) {
 		p = p.Measured()
 		if measured[i].who != who || p.Mass == own.Mass || p.HeelShare != own.HeelShare {
 			t.Errorf("%s: %+v", who, p)
+		}
+		if want := own.StrapHeight / own.Stature; math.Abs(p.StrapHeight/p.Stature-want) > 1e-12 || p.StrapHeight == own.StrapHeight {
+			t.Errorf("%s has straps at %g m", who, p.StrapHeight)
 		}
 		if (p.Segments == DeLevaFemale) != (i < 3) {
 			t.Errorf("%s has the segments of %s", who, p.Segments)

@@ -7,7 +7,7 @@ import (
 
 const (
 	outOfReach = "the hands are out of the lifting equation's reach: more than 63 cm ahead of the ankles or 175 cm up"
-	noPieces   = "no piece of this machine has a depth"
+	noPieces   = "no piece of this machine but engine and propeller has a depth"
 )
 
 // Readings lists what was found.
@@ -60,19 +60,20 @@ func (b Burden) back() []reading.Reading {
 
 func (b Burden) depths() []reading.Reading {
 	const per, perLabel = "carry.kg_per_cm_worst", "Felt mass per cm of worst piece"
-	const all, allLabel = "carry.depth_felt_worst", "Felt mass of the dearest depth"
-	if len(b.Depths) == 0 {
+	const all, allLabel = "carry.depth_felt_worst", "Felt mass of worst piece's depth"
+	t, ok := worst(b.Depths)
+	if !ok {
 		return []reading.Reading{
 			reading.Missing(per, perLabel, unit.KilogramPerCentimetre, noPieces).Lower(),
 			reading.Missing(all, allLabel, unit.Kilogram, noPieces).Lower(),
 		}
 	}
-	first, most := b.Depths[0], dearest(b.Depths)
+	const which = ", whose whole depth costs most, engine and propeller left out"
 	return []reading.Reading{
-		reading.New(per, perLabel, first.PerDepth, unit.KilogramPerCentimetre).Lower().
-			How(first.Label + ": each cm thinner brings what stands behind it closer, its mass held").Source("statics"),
-		reading.New(all, allLabel, most.Felt, unit.Kilogram).Lower().
-			How(most.Label + ", " + unit.Millimetre.Text(most.Depth) + ": felt mass per cm × depth").Source("statics"),
+		reading.New(per, perLabel, t.PerDepth, unit.KilogramPerCentimetre).Lower().
+			How(t.Label + which + ": each cm thinner brings what stands behind it closer, its mass held").Source("statics"),
+		reading.New(all, allLabel, t.Felt, unit.Kilogram).Lower().
+			How(t.Label + ", " + unit.Millimetre.Text(t.Depth) + which + ": felt mass per cm × depth").Source("statics"),
 	}
 }
 
@@ -80,9 +81,9 @@ func (b Burden) way() []reading.Reading {
 	const ways = "Pandolf 1977, Looney 2019, Huang & Kuo 2014"
 	return []reading.Reading{
 		reading.New("carry.walk_power_low", "Effort of the walk, at least", b.WalkLow, unit.Watt).Lower().
-			How("least of the published ways, at the true mass; watts of metabolism").Source(ways),
+			How("least of the published ways, at the true mass, without wing and clothing; watts of metabolism").Source(ways),
 		reading.New("carry.walk_power_high", "Effort of the walk, at most", b.WalkHigh, unit.Watt).Lower().
-			How("greatest of the published ways, at the true mass; the measured rise per kg is for 1.25 m/s on the level").Source(ways),
+			How("greatest of the published ways, at the true mass, without wing and clothing; the rise per kg, measured at 1.25 m/s on the level, is carried to the walking speed by its square").Source(ways),
 		b.lift("carry.lift_limit", "Recommended limit of the lift", b.LiftLimit, unit.Kilogram).Higher(),
 		b.lift("carry.lift_index", "Lifting index", b.LiftIndex, unit.One).Lower(),
 	}

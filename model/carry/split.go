@@ -21,6 +21,15 @@ type Share struct {
 	ByDepth   float64 // what its own depth does to the place of all pieces
 }
 
+// OfMass is what the piece brings to the part of a difference that mass alone
+// makes, N·m, each machine taken as one point; over all pieces it sums to that
+// of Pilot.Split.
+func (s *Share) OfMass() float64 { return s.FromMass - s.OfMassAft }
+
+// OfDepth is the same for the part that depth makes: mass added behind the mean
+// centre of gravity, and what moved aft.
+func (s *Share) OfDepth() float64 { return s.FromPlace + s.OfMassAft }
+
 // Split is the difference in upright hip moment between two machines, piece by
 // piece. FromMass and FromDepth sum to Total.
 type Split struct {

@@ -81,12 +81,23 @@ func (w Walk) Looney(body, load float64) float64 {
 
 // perKilogram is what every kilogram on the back added to walking at 1.25 m/s
 // on the level, W/kg. Source: Huang & Kuo, J. Experimental Biology 217 (2014).
-const perKilogram = 7.6
+const (
+	perKilogram   = 7.6
+	measuredSpeed = 1.25 // m/s
+)
+
+// rise is what every kilogram on the back adds at the walking speed, W/kg. That
+// it goes with the square of the speed, as in Pandolf's equation, is an
+// estimate.
+func (w Walk) rise() float64 {
+	v := w.Speed / measuredSpeed
+	return perKilogram * v * v
+}
 
 // Band is the least and the greatest that the published ways give, W. The
 // measured rise was level and can only lift the top.
 func (w Walk) Band(body, load float64) (low, high float64) {
 	p, l := w.Pandolf(body, load), w.Looney(body, load)
-	measured := w.Pandolf(body, 0) + perKilogram*load
+	measured := w.Pandolf(body, 0) + w.rise()*load
 	return min(p, l), max(p, l, measured)
 }

@@ -7,7 +7,7 @@ import (
 
 const (
 	measure = "measure the head standing at full throttle and give Measured head temperature and Air temperature at that reading"
-	cooler  = "bring the cylinder out of the hub's shadow and of a gear case (Cylinder leans from upright by, Cylinder behind mount face), " +
+	cooler  = "bring the cylinder out of the hub's shadow and from behind a gear case or pulley (Cylinder leans from upright by, Cylinder behind mount face), " +
 		"choose baffled air, a fan or liquid for Cooling, raise Fin height or Finned length, or hold full throttle standing for a short time only"
 
 	// Below this pitch fins at less than this speed cool no better for standing
@@ -51,13 +51,16 @@ func (r Result) bandCheck() reading.Check {
 	return c.Advice(measure + ": the band narrows. Else " + cooler)
 }
 
-// headCheck fails only for a machine whose head was measured: an unmeasured
-// band is too wide to condemn a machine.
+// headCheck fails for a machine whose head was measured too hot, and for an
+// unmeasured one only where even the low end of the band is past the limit.
 func (r Result) headCheck(marginAsked float64) reading.Check {
 	c := reading.AtMost("cooling.head_temperature", "Head temperature on a hot day", r.HotHead.Mid, r.Limit, marginAsked, unit.Celsius).
 		Source("Head temperature allowed, as set; from memory")
 	if r.Correction.Known {
 		return c.Advice(cooler)
+	}
+	if r.HotHead.Low > r.Limit {
+		return c.Advice("even the low end of the band, " + unit.Celsius.Text(r.HotHead.Low) + ", is past the limit: " + measure + ". Else " + cooler)
 	}
 	return c.Warn().Advice(measure + "; until then this is a rough guide. Else " + cooler)
 }

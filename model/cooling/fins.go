@@ -78,3 +78,24 @@ func (f fins) BaseCoefficient(surface float64) float64 {
 func (f fins) conductance(speed, density, gain float64) float64 {
 	return f.base() * f.BaseCoefficient(gain*SurfaceCoefficient(f.height, f.gap(), speed, density))
 }
+
+// strips cut the cylinder's front across its length.
+const strips = 48
+
+// behind is what share of the cylinder's front, as the propeller sees it, lies
+// behind a driven pulley. The front is as wide as the fins and as long as they
+// reach along the cylinder. Source: geometry.
+func (f fins) behind(s *Spec, d *Duty) float64 {
+	if !(d.PulleyRadius > 0) || !(f.length > 0) {
+		return 0
+	}
+	sin, cos := math.Sincos(s.CylinderLean)
+	along, across, half := d.AxisRise*cos, -d.AxisRise*sin, f.root+f.height
+	sum := 0.0
+	for i := range strips {
+		off := s.CylinderReach + f.length*((float64(i)+0.5)/strips-0.5) - along
+		chord := math.Sqrt(math.Max(0, d.PulleyRadius*d.PulleyRadius-off*off))
+		sum += math.Max(0, math.Min(half, across+chord)-math.Max(-half, across-chord))
+	}
+	return sum / strips / (2 * half)
+}

@@ -8,6 +8,12 @@ import (
 
 const airHeat = 1006.0 // specific, of air at constant pressure, J/kgK; from memory
 
+// Day is full throttle at the same crank speed in other air.
+type Day struct {
+	Power   float64 // at the crank, W
+	Density float64 // of the air, kg/m³
+}
+
 // Duty is the engine and the air at full throttle standing. Lengths in m.
 type Duty struct {
 	Power          float64 // at the crank, W
@@ -15,6 +21,8 @@ type Duty struct {
 	AirTemperature float64 // K
 	AirDensity     float64 // kg/m³
 	Induced        float64 // mean over the propeller's disc, m/s
+	Hot            Day     // the hot day
+	Measured       Day     // that of the measurement; means something where there is one
 
 	PropellerRadius, HubRadius float64
 	CylinderAhead              float64 // of the propeller's disc
@@ -23,7 +31,9 @@ type Duty struct {
 
 	Bore, Stroke float64
 	Cylinders    int
-	GearCase     bool // a gear case stands between cylinder and propeller
+	GearCase     bool    // a gear case stands between cylinder and propeller
+	PulleyRadius float64 // of a driven pulley on the propeller axis; 0 where there is none
+	AxisRise     float64 // propeller axis above the crank axis
 }
 
 // Band is a figure with its scatter. Low and High bound Mid.
@@ -51,14 +61,17 @@ type machine struct {
 	fins fins
 
 	cylinderInflow, radiatorInflow float64 // over the mean induced speed
+	covered, shade                 float64 // share of the fins behind a pulley, and of the air that the drive keeps off
 }
 
 func newMachine(s *Spec, d *Duty) machine {
 	m := machine{spec: s, duty: d, fins: s.fins(d.Bore)}
 	m.cylinderInflow = s.Passage * Inflow(d.CylinderAhead, d.CylinderOff, d.PropellerRadius, d.HubRadius)
-	if d.GearCase {
-		m.cylinderInflow *= 1 - s.CaseShade
+	m.covered = m.fins.behind(s, d)
+	if m.shade = m.covered * s.PulleyShade; d.GearCase {
+		m.shade = s.CaseShade
 	}
+	m.cylinderInflow *= 1 - m.shade
 	m.radiatorInflow = s.Passage * Inflow(d.RadiatorAhead, d.RadiatorOff, d.PropellerRadius, d.HubRadius)
 	return m
 }
@@ -74,18 +87,20 @@ func (m *machine) gasSide(power float64) float64 {
 	return heat / (s.GasTemperature - s.StatedAt)
 }
 
-// induced is the inflow at a power, m/s: an ideal propeller's goes with the
-// third root. Source: momentum theory.
-func (m *machine) induced(power float64) float64 {
-	if !(m.duty.Power > 0) {
+// induced is the inflow at a power and an air density, m/s: an ideal
+// propeller's goes with the third root of power over density. Source: momentum
+// theory.
+func (m *machine) induced(power, density float64) float64 {
+	d := m.duty
+	if !(d.Power > 0) {
 		return 0
 	}
-	return m.duty.Induced * math.Cbrt(power/m.duty.Power)
+	return d.Induced * math.Cbrt(power/d.Power*d.AirDensity/density)
 }
 
 // inAir is the cylinder in the propeller's inflow, with baffles or without.
 func (m *machine) inAir(power, density, gain float64) sides {
-	speed := m.cylinderInflow * m.induced(power)
+	speed := m.cylinderInflow * m.induced(power, density)
 	return sides{m.gasSide(power), float64(m.duty.Cylinders) * m.fins.conductance(speed, density, gain), speed}
 }
 
@@ -122,15 +137,15 @@ func warming(conductance, stream float64) float64 {
 	return stream * -math.Expm1(-conductance/stream)
 }
 
-// measured is by how much the machine's K differs from the sum, from one
-// reading of the head; not known where there is none or it makes no sense.
+// measured is by how much the machine's K differs from the sum in the air of
+// that day, from one reading of the head; not known where there is none or it makes no sense.
 func (m *machine) measured() param.Slot {
 	s := m.spec
 	if !s.MeasuredHead.Known || !s.MeasuredAir.Known {
 		return param.Slot{}
 	}
 	head, air := s.MeasuredHead.Value, s.MeasuredAir.Value
-	x := m.as(m.duty.Power, m.duty.AirDensity)
+	x := m.as(m.duty.Measured.Power, m.duty.Measured.Density)
 	if !(head > air && head < s.GasTemperature && x.gas > 0 && x.air > 0) {
 		return param.Slot{}
 	}

@@ -17,6 +17,7 @@ func standing() Duty {
 		Power: 16e3, HeatShare: 0.55, AirTemperature: unit.Celsius.SI(20), AirDensity: 1.15, Induced: 14.5,
 		PropellerRadius: 0.65, HubRadius: 0.09, CylinderAhead: 0.15, CylinderOff: 0.1, RadiatorAhead: 0.15, RadiatorOff: 0.3,
 		Bore: 0.066, Stroke: 0.0555, Cylinders: 1,
+		Hot: Day{15.4e3, 1.08}, Measured: Day{16e3, 1.15},
 	}
 }
 
@@ -27,6 +28,8 @@ func drawDuty(t *rapid.T) Duty {
 		PropellerRadius: f(0.3, 1, "tip"), HubRadius: f(0.03, 0.2, "hub"), CylinderAhead: f(-0.2, 0.6, "ahead"), CylinderOff: f(0, 0.5, "off"),
 		RadiatorAhead: f(-0.3, 0.6, "radiator ahead"), RadiatorOff: f(-0.8, 0.8, "radiator off"),
 		Bore: f(0.03, 0.11, "bore"), Stroke: f(0.025, 0.11, "stroke"), Cylinders: rapid.IntRange(1, 4).Draw(t, "cylinders"), GearCase: rapid.Bool().Draw(t, "gear"),
+		Hot: Day{f(500, 60e3, "hot power"), f(0.5, 1.6, "hot density")}, Measured: Day{f(500, 60e3, "then power"), f(0.5, 1.6, "then density")},
+		PulleyRadius: f(0, 0.3, "pulley"), AxisRise: f(-0.3, 0.3, "rise"),
 	}
 }
 
@@ -77,7 +80,7 @@ func TestFreeAirPowerHoldsTheLimit(t *testing.T) {
 	r := Work(s, d)
 	for i, factor := range []float64{1 + s.Scatter, 1, 1 / (1 + s.Scatter)} {
 		m := newMachine(&s, &d)
-		x := m.inAir(r.FreePower[i].Value, d.AirDensity*d.AirTemperature/s.HotDay, 1)
+		x := m.inAir(r.FreePower[i].Value, d.Hot.Density, 1)
 		if got := (sides{gas: x.gas * factor, air: x.air}).head(s.GasTemperature, s.HotDay); math.Abs(got-s.HeadLimit) > 1e-3 {
 			t.Errorf("%d: head at %g K, limit %g", i, got, s.HeadLimit)
 		}
@@ -99,6 +102,7 @@ func TestWhatCoolsTheHead(t *testing.T) {
 		{"out of the hub's shadow", func(_ *Spec, d *Duty) { d.CylinderOff = 0.3 }, false},
 		{"into the hub's shadow", func(_ *Spec, d *Duty) { d.CylinderOff = 0; d.CylinderAhead = 0.05 }, true},
 		{"gear case", func(_ *Spec, d *Duty) { d.GearCase = true }, true},
+		{"a pulley before the fins", func(_ *Spec, d *Duty) { d.PulleyRadius, d.AxisRise = 0.1, 0.176 }, true},
 		{"shorter fins", func(s *Spec, _ *Duty) { s.FinHeight = param.Known(0.02) }, true},
 		{"hotter air", func(_ *Spec, d *Duty) { d.AirTemperature += 15 }, true},
 		{"iron", func(s *Spec, _ *Duty) { s.FinConductivity = 50 }, true},
@@ -141,10 +145,11 @@ func TestGibsonIsNearBriggsAndYoung(t *testing.T) {
 
 func TestHotDayCheckWarnsUntilMeasured(t *testing.T) {
 	s, d := Default(), standing()
-	s.HeadLimit = unit.Celsius.SI(120)
+	s.HeadLimit = unit.Celsius.SI(240)
 	if c := Work(s, d).Checks(0.1)[0]; c.Verdict != reading.Thin || !c.Past {
 		t.Errorf("not measured: %+v", c)
 	}
+	s.HeadLimit = unit.Celsius.SI(150)
 	if c := Work(calibrated(s, 190, 20), d).Checks(0.1)[0]; c.Verdict != reading.Fails {
 		t.Errorf("measured: %+v", c)
 	}

@@ -28,7 +28,7 @@ func (m *machine) jacket() float64 {
 // byLiquid stands metal to coolant and coolant to air behind one another.
 func (m *machine) byLiquid(power, density float64) sides {
 	s := m.spec
-	speed := m.radiatorInflow * m.induced(power)
+	speed := m.radiatorInflow * m.induced(power, density)
 	face, wall := s.RadiatorFace*s.radiator(speed, density), s.JacketCoefficient*m.jacket()
 	return sides{m.gasSide(power), face * wall / (face + wall), speed}
 }

@@ -105,6 +105,9 @@ func (s *Spec) place() []param.Param {
 		param.Number(&s.CaseShade, "case_shade", "Air kept off by a gear case", unit.Percent).
 			Within(0, 95).Typical(15, 50).From(estimate).
 			Help("counts where the drive is a gear and the cylinder stands in the propeller's inflow"),
+		param.Number(&s.PulleyShade, "pulley_shade", "Air kept off behind a pulley", unit.Percent).
+			Within(0, 95).Typical(5, 30).From(estimate).
+			Help("off the fins that the driven pulley of a belt covers, as the propeller sees them; how many it covers follows from both places"),
 	}
 }
 

@@ -17,13 +17,13 @@ const (
 func (r Result) Readings() []reading.Reading {
 	rs := []reading.Reading{
 		r.solved("cooling.head_temperature", "Cylinder head temperature", r.Head.Mid, unit.Celsius).Lower().
-			How("standing at full throttle in today's air; " + r.trust()).Source(balance),
+			How("standing at full throttle in today's air; " + r.shaded() + "; " + r.trust()).Source(balance),
 		r.solved("cooling.head_low", "Head temperature, low end", r.Head.Low, unit.Celsius).Lower().
 			How("gas side over air side less its scatter").Source(balance),
 		r.solved("cooling.head_high", "Head temperature, high end", r.Head.High, unit.Celsius).Lower().
 			How("gas side over air side and its scatter").Source(balance),
 		r.solved("cooling.head_hot_day", "Head temperature on a hot day", r.HotHead.Mid, unit.Celsius).Lower().
-			How("standing at full throttle in the air of Hot day; " + r.trust()).Source(balance),
+			How("standing at full throttle in the air of Hot day, at the same crank speed with the power the engine gives there; " + r.shaded() + "; " + r.trust()).Source(balance),
 		r.solved("cooling.head_hot_day_low", "Head on a hot day, low end", r.HotHead.Low, unit.Celsius).Lower().
 			How("gas side over air side less its scatter").Source(balance),
 		r.solved("cooling.head_hot_day_high", "Head on a hot day, high end", r.HotHead.High, unit.Celsius).Lower().
@@ -31,11 +31,11 @@ func (r Result) Readings() []reading.Reading {
 		r.solved("cooling.air_speed", "Air speed at the cooling", r.Speed, unit.MetrePerSecond).Higher().
 			How("at the cylinder, between its fins with a fan, or at the radiator").Source(momentum),
 		r.solved("cooling.inflow_share", "Inflow left at the cylinder", r.Share, unit.Percent).Higher().
-			How("distance ahead of the disc, the hub's shadow, pilot and frame, and a gear case; of the mean induced speed").Source(momentum),
+			How("distance ahead of the disc, the hub's shadow, pilot and frame, and the drive: " + r.keptOff() + "; of the mean induced speed").Source(momentum),
 		r.solved("cooling.conductance", "Conductance to the air", r.AirSide, unit.WattPerKelvin).Higher().
-			How("fins and their own resistance, or radiator and jacket").Source(balance),
+			How(r.way()).Source(balance),
 		r.solved("cooling.heat", "Heat carried away", r.Heat, unit.Watt).
-			How("conductance × head above air, standing at full throttle today").Source(balance),
+			How("conductance × head above air, standing at full throttle today; of the engine's heat to shed " + unit.Percent.Text(r.OtherWays) + " go other ways than the fins, as set, and a hotter head takes less").Source(balance),
 	}
 	rs = append(rs, r.free()...)
 	rs = append(rs, r.circuit()...)
@@ -54,6 +54,37 @@ func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Readi
 		why = unsolved
 	}
 	return reading.Unless(why, key, label, si, u)
+}
+
+// shaded says what the drive keeps off what is cooled.
+func (r Result) shaded() string {
+	if r.Kind.inAir() {
+		return r.keptOff()
+	}
+	return "the drive keeps no air off a fan or a radiator"
+}
+
+// keptOff says what the drive keeps off the cylinder.
+func (r Result) keptOff() string {
+	kept := unit.Percent.Text(r.Shade)
+	switch {
+	case r.GearCase:
+		return "the gear case keeps off " + kept + " of the air, as set"
+	case r.Covered > 0:
+		return "the driven pulley covers " + unit.Percent.Text(r.Covered) + " of the fins and keeps off " + kept + " of the air"
+	}
+	return "the drive stands clear of the cylinder"
+}
+
+// way says by what the heat reaches the air.
+func (r Result) way() string {
+	switch r.Kind {
+	case Fan:
+		return "fins and their own resistance; Gibson's correlation, made for a free stream, at the speed between the fins, and the air warms on its way"
+	case Liquid:
+		return "radiator and jacket"
+	}
+	return "fins and their own resistance"
 }
 
 // trust says how far a temperature is to be believed.

@@ -27,6 +27,11 @@ type Result struct {
 	Limit      float64    // K
 	Gap        float64    // between fins, m
 
+	GearCase  bool
+	Covered   float64 // share of the fins behind a driven pulley
+	Shade     float64 // of the inflow that the drive keeps off the cylinder, share
+	OtherWays float64 // share of the heat that does not pass the fins
+
 	Coolant, CoolantLimit  float64 // on the hot day, K
 	FaceNeeded, MassNeeded float64 // m² and kg
 }
@@ -52,6 +57,7 @@ func Work(s Spec, d Duty) Result {
 	m := newMachine(&s, &d)
 	r.Solved, r.Power, r.Share, r.Gap = true, d.Power, m.cylinderInflow, m.fins.gap()
 	r.HotDay, r.Limit, r.CoolantLimit = s.HotDay, s.HeadLimit, s.CoolantLimit
+	r.GearCase, r.Covered, r.Shade, r.OtherWays = d.GearCase, m.covered, m.shade, s.OtherWays
 	r.Asked = s.MeasuredHead.Known || s.MeasuredAir.Known
 	r.Correction = m.measured()
 	correction, scatter := 1.0, s.Scatter
@@ -63,8 +69,8 @@ func Work(s Spec, d Duty) Result {
 	r.Head = m.band(today, correction, scatter, d.AirTemperature)
 	r.Heat = today.air * (r.Head.Mid - d.AirTemperature)
 
-	thin := d.AirDensity * d.AirTemperature / s.HotDay
-	hot := m.as(d.Power*thin/d.AirDensity, thin)
+	thin := d.Hot.Density
+	hot := m.as(d.Hot.Power, thin)
 	r.HotHead = m.band(hot, correction, scatter, s.HotDay)
 	if s.Kind == Liquid {
 		r.Coolant, r.FaceNeeded = m.coolant(hot, r.HotHead.Mid, s.HotDay, thin)

@@ -30,6 +30,7 @@ type Spec struct {
 	CylinderLean  float64    // 0 upright, π hanging down
 	Passage       float64    // share of the inflow that pilot and frame leave
 	CaseShade     float64    // share of it that a gear case keeps off
+	PulleyShade   float64    // share of it that a driven pulley keeps off the fins behind it
 
 	RootRadius, FinHeight, FinnedLength param.Slot
 	FinPitch, FinThickness              float64
@@ -71,7 +72,7 @@ type Spec struct {
 func Default() Spec {
 	return Spec{
 		Kind: FreeAir, InflowShare: 0.6,
-		CylinderReach: 0.12, Passage: 0.85, CaseShade: 0.35,
+		CylinderReach: 0.12, Passage: 0.85, CaseShade: 0.35, PulleyShade: 0.15,
 		FinPitch: 0.008, FinThickness: 0.002, FinConductivity: 150,
 		GasTemperature: unit.Celsius.SI(621), StatedAt: unit.Celsius.SI(200), OtherWays: 0.4, PowerExponent: 0.64,
 		Scatter: 0.6, ScatterLeft: 0.12, HotDay: unit.Celsius.SI(38), HeadLimit: unit.Celsius.SI(250),

@@ -53,7 +53,7 @@ func (r Running) fuelReadings() []reading.Reading {
 		reading.New("engine.fuel_heat", "Heat in the fuel", r.FuelHeat, unit.Kilowatt).
 			How("fuel flow times heating value").Source("energy balance"),
 		reading.New("engine.heat_to_cylinder", "Heat to shed, cylinder and head", r.HeatToCylinder, unit.Watt).Lower().
-			How("share of the brake power").Source("estimate; no published two-stroke balance is known to us"),
+			How("share of the brake power, as set; less is left for the fins: see Heat carried away and Heat that does not pass the fins").Source("estimate; no published two-stroke balance is known to us"),
 	}
 }
 

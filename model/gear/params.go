@@ -140,6 +140,6 @@ func (s *Spec) heatAndMoneyParams() []param.Param {
 		param.Number(&s.ChangeInterval, "change_interval", "Oil and seal interval", unit.Hour).Within(1, 2000).Typical(25, 100).
 			From("common practice, no source").Help("Running time between changes; the first comes after a few hours of running in, which leave metal in the oil."),
 		param.Number(&s.ChangeCost, "change_cost", "Cost of one change", unit.Currency).Within(0, 10000).Typical(10, 60).
-			From("invented").Help("Oil, seals and labour."),
+			From("invented").Help("Oil, seals and labour, in money; the labour does not follow Labour rate of Use."),
 	}
 }

@@ -23,7 +23,8 @@ func (u *Upkeep) Params() []param.Param {
 		param.Number(&u.BeltPrice, "belt_price", "Price of a belt", unit.Currency).
 			Within(0, 1e4).Typical(15, 80).From("invented"),
 		param.Number(&u.ChangeLabour, "change_labour", "Labour of a belt change", unit.Currency).
-			Within(0, 1e4).Typical(0, 80).From("invented"),
+			Within(0, 1e4).Typical(0, 80).From("invented").
+			Help("in money; it does not follow Labour rate of Use, and Drive, time of one change of Upkeep is standing time only"),
 		param.Number(&u.ChangeInterval, "change_interval", "Belt change interval", unit.Hour).
 			Within(5, 2000).Typical(50, 200).From("common practice, no source"),
 	}

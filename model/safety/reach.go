@@ -4,8 +4,8 @@ package safety
 // distances, m.
 type row struct{ e, slot, square, round float64 }
 
-// For people of 14 years and older. Source: ISO 13857, table 4, as reprinted by
-// a safety consultant.
+// For people of 14 years and older. Source: ISO 13857, table 4: the distances as
+// reprinted by a safety consultant, the ranges of the openings from memory.
 var reachTable = [...]row{
 	{0.004, 0.002, 0.002, 0.002},
 	{0.006, 0.010, 0.005, 0.005},

@@ -1,6 +1,7 @@
 package safety
 
 import (
+	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -8,7 +9,7 @@ import (
 const (
 	standsStill = "the propeller finds no working point standing"
 	notMeasured = "no surface temperature was measured; exhaust and head stand more than 100 K above any surface that burns: keep distance and shield them"
-	iso13857    = "ISO 13857, table 4, from a reprint"
+	iso13857    = "ISO 13857, table 4: distances from a reprint, ranges of the openings from memory"
 	mechanics   = "mechanics"
 )
 
@@ -20,12 +21,24 @@ func (r Result) Readings() []reading.Reading {
 func (r Result) gaps() []reading.Reading {
 	return []reading.Reading{
 		reading.New("safety.tip_gap", "Tip to guard, hoop pushed", r.TipGap, unit.Millimetre).Higher().
-			How("gap at rest less " + unit.Millimetre.Text(r.HoopGive) + ", push against the hoop / its stiffness").Source("geometry; stiffness estimated"),
+			How("gap at rest less " + unit.Millimetre.Text(r.HoopGive) + ", push against the hoop / its stiffness" + r.travel(r.Shift, "the tips move aside")).Source("geometry; stiffness estimated"),
 		reading.New("safety.net_gap", "Blades to net, net pressed", r.PressedNet, unit.Millimetre).Higher().
-			How("net ahead of the blades less what it gives under a hand").Source("geometry; give estimated"),
+			How("net ahead of the blades less what it gives under a hand" + r.travel(r.Forward, "the tips come forward")).Source("geometry; give estimated"),
 		reading.New("safety.reach", "Reach through the net", r.Reach, unit.Millimetre).
 			How("distance behind an opening of this size that fingers, hand or arm get to").Source(iso13857),
 	}
+}
+
+// travel says how far the propeller's way in its mounts is counted.
+func (r Result) travel(way param.Slot, text string) string {
+	if !way.Known {
+		return "; how far " + text + " in the mounts is not known and not counted"
+	}
+	s := "; less " + unit.Millimetre.Text(way.Value) + " that " + text + " in the mounts at full throttle standing, sag"
+	if r.Swings {
+		return s + " and swing while crossing a mode"
+	}
+	return s + " alone"
 }
 
 func (r Result) energies() []reading.Reading {

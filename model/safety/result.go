@@ -1,6 +1,10 @@
 package safety
 
-import "backspan/model/param"
+import (
+	"math"
+
+	"backspan/model/param"
+)
 
 // Input is what the machine brings. SI.
 type Input struct {
@@ -8,6 +12,10 @@ type Input struct {
 	PropellerDiameter float64    // m
 	PropellerInertia  float64    // of what turns with the propeller, about the shaft, kg·m²
 	PropellerSpeed    param.Slot // full throttle standing, rad/s; empty without a working point
+	// How far the foremost tip comes forward, and the tips across the thrust
+	// axis, at full throttle standing, m; empty where the mounts are not solved.
+	TipForward, TipShift param.Slot
+	Swings               bool // the swing while crossing a mount mode is in them
 }
 
 // Result is what there is to be careful of.
@@ -15,6 +23,9 @@ type Result struct {
 	Spec Spec
 
 	HoopGive     float64    // m
+	Forward      param.Slot // the way of the foremost tip that is counted, m
+	Shift        param.Slot // of the tips across the thrust axis, m
+	Swings       bool
 	TipGap       float64    // tip to guard with the hoop pushed in, m
 	PressedNet   float64    // net to blades with the net pressed, m
 	Reach        float64    // through the net, m
@@ -30,14 +41,19 @@ const chipRadius = 0.9
 // Examine finds the gaps and energies of a machine:
 //
 //	hoop gives     F / k
+//	tip gap        gap at rest − hoop gives − way of the tips across
+//	net pressed    gap at rest − net gives − way of the tips forward
 //	energy         ½·J·ω²
 //	tip speed      ω·R
 //	piece          ½·m·(0.9·R·ω)²
 //
 // Source: mechanics.
 func Examine(s Spec, in Input) Result {
-	r := Result{Spec: s, HoopGive: s.HoopPush / s.HoopStiffness, PressedNet: s.NetToBlade - s.NetGive, Reach: Reach(s.Shape, s.Opening)}
-	r.TipGap = in.TipClearance - r.HoopGive
+	r := Result{Spec: s, HoopGive: s.HoopPush / s.HoopStiffness, Reach: Reach(s.Shape, s.Opening),
+		Forward: in.TipForward, Shift: in.TipShift, Swings: in.Swings}
+	r.TipGap = in.TipClearance - r.HoopGive - in.TipShift.Value
+	// A tip that the mounts let come back never counts as room.
+	r.PressedNet = s.NetToBlade - s.NetGive - math.Max(0, in.TipForward.Value)
 	if in.PropellerSpeed.Known {
 		w := in.PropellerSpeed.Value
 		tip := w * in.PropellerDiameter / 2

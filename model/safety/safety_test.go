@@ -1,6 +1,7 @@
 package safety
 
 import (
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -48,6 +49,33 @@ func TestCautions(t *testing.T) {
 	}
 }
 
+// What the propeller travels in its mounts is taken from both gaps; one that
+// comes back adds none.
+func TestTravelTakesFromTheGaps(t *testing.T) {
+	s := Default()
+	still := Examine(s, Input{TipClearance: 0.06})
+	moved := Examine(s, Input{TipClearance: 0.06, TipForward: param.Known(0.012), TipShift: param.Known(0.007), Swings: true})
+	back := Examine(s, Input{TipClearance: 0.06, TipForward: param.Known(-0.012)})
+	for _, tc := range []struct {
+		name      string
+		got, want float64
+	}{
+		{"net", moved.PressedNet, s.NetToBlade - s.NetGive - 0.012}, {"tip", moved.TipGap, still.TipGap - 0.007}, {"net behind", back.PressedNet, still.PressedNet},
+	} {
+		if d := tc.got - tc.want; d > 1e-12 || d < -1e-12 {
+			t.Errorf("%s: %g m, want %g", tc.name, tc.got, tc.want)
+		}
+	}
+	for _, tc := range []struct {
+		r    Result
+		want string
+	}{{still, "is not known and not counted"}, {moved, "swing while crossing a mode"}, {back, "sag alone"}} {
+		if x, _ := reading.Find(tc.r.Readings(), "safety.net_gap"); !strings.Contains(x.Method, tc.want) {
+			t.Errorf("%s", x.Method)
+		}
+	}
+}
+
 func TestNothingTurnsWithoutAWorkingPoint(t *testing.T) {
 	r := Examine(Default(), Input{PropellerDiameter: 1.3, PropellerInertia: 0.06})
 	for _, key := range []string{"safety.spin_energy", "safety.tip_speed", "safety.chip_energy"} {
@@ -65,6 +93,8 @@ func TestEveryGuardIsFinite(t *testing.T) {
 			TipClearance:      rapid.Float64Range(-0.5, 0.5).Draw(t, "gap"),
 			PropellerDiameter: rapid.Float64Range(0.5, 2).Draw(t, "diameter"),
 			PropellerInertia:  rapid.Float64Range(0, 1).Draw(t, "inertia"),
+			TipForward:        param.Known(rapid.Float64Range(-0.1, 0.5).Draw(t, "forward")),
+			TipShift:          param.Known(rapid.Float64Range(0, 0.5).Draw(t, "shift")),
 			PropellerSpeed:    param.Known(rapid.Float64Range(0, 600).Draw(t, "speed")),
 		})
 		anyspec.Finite(t, "result", r)

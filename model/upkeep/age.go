@@ -69,3 +69,33 @@ func (a Age) Best() param.Slot {
 	}
 	return param.Slot{}
 }
+
+// worth is the share above the least cost from which another age is worth a
+// change.
+const worth = 0.05
+
+// around are the ages on both sides of the best between which the cost stays
+// within worth of the least, s. late is empty where running to failure does too.
+func (a Age) around(best float64) (early, late param.Slot) {
+	limit := (1 + worth) * a.Rate(best)
+	early = a.crossing(limit, 0, best)
+	if a.RunRate() > limit {
+		late = a.crossing(limit, latest*a.Scale, best)
+	}
+	return early, late
+}
+
+// crossing is the age between one that costs more than a limit and one that
+// costs less at which the cost meets it, s. Halving finds it to a part in a
+// million of the scale.
+func (a Age) crossing(limit, dear, cheap float64) param.Slot {
+	const halvings = 24
+	for range halvings {
+		if middle := (dear + cheap) / 2; a.Rate(middle) > limit {
+			dear = middle
+		} else {
+			cheap = middle
+		}
+	}
+	return param.Finite(cheap)
+}

@@ -23,12 +23,12 @@ type scheduled struct {
 	parts, labour, stands, interval float64
 }
 
-// longest is the most changes that one line holds; a line beyond it would be
+// longest is the most changes that one line lists; a line beyond it would be
 // of no use to anybody.
 const longest = 20000
 
-// line lays out whole changes until the horizon. One that falls due at the
-// horizon itself is left to the next owner.
+// line lists whole changes until the horizon, at most longest of them. One that
+// falls due at the horizon itself is left to the next owner.
 func line(items []scheduled, horizon float64) []Change {
 	count := 0
 	for i := range items {
@@ -53,11 +53,25 @@ func line(items []scheduled, horizon float64) []Change {
 	return changes
 }
 
+// rounding is how near a horizon an interval's multiple counts as due at it.
+const rounding = 1e-9
+
 // times is how often the part is changed before the horizon.
 func (s *scheduled) times(horizon float64) int {
-	if !(s.interval > 0) || s.parts+s.labour+s.stands <= 0 {
+	if !s.kept() {
 		return 0
 	}
-	const rounding = 1e-9
-	return max(0, int(math.Min(longest, math.Ceil(horizon/s.interval*(1-rounding))))-1)
+	const most = 1e9 // keeps an interval of nothing countable
+	return max(0, int(math.Min(most, math.Ceil(horizon/s.interval*(1-rounding))))-1)
 }
+
+// due reports whether the part falls due at the horizon itself.
+func (s *scheduled) due(horizon float64) bool {
+	if !s.kept() || !(horizon > 0) {
+		return false
+	}
+	whole := math.Round(horizon / s.interval)
+	return math.Abs(horizon/s.interval-whole) <= rounding*whole
+}
+
+func (s *scheduled) kept() bool { return s.interval > 0 && s.parts+s.labour+s.stands > 0 }

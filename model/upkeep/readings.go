@@ -21,9 +21,11 @@ func (r *Result) Readings() []reading.Reading {
 	}
 	rs := []reading.Reading{
 		r.solved("upkeep.cost_per_hour", "Cost per hour", hourly, unit.CurrencyPerHour).
-			How("fuel, oil, parts and labour until the horizon over its running time; changes counted whole").Source(source),
+			How("fuel, oil, parts and labour until the horizon over its running time; changes counted whole, those due exactly at the horizon go to the next owner: see Due at the horizon").Source(source),
 		r.solved("upkeep.horizon_cost", "Cost until the horizon", r.Total(), unit.Currency).
 			How("fuel, oil, parts and labour, changes counted whole").Source(source),
+		r.solved("upkeep.horizon_due", "Due at the horizon", r.Due, unit.Currency).
+			How("parts and labour of the changes due exactly at the horizon; in no other figure but the long run's").Source(source),
 		r.solved("upkeep.horizon_with_drive", "Horizon's cost with drive bought", r.Total()+r.DrivePrice, unit.Currency).
 			How("what one drive or another costs to buy and to keep").Source(source),
 		r.solved("upkeep.fuel_cost", "Fuel and oil until the horizon", r.FuelCost, unit.Currency).
@@ -34,10 +36,10 @@ func (r *Result) Readings() []reading.Reading {
 			How("time of the changes × labour rate, without the drive's").Source(source),
 		r.solved("upkeep.downtime", "Standing time until the horizon", r.Stands, unit.Hour).
 			How("time of all changes, one after the other").Source(source),
-		r.solved("upkeep.changes", "Changes until the horizon", float64(len(r.Changes)), unit.Count).
-			How("whole changes of all parts").Source(source),
+		r.solved("upkeep.changes", "Changes until the horizon", float64(r.Count), unit.Count).
+			How(r.listed()).Source(source),
 		r.solved("upkeep.dearest_year", "Dearest year", r.Dearest, unit.Currency).
-			How("fuel of a year and the changes that fall into the dearest").Source(source),
+			How("fuel of a year and the changes that fall into the dearest" + r.cut()).Source(source),
 		r.solved("upkeep.steady_cost_per_hour", "Cost per hour in the long run", r.Steady, unit.CurrencyPerHour).
 			How("each change by its share, without a horizon").Source(source),
 		r.solved("upkeep.mean_fuel", "Mean fuel in use", r.MeanFlow, unit.LitrePerHour).
@@ -68,11 +70,44 @@ func (a *Advice) readings(key, label string) []reading.Reading {
 		return reading.OfSlot("upkeep."+key+noun, label+text, s, u, why).Source(barlow)
 	}
 	return []reading.Reading{
-		of("_best_interval", ", best interval", a.Best, unit.Hour).How("age of a planned change at which planned changes and failures together cost least"),
+		of("_best_interval", ", best interval", a.Best, unit.Hour).How("age of a planned change at which planned changes and failures together cost least" + a.flat()),
 		of("_rate_as_set", ", cost as set", a.AtSet, unit.CurrencyPerHour).Lower().How("planned changes and failures expected at the interval set"),
 		of("_rate_at_best", ", cost at best", a.AtBest, unit.CurrencyPerHour).Lower().How("planned changes and failures expected at the best interval"),
 		of("_rate_unplanned", ", run to failure", a.Running, unit.CurrencyPerHour).Lower().How("failures expected without planned changes"),
 	}
+}
+
+// listed says whether the list of changes holds them all.
+func (r *Result) listed() string { return "whole changes of all parts" + r.cut() }
+
+func (r *Result) cut() string {
+	if r.Count > len(r.Changes) {
+		return "; the list of changes ends after " + unit.Count.Text(float64(len(r.Changes))) + ", and the dearest year is looked for in it"
+	}
+	return ""
+}
+
+// flat says between which ages the cost hardly changes.
+func (a *Advice) flat() string {
+	if !a.Earliest.Known {
+		return ""
+	}
+	s := "; " + unit.Percent.Text(worth) + " dearer at most "
+	if !a.Latest.Known {
+		return s + "from " + unit.Hour.Text(a.Earliest.Value) + " on, without end"
+	}
+	return s + "from " + unit.Hour.Text(a.Earliest.Value) + " to " + unit.Hour.Text(a.Latest.Value)
+}
+
+// check holds the cost at the interval set against that at the best.
+func (a *Advice) check(key, label string) reading.Check {
+	way := "lengthen"
+	if a.Set > a.Best.Value {
+		way = "shorten"
+	}
+	return reading.AtMost(key, label, a.AtSet.Value, (1+worth)*a.AtBest.Value, 0, unit.CurrencyPerHour).Warn().
+		Source(barlow + "; the limit is the cost at the best interval and " + unit.Percent.Text(worth)).
+		Advice(way + " the interval of this part towards " + unit.Hour.Text(a.Best.Value) + a.flat() + ". Or look at its life data again")
 }
 
 // Checks holds the profile and the intervals against what they should be.
@@ -92,9 +127,8 @@ func (r *Result) Checks() []reading.Check {
 		{"upkeep.big_end_interval", "Big end, interval", &r.BigEnd},
 		{"upkeep.drive_interval", "Drive's part, interval", &r.Drive},
 	} {
-		if a.advice.Best.Known {
-			cs = append(cs, reading.AtMost(a.key, a.label, a.advice.Set, a.advice.Best.Value, 0, unit.Hour).Warn().Source(barlow).
-				Advice("shorten the interval of this part to its best interval, or look at its life data again"))
+		if a.advice.Best.Known && a.advice.AtSet.Known && a.advice.AtBest.Known {
+			cs = append(cs, a.advice.check(a.key, a.label))
 		}
 	}
 	return cs

@@ -22,7 +22,10 @@ type Advice struct {
 	AtSet   param.Slot // expected cost at the interval set, money/s
 	AtBest  param.Slot
 	Running param.Slot // run to failure
-	Why     string     // why there is no best age
+	// Ages between which the cost is at most Worth above the best, s. Latest is
+	// empty where any later one is.
+	Earliest, Latest param.Slot
+	Why              string // why there is no best age
 }
 
 // Result is what a machine costs until the horizon.
@@ -33,12 +36,14 @@ type Result struct {
 	FuelCost   float64 // money, with oil
 	PartsCost  float64
 	LabourCost float64
-	Stands     float64 // s
-	Steady     float64 // money/s in the long run, changes counted by shares
-	Dearest    float64 // cost of the dearest year, money
-	DrivePrice float64 // money
-	Changes    []Change
-	ShareLeft  float64 // of the time for level flight
+	Stands     float64  // s
+	Steady     float64  // money/s in the long run, changes counted by shares
+	Dearest    float64  // cost of the dearest year, money
+	DrivePrice float64  // money
+	Changes    []Change // listed; fewer than Count where the list is cut
+	Count      int      // of changes before the horizon
+	Due        float64  // cost of the changes due at the horizon itself, money
+	ShareLeft  float64  // of the time for level flight
 
 	TopEnd, BigEnd, Drive Advice
 }
@@ -58,8 +63,9 @@ func Keep(u Use, s *Spec, m Machine) Result {
 			r.Steady += (it.parts + it.labour) / it.interval
 		}
 	}
+	r.add(items)
 	r.Changes = line(items, r.Hours)
-	r.add(u)
+	r.findDearest(u)
 	r.TopEnd = s.TopEndLife.advise(s.TopEnd.Interval, s.TopEnd.Price+s.TopEnd.Labour*u.LabourRate)
 	r.BigEnd = s.BigEndLife.advise(s.BigEnd.Interval, s.BigEnd.Price+s.BigEnd.Labour*u.LabourRate)
 	r.Drive = s.DriveLife.advise(m.Drive.ChangeInterval, m.Drive.ChangeCost)
@@ -89,8 +95,23 @@ func (s *Spec) scheduled(u Use, m Machine) []scheduled {
 	return items
 }
 
-// add sums the line up, and finds its dearest year.
-func (r *Result) add(u Use) {
+// add sums up all changes before the horizon, and those due at it.
+func (r *Result) add(items []scheduled) {
+	for i := range items {
+		it := &items[i]
+		n := it.times(r.Hours)
+		r.Count += n
+		r.PartsCost += float64(n) * it.parts
+		r.LabourCost += float64(n) * it.labour
+		r.Stands += float64(n) * it.stands
+		if it.due(r.Hours) {
+			r.Due += it.parts + it.labour
+		}
+	}
+}
+
+// findDearest goes along the line by years.
+func (r *Result) findDearest(u Use) {
 	fuel := 0.0
 	if r.Hours > 0 {
 		fuel = r.FuelCost / r.Hours * u.HoursPerYear
@@ -98,9 +119,6 @@ func (r *Result) add(u Use) {
 	year, sum := 0, 0.0
 	for i := range r.Changes {
 		c := &r.Changes[i]
-		r.PartsCost += c.Parts
-		r.LabourCost += c.Labour
-		r.Stands += c.Stands
 		if y := int(c.At / u.HoursPerYear); y != year {
 			year, sum = y, 0
 		}
@@ -129,5 +147,6 @@ func (l Life) advise(interval, planned float64) Advice {
 		return a
 	}
 	a.AtBest = param.Finite(age.Rate(a.Best.Value))
+	a.Earliest, a.Latest = age.around(a.Best.Value)
 	return a
 }

@@ -67,31 +67,35 @@ func (s *Spec) Params() []param.Param {
 		item       *Item
 		key, label string
 		help       string
+		// What is usual: price in money, labour and interval in hours.
+		price, labour, interval [2]float64
 	}{
-		{&s.Plug, "plug", "Spark plug", "worn gap and fouling"},
-		{&s.Reed, "reed", "Reed valve", "chipped or frayed petals; 0 price and labour where there is none"},
-		{&s.Packing, "packing", "Exhaust packing", "silencer wool, springs and joints"},
-		{&s.TopEnd, "top_end", "Piston and ring", "with pin and needle bearing"},
-		{&s.BigEnd, "big_end", "Big end and mains", "crank apart and back together"},
-		{&s.Mounts, "mounts", "Rubber mounts", "all of them; they also age by the calendar"},
-		{&s.Propeller, "propeller", "Propeller", "strikes and repairs come when they come; give the running time that one lasts on average"},
+		{&s.Plug, "plug", "Spark plug", "worn gap and fouling", band(4, 20), band(0.1, 0.4), band(15, 50)},
+		{&s.Reed, "reed", "Reed valve", "chipped or frayed petals; 0 price and labour where there is none", band(20, 90), band(0.4, 1.5), band(50, 200)},
+		{&s.Packing, "packing", "Exhaust packing", "silencer wool, springs and joints", band(8, 40), band(0.5, 2), band(25, 100)},
+		{&s.TopEnd, "top_end", "Piston and ring", "with pin and needle bearing", band(80, 300), band(2, 5), band(80, 250)},
+		{&s.BigEnd, "big_end", "Big end and mains", "crank apart and back together", band(200, 700), band(5, 14), band(200, 500)},
+		{&s.Mounts, "mounts", "Rubber mounts", "all of them; they also age by the calendar", band(25, 120), band(0.8, 3), band(50, 200)},
+		{&s.Propeller, "propeller", "Propeller", "strikes and repairs come when they come; give the running time that one lasts on average", band(120, 600), band(0.2, 1), band(100, 400)},
 	} {
 		ps = append(ps,
 			param.Number(&it.item.Price, it.key+"_price", it.label+", price", unit.Currency).
-				Within(0, 5000).Typical(5, 500).From(invented).Help(it.help),
+				Within(0, 5000).Typical(it.price[0], it.price[1]).From(invented).Help(it.help),
 			param.Number(&it.item.Labour, it.key+"_labour", it.label+", labour", unit.Hour).
-				Within(0, 60).Typical(0.2, 10).From("estimate").Help("of one change; the machine stands still meanwhile"),
+				Within(0, 60).Typical(it.labour[0], it.labour[1]).From("estimate").Help("of one change; the machine stands still meanwhile"),
 			param.Number(&it.item.Interval, it.key+"_interval", it.label+", interval", unit.Hour).
-				Within(5, 5000).Typical(20, 500).From(practice).Help("running time between changes; the maker's figure where there is one"))
+				Within(5, 5000).Typical(it.interval[0], it.interval[1]).From(practice).Help("running time between changes; the maker's figure where there is one"))
 	}
 	ps = append(ps,
 		param.Number(&s.DriveLabour, "drive_labour", "Drive, time of one change", unit.Hour).
-			Within(0, 60).Typical(0.3, 3).From("estimate").Help("standing time only: what the change costs is set with the drive"),
+			Within(0, 60).Typical(0.3, 3).From("estimate").Help("standing time only: what the change costs, work and all, is set with the drive in money and does not follow Labour rate"),
 		param.Table(func() [][]float64 { return copied(s.Others) }, func(rows [][]float64) { s.Others = copied(rows) }, "others", "Other parts",
 			param.Column{Label: "price", Unit: unit.Currency, Min: 0, Max: 5000}, param.Column{Label: "labour", Unit: unit.Hour, Min: 0, Max: 60},
 			param.Column{Label: "interval", Unit: unit.Hour, Min: 5, Max: 5000}).Help("one row a part: price, labour, interval"))
 	return append(ps, s.lives()...)
 }
+
+func band(low, high float64) [2]float64 { return [2]float64{low, high} }
 
 func (s *Spec) lives() []param.Param {
 	var ps []param.Param

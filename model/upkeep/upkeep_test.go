@@ -78,7 +78,13 @@ func TestChangesAreWholeAndInOrder(t *testing.T) {
 	if r := Keep(u, &s, m); len(r.Changes) != 1 {
 		t.Errorf("%d changes within 300 h by 150 h", len(r.Changes))
 	}
+	if r := Keep(u, &s, m); r.Due != 150 || r.PartsCost != 150 {
+		t.Errorf("%g due at the horizon, %g before it", r.Due, r.PartsCost)
+	}
 	u.HoursPerYear = hours(60.1)
+	if r := Keep(u, &s, m); r.Due != 0 {
+		t.Errorf("%g due at the horizon of 300.5 h", r.Due)
+	}
 	if r := Keep(u, &s, m); len(r.Changes) != 2 {
 		t.Errorf("%d changes within 300.5 h by 150 h", len(r.Changes))
 	}
@@ -132,16 +138,60 @@ func TestAdviceNeedsLifeData(t *testing.T) {
 	if got := unit.Hour.From(r.TopEnd.Best.Value); math.Abs(got-100) > 1 {
 		t.Errorf("best at %g h, want about 100", got)
 	}
-	past := false
-	for _, c := range r.Checks() {
-		past = past || c.Key == "upkeep.top_end_interval" && c.Past
+	if got := intervalCheck(t, r); !got.Past || !strings.Contains(got.Cure, "shorten") {
+		t.Errorf("150 h is past the best interval: %s, %s", got.Verdict, got.Cure)
 	}
-	if !past {
-		t.Error("150 h is past the best interval and no check says so")
+	early := s
+	early.TopEnd.Interval = hours(30)
+	if got := intervalCheck(t, Keep(u, &early, flown())); !got.Past || !strings.Contains(got.Cure, "lengthen") {
+		t.Errorf("30 h is far before the best interval: %s, %s", got.Verdict, got.Cure)
+	}
+	near := s
+	near.TopEnd.Interval = r.TopEnd.Best.Value * 1.1
+	if got := intervalCheck(t, Keep(u, &near, flown())); got.Verdict != reading.Holds {
+		t.Errorf("a tenth past the best costs little: %s", got.Text())
 	}
 	s.TopEndLife.Shape = param.Known(0.9)
 	if r := Keep(u, &s, flown()); r.TopEnd.Best.Known || !strings.Contains(r.TopEnd.Why, "fails") {
 		t.Errorf("a part that does not wear out: %+v", r.TopEnd)
+	}
+}
+
+func intervalCheck(t *testing.T, r Result) reading.Check {
+	t.Helper()
+	return anyspec.Check(t, r.Checks(), "upkeep.top_end_interval")
+}
+
+// At both ends of the range the cost is a twentieth above the best, within it
+// less; a part that may as well run to failure has no late end.
+func TestRangeOfGoodAges(t *testing.T) {
+	a := Age{Shape: 3, Scale: 200, Planned: 240, Failed: 1200}
+	best := a.Best().Value
+	early, late := a.around(best)
+	if !early.Known || !late.Known || !(early.Value < best && best < late.Value) {
+		t.Fatalf("%+v to %+v about %g", early, late, best)
+	}
+	for _, age := range []float64{early.Value, late.Value} {
+		if got := a.Rate(age) / a.Rate(best); math.Abs(got-1.05) > 1e-3 {
+			t.Errorf("%g h costs %g of the best", age, got)
+		}
+	}
+	a.Failed = 260
+	if _, late := a.around(a.Best().Value); late.Known {
+		t.Errorf("a failure hardly dearer than a change: late end at %g", late.Value)
+	}
+}
+
+// A list that is cut says so, and the sums are those of all changes.
+func TestCutListStillAddsUp(t *testing.T) {
+	u, s, m := DefaultUse(), only(func(*Spec) {}), flown()
+	m.Drive.ChangeInterval = hours(300.0 / 30000)
+	r := Keep(u, &s, m)
+	if len(r.Changes) != longest || r.Count != 29999 || r.PartsCost != 29999*55 {
+		t.Errorf("%d listed of %d for %g", len(r.Changes), r.Count, r.PartsCost)
+	}
+	if x, _ := reading.Find(r.Readings(), "upkeep.changes"); !strings.Contains(x.Method, "ends after 20000") {
+		t.Errorf("%s", x.Method)
 	}
 }
 

@@ -39,7 +39,7 @@ func (u *Use) Params() []param.Param {
 		param.Number(&u.IdleShare, "idle_share", "Share of time at idle", unit.Percent).
 			Within(0, 50).Typical(5, 20).From(invented).Help("warming up, waiting and gliding with the engine running"),
 		param.Number(&u.ClimbShare, "climb_share", "Share of time in full climb", unit.Percent).
-			Within(0, 50).Typical(10, 35).From(invented).Help("full throttle at trim speed; what is left is level flight"),
+			Within(0, 50).Typical(10, 35).From(invented).Help("full throttle at trim speed; what is left is level flight. For cost and fuel; a belt's life goes by the shares of time set with the belt"),
 		param.Number(&u.FuelPrice, "fuel_price", "Fuel price by the litre", unit.Currency).
 			Within(0, 10).Typical(1, 3).From(invented).Help("in the study's currency"),
 		param.Number(&u.OilPrice, "oil_price", "Oil price by the litre", unit.Currency).
@@ -47,7 +47,7 @@ func (u *Use) Params() []param.Param {
 		param.Number(&u.FuelPerOil, "fuel_per_oil", "Litres of fuel to one of oil", unit.One).
 			Within(10, 200).Typical(30, 80).From(practice).Help("the mixture of a two-stroke; the engine maker's figure where there is one"),
 		param.Number(&u.LabourRate, "labour_rate", "Labour rate", unit.CurrencyPerHour).
-			Within(0, 300).Typical(0, 60).From(invented).Help("0 where the owner's own work is not counted"),
+			Within(0, 300).Typical(0, 60).From(invented).Help("0 where the owner's own work is not counted; the drive's change does not follow it: its work is set with the drive, in money"),
 	}
 }
 

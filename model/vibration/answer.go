@@ -56,16 +56,11 @@ func (b *body) weigh(v *vector) vector {
 		b.roll*v[3] - b.rollYaw*v[5], b.pitch * v[4], b.yaw*v[5] - b.rollYaw*v[3]}
 }
 
-// crossing is how far a point at r swings, m, while a wave dwells at a mode's
-// own speed: the steady swing, which a quick passage does not reach.
-func (s *system) crossing(k int, w wave, r place) float64 {
+// crossing is how much of a mode swings while a wave dwells at that mode's own
+// speed: the steady answer, over the mode's shape.
+func (s *system) crossing(k int, w wave) float64 {
 	m := &s.modes[k]
-	drive := math.Hypot(m.shape.dot(&w.cos), m.shape.dot(&w.sin))
-	if !(s.damping > 0) {
-		return math.Inf(1)
-	}
-	d := m.shape.at(r)
-	return drive / (2 * s.damping * m.speed * m.speed) * math.Sqrt(d.x*d.x+d.y*d.y+d.z*d.z)
+	return math.Hypot(m.shape.dot(&w.cos), m.shape.dot(&w.sin)) / (2 * s.damping * m.speed * m.speed)
 }
 
 // force is the size of the force in a swing, N: the root of the squares of its

@@ -29,8 +29,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	cs = append(cs,
 		reading.AtLeast("vibration.tip_clearance", "Tip clearance after sag", r.TipLeft, r.TipAsked, marginAsked, unit.Millimetre).
 			Source("Tip clearance asked after sag, as set; estimate").Advice(stiffer+", raise Guard diameter or lower the propeller's Diameter"),
-		reading.AtLeast("vibration.guard_ahead", "Blades clear the guard ahead", r.AheadLeft, r.TipAsked, marginAsked, unit.Millimetre).Warn().
-			Source("Tip clearance asked after sag, as set; the guard's plane is that of its centre of gravity").Advice(stiffer+", or raise Guard ahead of propeller plate"),
+		r.aheadCheck(marginAsked),
 		reading.AtLeast("vibration.near_mode", "First two orders keep off a mode", r.NearMode, clearOf, marginAsked, unit.Percent).Warn().
 			Source("estimate").Advice(softer+", or another standing speed"),
 		r.idleCheck())
@@ -39,6 +38,17 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	}
 	return append(cs, reading.AtMost("vibration.isolation", "Mounts isolate the frame", r.PassedFirst, r.PassedAllowed, marginAsked, unit.Percent).Warn().
 		Source("Shaking that may reach the frame, as set; estimate").Advice(softer))
+}
+
+// aheadCheck fails where the blades reach the guard; short of what is asked it
+// is thin.
+func (r Result) aheadCheck(marginAsked float64) reading.Check {
+	c := reading.AtLeast("vibration.guard_ahead", "Blades clear the guard ahead", r.AheadLeft, r.TipAsked, marginAsked, unit.Millimetre).
+		Source("Tip clearance asked after sag, as set; the guard's plane is that of its centre of gravity").Advice(stiffer + ", or raise Guard ahead of propeller plate")
+	if r.AheadLeft < 0 {
+		return c
+	}
+	return c.Warn()
 }
 
 // idleCheck asks that idling stays clear of the fastest mode.

@@ -58,10 +58,10 @@ func TestPassageMeetsAMode(t *testing.T) {
 	met := false
 	for _, hz := range r.Modes {
 		for order := 1.0; order <= 2; order++ {
-			met = met || math.Abs(2*math.Pi*hz/order-r.SwingSpeed) < 1e-9
+			met = met || math.Abs(2*math.Pi*hz/order-r.Passage.HubSpeed) < 1e-9
 		}
 	}
-	if !met || !(r.Swing > 0) || r.SwingSpeed >= d.Working {
-		t.Errorf("swing of %g m at %g rad/s", r.Swing, r.SwingSpeed)
+	if !met || !(r.Passage.Hub > 0) || r.Passage.HubSpeed >= d.Working {
+		t.Errorf("swing of %g m at %g rad/s", r.Passage.Hub, r.Passage.HubSpeed)
 	}
 }

@@ -45,7 +45,7 @@ func (r Result) passing() []reading.Reading {
 			How("root of the squares of its parts along the axes").Source(rigid),
 		r.shaking("vibration.passed_second", "Force twice a turn on the frame", r.SecondForce, unit.Newton).Lower().
 			How("root of the squares of its parts along the axes").Source(rigid),
-		r.held("vibration.firing_couple", "Firing couple on the engine", r.FiringCouple, unit.NewtonMetre).Lower().
+		r.solved("vibration.firing_couple", "Firing couple on the engine", r.FiringCouple, unit.NewtonMetre).Lower().
 			How("first harmonic of the crank's torque; the propeller is taken to turn evenly").Source("the engine's pulsation"),
 		r.held("vibration.firing_passed", "Firing couple on the frame", r.FiringPassed, unit.Percent).Lower().
 			How("couple in the mounts over the firing couple, at the standing speed").Source(rigid),
@@ -53,10 +53,14 @@ func (r Result) passing() []reading.Reading {
 			How("modes below the idle speed, crossed at each start and stop").Source(rigid),
 		r.held("vibration.crossed_running", "Modes crossed from idle up", float64(r.Crossed[1]), unit.Count).Lower().
 			How("modes between the idle and the standing speed").Source(rigid),
-		r.shaking("vibration.passage_swing", "Hub's swing while crossing a mode", r.Swing, unit.Millimetre).Lower().
-			How("largest steady swing of the propeller plate below the standing speed; a quick passage stays below it").Source(rigid),
-		r.shaking("vibration.passage_speed", "Crank speed of that swing", r.SwingSpeed, unit.RPM).
-			How("where the first or second order meets the mode").Source(rigid),
+		r.shaking("vibration.passage_swing", "Hub's swing while crossing a mode", r.Passage.Hub, unit.Millimetre).Lower().
+			How("largest steady swing of the propeller plate below the standing speed; a quick passage stays below it; " + r.counted()).Source(rigid),
+		r.shaking("vibration.passage_speed", "Crank speed of that swing", r.Passage.HubSpeed, unit.RPM).
+			How("where an order up to the second meets the mode; " + r.counted()).Source(rigid),
+		r.shaking("vibration.passage_in_plane", "Tips' swing across, crossing", r.Passage.InPlane, unit.Millimetre).Lower().
+			How("the plate's largest swing across the thrust axis while crossing a mode; " + r.counted()).Source(rigid),
+		r.shaking("vibration.passage_axial", "Tips' swing along, crossing", r.Passage.Axial, unit.Millimetre).Lower().
+			How("the plate's swing along the thrust axis and radius × rocking of the disc, the largest of the modes; " + r.counted()).Source(rigid),
 	}
 }
 
@@ -69,10 +73,26 @@ func (r Result) sagging() []reading.Reading {
 		r.held("vibration.tilt", "Propeller disc tilts", r.Tilt, unit.Degree).Lower().How(loads).Source(rigid),
 		r.held("vibration.twist", "Engine twists in its mounts", r.Twist, unit.Degree).How("the air's torque on the propeller, about the thrust axis").Source(rigid),
 		r.held("vibration.tip_left", "Tip clearance left after sag", r.TipLeft, unit.Millimetre).Higher().
-			How("tip to guard at rest less the plate's way and its swing while crossing a mode").Source(rigid),
+			How("tip to guard at rest less the plate's way" + r.swung(" and its swing across while crossing a mode")).Source(rigid),
 		r.held("vibration.ahead_left", "Clearance ahead of the tips left", r.AheadLeft, unit.Millimetre).Higher().
-			How("guard's plane ahead of the plate less the plate's way forward, the tilt at the tip and the swing").Source(rigid),
+			How("guard's plane ahead of the plate less the plate's way forward and the tilt at the tip" + r.swung(", and swing and rocking while crossing a mode")).Source(rigid),
 	}
+}
+
+// swung says whether a clearance is less the swing while crossing a mode.
+func (r Result) swung(text string) string {
+	if r.Solved && !r.Single {
+		return "; the swing while crossing a mode is not in it: " + several
+	}
+	return text + "; " + r.counted()
+}
+
+// counted says what shakes the body on its way through the modes.
+func (r Result) counted() string {
+	if r.Passage.Pulses {
+		return "inertia forces and the torque pulses without load"
+	}
+	return "inertia forces alone, without torque pulses"
 }
 
 func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {

@@ -26,9 +26,10 @@ type Duty struct {
 
 	Cylinders                       int
 	Reciprocating, CrankRadius, Rod float64
-	CrankSign                       float64 // +1 turns clockwise seen from behind
-	Working, Idle                   float64 // crank speeds, rad/s
-	Pulsation                       part.Pulsation
+	CrankSign                       float64        // +1 turns clockwise seen from behind
+	Working, Idle                   float64        // crank speeds, rad/s
+	Pulsation                       part.Pulsation // at full throttle standing
+	Crank                           part.Crank     // its pulses at other speeds; nil where not known
 }
 
 // Result is how the machine shakes.
@@ -47,13 +48,14 @@ type Result struct {
 	FiringCouple  float64           // about the thrust axis, N·m
 	FiringPassed  float64           // share
 	Crossed       [2]int            // modes that the first order crosses: below idle, from idle up
-	Swing         float64           // of the propeller's hub while starting, m
-	SwingSpeed    float64           // crank speed of it, rad/s
+	Passage       Passage           // while the engine runs up through the modes
 	HubForward    float64           // of the plate under all loads, m
 	HubDrop       float64           // m
 	HubAside      float64           // to the right, m
 	Tilt          float64           // of the disc, rad
 	Twist         float64           // about the thrust axis, rad
+	TipShift      float64           // of the tips across the thrust axis: sag and passage, m
+	TipForward    float64           // of the foremost tip along it: sag, tilt and passage, m
 	TipLeft       float64           // m
 	AheadLeft     float64           // m
 	TipAsked      float64           // m
@@ -68,6 +70,13 @@ func Swing(s *Spec, d Duty) Result {
 	sys := system{body: gather(d.Parts), damping: s.Damping}
 	mounts := s.mounts(&d, sys.body.centre)
 	r.Mass = sys.body.mass
+	cylinder := Cylinder{d.Reciprocating, d.CrankRadius, d.Rod, s.Counterweight}
+	if r.Single {
+		r.Shake = cylinder.At(d.Working)
+	}
+	if d.Pulsation.Count > 0 {
+		r.FiringCouple = d.Pulsation.Harmonics[0].Amplitude()
+	}
 	sys.modes, r.Held = sys.body.modes(mounts)
 	if !r.Held {
 		return r
@@ -78,8 +87,13 @@ func Swing(s *Spec, d Duty) Result {
 	for k := range sys.modes {
 		r.Modes[k] = sys.modes[k].speed / (2 * math.Pi)
 	}
-	r.shaken(&sys, s, &d)
-	r.sag(&sys, &d)
+	r.fire(&sys, &d)
+	r.count(&sys, &d)
+	if r.Single {
+		r.shaken(&sys, &d)
+		r.Passage = sys.passage(s, &d, cylinder)
+	}
+	r.sag(&sys, s, &d)
 	return r
 }
 
@@ -92,33 +106,14 @@ func (s *Spec) mounts(d *Duty, centre place) []mount {
 	return found
 }
 
-// shaken finds what of the shaking reaches the frame.
-func (r *Result) shaken(sys *system, s *Spec, d *Duty) {
-	cylinder := Cylinder{d.Reciprocating, d.CrankRadius, d.Rod, s.Counterweight}
-	r.Shake = cylinder.At(d.Working)
+// shaken finds what of the inertia forces reaches the frame.
+func (r *Result) shaken(sys *system, d *Duty) {
 	first, second := d.waves(r.Shake, sys.body.centre)
 	if through := sys.passed(first, d.Working); first.force() > 0 {
 		r.FirstForce, r.PassedFirst = through.force(), through.force()/first.force()
 	}
 	through := sys.passed(second, 2*d.Working)
 	r.SecondForce = through.force()
-	r.fire(sys, d)
-	r.count(sys, d)
-	for k := range sys.modes {
-		for order := 1.0; order <= 2; order++ {
-			speed := sys.modes[k].speed / order
-			if speed >= d.Working {
-				continue
-			}
-			w, second := d.waves(cylinder.At(speed), sys.body.centre)
-			if order == 2 {
-				w = second
-			}
-			if swing := sys.crossing(k, w, d.hub(sys.body.centre)); swing > r.Swing {
-				r.Swing, r.SwingSpeed = swing, speed
-			}
-		}
-	}
 }
 
 // waves are the shaking once and twice a turn as forces on the body.
@@ -135,18 +130,20 @@ func (d *Duty) waves(k Shake, centre place) (first, second wave) {
 	return wave{cos: along(k.Along), sin: across}, wave{cos: along(k.Second)}
 }
 
-// fire finds the couple of the firing order about the thrust axis and its share
-// that reaches the frame. The propeller is taken to turn evenly.
+// fire finds what share of the firing order's couple about the thrust axis
+// reaches the frame. The propeller is taken to turn evenly.
 func (r *Result) fire(sys *system, d *Duty) {
-	if d.Pulsation.Count == 0 {
+	if !(r.FiringCouple > 0) {
 		return
 	}
 	h := d.Pulsation.Harmonics[0]
-	w := wave{cos: vector{3: d.CrankSign * h.Cos}, sin: vector{3: d.CrankSign * h.Sin}}
-	r.FiringCouple = h.Amplitude()
-	if through := sys.passed(w, h.Order*d.Working); r.FiringCouple > 0 {
-		r.FiringPassed = math.Sqrt(square(through[3])+square(through[4])+square(through[5])) / r.FiringCouple
-	}
+	through := sys.passed(d.couple(h), h.Order*d.Working)
+	r.FiringPassed = math.Sqrt(square(through[3])+square(through[4])+square(through[5])) / r.FiringCouple
+}
+
+// couple is what a harmonic of the crank's torque does to the body.
+func (d *Duty) couple(h part.Harmonic) wave {
+	return wave{cos: vector{3: d.CrankSign * h.Cos}, sin: vector{3: d.CrankSign * h.Sin}}
 }
 
 // count tells which modes the first order crosses on its way up, and how near
@@ -173,15 +170,19 @@ func (d *Duty) hub(centre place) place { return place{d.Plate, 0, d.PropellerAxi
 // sag finds where weight, thrust and torque move the propeller. Thrust pulls
 // forward; the air's torque on the propeller is all that turns the body from
 // outside.
-func (r *Result) sag(sys *system, d *Duty) {
+func (r *Result) sag(sys *system, s *Spec, d *Duty) {
 	hub := d.hub(sys.body.centre)
 	load := push(place{0, 0, -sys.body.mass * unit.StandardGravity}, place{})
 	load.add(push(place{-d.Thrust, 0, 0}, hub))
 	load.add(vector{3: d.Torque})
 	q := sys.shift(load)
+	for i := range q {
+		q[i] /= s.StaticShare
+	}
 	moved := q.at(hub)
 	r.HubForward, r.HubAside, r.HubDrop = -moved.x, moved.y, -moved.z
 	r.Tilt, r.Twist = math.Hypot(q[4], q[5]), q[3]
-	r.TipLeft = d.TipGap - math.Hypot(moved.y, moved.z) - r.Swing
-	r.AheadLeft = d.GuardAhead - r.HubForward - d.PropellerRadius*r.Tilt - r.Swing
+	r.TipShift = math.Hypot(moved.y, moved.z) + r.Passage.InPlane
+	r.TipForward = r.HubForward + d.PropellerRadius*r.Tilt + r.Passage.Axial
+	r.TipLeft, r.AheadLeft = d.TipGap-r.TipShift, d.GuardAhead-r.TipForward
 }

@@ -94,7 +94,7 @@ func TestShiftCarriesTheLoad(t *testing.T) {
 // By hand: thrust and torque on a body whose mounts stand about its centre.
 func TestSagByHand(t *testing.T) {
 	s := Default()
-	s.Axial, s.Shear = 100e3, 50e3
+	s.Axial, s.Shear, s.StaticShare = 100e3/0.8, 50e3/0.8, 0.8
 	s.Places = [][]float64{{0, -0.1, -0.1}, {0, 0.1, -0.1}, {0, -0.1, 0.1}, {0, 0.1, 0.1}}
 	d := Duty{Parts: []Part{{10, 0, 0, 0.1, 0.1, 0.1}}, Thrust: 400, Torque: 40, Plate: 0.2, PropellerRadius: 0.6, TipGap: 0.05, GuardAhead: 0.1,
 		Cylinders: 2, Working: 800, Idle: 200}
@@ -167,6 +167,14 @@ func TestMountsInOneLineDoNotHold(t *testing.T) {
 	if c := r.Checks(0.1); len(c) != 1 || c[0].Verdict != reading.Fails {
 		t.Errorf("%+v", c)
 	}
+	held := Default()
+	want := Swing(&held, standing())
+	for _, key := range []string{"vibration.shake_along", "vibration.shake_across", "vibration.shake_second", "vibration.firing_couple"} {
+		got, _ := reading.Find(r.Readings(), key)
+		if firm, _ := reading.Find(want.Readings(), key); !(got.Value > 0) || got.Value != firm.Value {
+			t.Errorf("%s is %s without hold, %s with", key, got.Text(), firm.Text())
+		}
+	}
 	for _, x := range r.Readings() {
 		if x.Key == "vibration.mode_1" && (x.Known() || !strings.Contains(x.Why, "Places of the mounts")) {
 			t.Errorf("%+v", x)
@@ -188,8 +196,8 @@ func TestWhatMountsDo(t *testing.T) {
 	}
 	damped := s.Clone()
 	damped.Damping = 2 * s.Damping
-	if r := Swing(&damped, d); math.Abs(r.Swing/base.Swing-0.5) > 1e-9 || !(r.PassedFirst > base.PassedFirst) {
-		t.Errorf("twice the damping gives %g of the swing", r.Swing/base.Swing)
+	if r := Swing(&damped, d); math.Abs(r.Passage.Hub/base.Passage.Hub-0.5) > 1e-9 || !(r.PassedFirst > base.PassedFirst) {
+		t.Errorf("twice the damping gives %g of the swing", r.Passage.Hub/base.Passage.Hub)
 	}
 	if base.Crossed[0]+base.Crossed[1] != freedoms {
 		t.Errorf("crossed %v", base.Crossed)
@@ -204,6 +212,12 @@ func TestSeveralCylindersAreNotRated(t *testing.T) {
 		if x, _ := reading.Find(r.Readings(), key); x.Known() {
 			t.Errorf("%s is %s", key, x.Text())
 		}
+	}
+	if r.Passage != (Passage{}) {
+		t.Errorf("a swing nobody knows: %+v", r.Passage)
+	}
+	if x, _ := reading.Find(r.Readings(), "vibration.tip_left"); !strings.Contains(x.Method, several) {
+		t.Errorf("tip clearance: %s", x.Method)
 	}
 	if x, _ := reading.Find(r.Readings(), "vibration.mode_1"); !x.Known() {
 		t.Error("the modes do not hang on the cylinders")

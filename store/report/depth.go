@@ -28,7 +28,7 @@ func depthGrid(o model.Outcome) (g grid, ok bool) {
 		return grid{}, false
 	}
 	g = grid{title: o.Variant + ": which piece to thin", head: []string{"piece", "depth", "per cm", "whole depth"},
-		note: "felt mass per cm of the piece's depth, its mass held, and felt mass of its whole depth; the dearest first"}
+		note: "felt mass per cm of the piece's depth, its mass held, and felt mass of its whole depth; the dearest by its whole depth first"}
 	for _, t := range o.Depths {
 		g.rows = append(g.rows, []string{t.Label, unit.Millimetre.Text(t.Depth), unit.KilogramPerCentimetre.Text(t.PerDepth), unit.Kilogram.Text(t.Felt)})
 	}

@@ -20,9 +20,10 @@ func speedGrid(o model.Outcome) (g grid, ok bool) {
 		return grid{}, false
 	}
 	g = grid{
-		title: o.Variant + ": crank speeds at which a belt span is shaken, " + unit.RPM.Number(m.From) + " to " + unit.RPM.Text(m.To) +
+		title: o.Variant + ": crank speeds that set the drive or the mounts swinging, " + unit.RPM.Number(m.From) + " to " + unit.RPM.Text(m.To) +
 			"; | is the standing speed, ! inside a band, " + unit.RPM.Text(m.Working),
 		head: []string{"from", "to", "map", "cause"},
+		note: "crank against propeller, pinion against wheel and the mount modes: " + unit.Percent.Text(model.AroundMode) + " to both sides of where the order meets them, an estimate",
 	}
 	for _, b := range m.Bands {
 		g.rows = append(g.rows, []string{unit.RPM.Number(b.From), unit.RPM.Number(b.To), speedLine(m, b), b.Cause})

@@ -31,13 +31,13 @@ func Splits(w io.Writer, study string, splits []Split, f Format) error {
 
 const cannotTell = "cannot be told: one of the two machines cannot be built"
 
-const splitNote = "from mass: heavier or lighter where it sits, and all of what only one machine has; of which aft: what of it comes from sitting aft of the " +
-	"machines' mean centre of gravity. from place: sits farther aft. by its depth: the same moment as from place, handed to the pieces whose depth " +
-	"or layout moved things. As one point: each machine's mass in its centre of gravity. Every line is exact."
+const splitNote = "mass and depth: what more or less mass does and what sitting deeper or closer does, as in the comparison, where each machine is one " +
+	"point; they sum to the difference. depth is mass added aft, of the machines' mean centre of gravity, and moved aft. by its depth: the same moment as " +
+	"moved aft, handed to the pieces whose depth or layout moved things. Every line is exact."
 
 func splitGrid(s Split) grid {
 	g := grid{title: "Hip moment upright in " + unit.NewtonMetre.Symbol + ", from " + s.From + " to " + s.To + ", piece by piece",
-		head: []string{"piece", "mass", "centre behind back", "depth", "from mass", "of which aft", "from place", "by its depth"}, note: splitNote}
+		head: []string{"piece", "its mass", "centre behind back", "its depth", "mass", "depth", "added aft", "moved aft", "by its depth"}, note: splitNote}
 	if !s.Feel.Known {
 		g.note = cannotTell
 		return g
@@ -49,23 +49,22 @@ func splitGrid(s Split) grid {
 		}
 		return unit.NewtonMetre.Delta(x, f.Total)
 	}
-	for _, q := range f.Pieces {
+	for i := range f.Pieces {
+		q := &f.Pieces[i]
 		if q.FromMass == 0 && q.FromPlace == 0 && q.ByDepth == 0 {
 			continue
 		}
 		g.rows = append(g.rows, []string{q.Label, between(q, q.MassFrom, q.MassTo, unit.Kilogram), between(q, q.PlaceFrom, q.PlaceTo, unit.Millimetre),
-			between(q, q.DepthFrom, q.DepthTo, unit.Millimetre), moment(q.FromMass), moment(q.OfMassAft), moment(q.FromPlace), moment(q.ByDepth)})
+			between(q, q.DepthFrom, q.DepthTo, unit.Millimetre), moment(q.OfMass()), moment(q.OfDepth()), moment(q.OfMassAft), moment(q.FromPlace), moment(q.ByDepth)})
 	}
 	g.rows = append(g.rows,
-		[]string{"sum", "", "", "", moment(f.FromMass), moment(f.OfMassAft), moment(f.FromDepth), moment(f.FromDepth)},
-		[]string{"difference", "", "", "", moment(f.Total), "", "", ""},
-		[]string{"as one point: mass", "", "", "", moment(f.FromMass - f.OfMassAft), "", "", ""},
-		[]string{"as one point: depth", "", "", "", "", "", moment(f.FromDepth + f.OfMassAft), ""})
+		[]string{"sum", "", "", "", moment(f.FromMass - f.OfMassAft), moment(f.FromDepth + f.OfMassAft), moment(f.OfMassAft), moment(f.FromDepth), moment(f.FromDepth)},
+		[]string{"difference", "", "", "", moment(f.Total), "", "", "", ""})
 	return g
 }
 
 // between is a figure of both machines, or of the only one that has the piece.
-func between(q carry.Share, from, to float64, u unit.Unit) string {
+func between(q *carry.Share, from, to float64, u unit.Unit) string {
 	switch {
 	case !q.InFrom:
 		return "- to " + u.Text(to)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"encoding/json"
+	"math"
 	"strings"
 	"testing"
 
@@ -35,7 +36,7 @@ func splitText(t *testing.T, f Format, splits ...Split) string {
 func TestSplitTable(t *testing.T) {
 	for _, f := range []Format{Table, Markdown} {
 		text := splitText(t, f, split())
-		for _, want := range []string{"from A to B", "- to 1.10 kg", "0.200 to -", "330 to 420 mm", "+4.1", "-0.6", "+7.0", "as one point: mass", "+2.6", "+4.4"} {
+		for _, want := range []string{"from A to B", "- to 1.10 kg", "0.200 to -", "330 to 420 mm", "+2.7", "+1.4", "-0.6", "+7.0", "+2.6", "+4.4"} {
 			if !strings.Contains(text, want) {
 				t.Errorf("%s lacks %q:\n%s", f, want, text)
 			}
@@ -59,6 +60,8 @@ func TestSplitData(t *testing.T) {
 			From, Unit, Why string
 			Total           *float64
 			Pieces          []map[string]any
+			OfMass          *float64 `json:"because_of_mass"`
+			OfDepth         *float64 `json:"because_of_depth"`
 		}
 	}
 	if err := json.Unmarshal([]byte(splitText(t, JSON, split(), Split{})), &got); err != nil || got.Study != "Trials" || len(got.Splits) != 2 {
@@ -66,15 +69,31 @@ func TestSplitData(t *testing.T) {
 	}
 	first := got.Splits[0]
 	fan := first.Pieces[1]
-	if *first.Total != 7 || first.Unit != "N·m" || fan["mass_from_kg"] != nil || fan["mass_to_kg"] != 1.1 || fan["depth_to_mm"] != 45.0 || fan["by_its_depth"] != 3.0 {
+	if *first.Total != 7 || first.Unit != "N·m" || fan["mass_from_kg"] != nil || fan["mass_to_kg"] != 1.1 || fan["depth_to_mm"] != 45.0 || fan["by_its_depth"] != 3.0 ||
+		math.Abs(fan["because_of_mass"].(float64)-2.7) > 1e-9 || fan["because_of_depth"] != 1.4 || fan["from_mass"] != 4.1 {
 		t.Errorf("%+v", first)
+	}
+	if *first.OfMass != 2.6 || *first.OfDepth != 4.4 {
+		t.Errorf("mass %g and depth %g", *first.OfMass, *first.OfDepth)
 	}
 	if second := got.Splits[1]; second.Total != nil || second.Why == "" || second.Pieces == nil {
 		t.Errorf("a split that cannot be told is %+v", second)
 	}
 	rows, err := csv.NewReader(strings.NewReader(splitText(t, CSV, split(), Split{From: "A", To: "C"}))).ReadAll()
-	if err != nil || len(rows) != 6 || rows[5][1] != "C" || rows[5][3] != cannotTell || rows[2][4] != "" || rows[2][5] != "1.1" || rows[4][5] != "" || rows[3][12] != "3" {
+	if err != nil || len(rows) != 6 || rows[5][1] != "C" || rows[5][3] != cannotTell || rows[2][4] != "" || rows[2][5] != "1.1" || rows[4][5] != "" || rows[3][12] != "3" || rows[3][14] != "0.5" || rows[3][15] != "3" {
 		t.Errorf("%v %q", err, rows)
+	}
+}
+
+// A difference given with a variant stands among its tables.
+func TestTablesShowWhatPartsAVariantFromAnother(t *testing.T) {
+	o := model.Outcome{Variant: "B"}
+	if blocks := Tables(o, "EUR"); len(blocks) != 0 {
+		t.Fatalf("%+v", blocks)
+	}
+	blocks := Tables(o, "EUR", split())
+	if len(blocks) != 1 || !strings.Contains(blocks[0].Title, "from A to B") || !strings.Contains(strings.Join(blocks[0].Rows, "\n"), "Fan") {
+		t.Errorf("%+v", blocks)
 	}
 }
 

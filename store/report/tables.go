@@ -18,10 +18,11 @@ type Block struct {
 }
 
 // Tables are what of a variant is better read as a table than as single
-// figures; money in the study's currency.
-func Tables(o model.Outcome, currency string) []Block {
+// figures; money in the study's currency. Where a split is given, what parts the
+// variant from another stands with the depths.
+func Tables(o model.Outcome, currency string, splits ...Split) []Block {
 	var blocks []Block
-	for _, g := range variantGrids(o, currency) {
+	for _, g := range variantGrids(o, currency, splits...) {
 		lines := g.columns()
 		blocks = append(blocks, Block{Title: Printable(g.title), Head: lines[0], Rows: lines[1:], Note: Printable(g.note)})
 	}
@@ -53,10 +54,13 @@ func writeGridCSV(w io.Writer, grids []grid) error {
 }
 
 // variantGrids are a variant's tables; those with nothing to tell are left out.
-func variantGrids(o model.Outcome, currency string) []grid {
+func variantGrids(o model.Outcome, currency string, splits ...Split) []grid {
 	grids := proofGrids(o)
 	if g, ok := depthGrid(o); ok {
 		grids = append(grids, g)
+	}
+	for _, s := range splits {
+		grids = append(grids, splitGrid(s))
 	}
 	if g, ok := changeGrid(o, currency); ok {
 		grids = append(grids, g)

@@ -82,11 +82,19 @@ func (m *Model) cell(k cell, w int, figures bool) []theme.Segment {
 	if k.change == "" && theme.Width(k.text) > w-2-changeRoom {
 		return []theme.Segment{{Text: m.th.Right(k.text, w-2)}, {Ink: k.ink, Text: " " + mark}}
 	}
+	change := figure.Rounded(k.change, changeRoom-1)
+	room := wide(change, changeRoom, w-2-theme.Width(k.text))
 	return []theme.Segment{
-		{Text: m.th.Right(k.text, w-2-changeRoom)},
-		{Ink: m.th.Quiet, Text: m.th.Right(figure.Rounded(k.change, changeRoom-1), changeRoom)},
+		{Text: m.th.Right(k.text, w-2-room)},
+		{Ink: m.th.Quiet, Text: " " + m.th.Right(change, room-1)},
 		{Ink: k.ink, Text: " " + mark},
 	}
+}
+
+// wide is the room for a change and a gap before it: what is usual, or more for
+// words that are longer, while there is some.
+func wide(change string, usual, most int) int {
+	return max(usual, min(theme.Width(change)+1, most))
 }
 
 // about tells of the cell under the cursor: its row, in the variant in hand.

@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/ansi"
 
+	"backspan/model"
 	"backspan/store/report"
 	"backspan/tui/components/roll"
 	"backspan/tui/desk"
@@ -52,7 +53,7 @@ func (m *Model) Refresh() {
 	m.lines, m.wide = nil, 0
 	if m.desk.Variant() == nil {
 		m.say("no variant yet")
-	} else if blocks := report.Tables(m.desk.Outcome(), m.desk.Study().Currency); len(blocks) > 0 {
+	} else if blocks := report.Tables(m.desk.Outcome(), m.desk.Study().Currency, m.splits()...); len(blocks) > 0 {
 		for _, b := range blocks {
 			m.put(b)
 		}
@@ -61,6 +62,16 @@ func (m *Model) Refresh() {
 	}
 	m.roll.Set(len(m.lines), nil)
 	m.Size(m.w, m.h)
+}
+
+// splits are the differences from the reference, piece by piece; the reference
+// itself has none.
+func (m *Model) splits() []report.Split {
+	ref, own := m.desk.ReferenceOutcome(), m.desk.Outcome()
+	if ref.Variant == own.Variant {
+		return nil
+	}
+	return []report.Split{{From: ref.Variant, To: own.Variant, Feel: model.SplitFeel(m.desk.Study(), &ref, &own)}}
 }
 
 func (m *Model) say(s string) { m.lines = append(m.lines, line{text: "  " + s, still: true}) }
