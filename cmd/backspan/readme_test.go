@@ -13,7 +13,7 @@ import (
 var decision = []string{
 	"drive.efficiency", "drive.mass", "drive.depth", "drive.price", "stack.drive_depth", "stack.depth", "stack.mass_ready",
 	"carry.hip_moment", "carry.equivalent_mass", "propeller.static_thrust", "flight.climb_rate", "flight.level_fuel",
-	"upkeep.cost_per_hour", "cooling.head_hot_day", "noise.level_at_150m",
+	"upkeep.cost_per_hour", "upkeep.steady_cost_per_hour", "cooling.head_hot_day", "noise.level_at_150m",
 }
 
 // The worked decision in the README is what the program says of the sample.
