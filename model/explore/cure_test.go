@@ -14,13 +14,18 @@ import (
 // it spoils are told.
 func TestCuresCure(t *testing.T) {
 	const each = 4 // checks of a machine; the search for one takes a while
-	total := 0
+	total, still := 0, 0
 	for _, name := range []string{"Belt 190", "Gear 190"} {
 		s, v, y := surveyed(t, name)
 		asked := 0
 		for _, c := range y.Before().Checks {
 			if c.Verdict != reading.Fails && c.Verdict != reading.Thin || asked == each {
 				continue
+			}
+			if len(y.Movers(Subject{Check: true, Key: c.Key}).Movers) == 0 {
+				if still++; still > 1 {
+					continue // searched along every number, which takes longest
+				}
 			}
 			asked++
 			cures, err := y.Cures(context.Background(), c.Key, nil)

@@ -3,6 +3,7 @@ package explore
 import (
 	"context"
 	"errors"
+	"fmt"
 	"math"
 	"reflect"
 	"testing"
@@ -11,8 +12,22 @@ import (
 	"backspan/model/param"
 )
 
+// seen keeps what was looked at, because looking takes a while.
+var seen = map[string]func() (*model.Study, *model.Variant, *Survey){}
+
 // surveyed looks at a variant of the sample.
 func surveyed(t testing.TB, name string, change ...[2]string) (*model.Study, *model.Variant, *Survey) {
+	t.Helper()
+	key := fmt.Sprint(name, change)
+	if known, ok := seen[key]; ok {
+		return known()
+	}
+	s, v, y := survey(t, name, change)
+	seen[key] = func() (*model.Study, *model.Variant, *Survey) { return s, v, y }
+	return s, v, y
+}
+
+func survey(t testing.TB, name string, change [][2]string) (*model.Study, *model.Variant, *Survey) {
 	t.Helper()
 	s := model.Sample()
 	v := &s.Variants[s.Index(name)]
