@@ -20,7 +20,7 @@ const (
 // patterns are the strokes as what is drawn and what is left out of each turn,
 // in dots. The longest stretch of a stroke stays under four cells, so that a
 // short line still shows which it is.
-var patterns = [...]string{Solid: "x", Dashed: "xxxx..", Dotted: "x..", Chain: "xxxxxx..x.."}
+var patterns = [...]string{Solid: "#", Dashed: "####..", Dotted: "#..", Chain: "######..#.."}
 
 // plain are the same in ASCII, a cell each.
 var plain = [...]string{Solid: "x", Dashed: "x.", Dotted: "x", Chain: "xx."}
@@ -62,7 +62,7 @@ func (c *Canvas) segment(p Pen, a, b [2]float64, phase int) int {
 		if i > 0 || phase == 0 {
 			phase++ // the first dot of a corner is the last of the line before
 		}
-		if pattern[(phase-1)%len(pattern)] == 'x' {
+		if pattern[(phase-1)%len(pattern)] == '#' {
 			c.dot(p, int(math.Floor(a[0]*across+t*dx)), int(math.Floor(a[1]*down+t*dy)), glyph)
 		}
 	}
