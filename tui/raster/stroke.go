@@ -23,7 +23,7 @@ const (
 var patterns = [...]string{Solid: "#", Dashed: "####..", Dotted: "#..", Chain: "######..#.."}
 
 // plain are the same in ASCII, a cell each.
-var plain = [...]string{Solid: "x", Dashed: "x.", Dotted: "x", Chain: "xx."}
+var plain = [...]string{Solid: "#", Dashed: "#.", Dotted: "#", Chain: "##."}
 
 // Pen draws lines.
 type Pen struct {
