@@ -13,13 +13,13 @@ import (
 type buildLines struct {
 	outcome  *model.Outcome
 	sections []param.Section
-	standard []param.Section // of a fresh variant, for what was left at its default
+	standard []param.Section // of a fresh variant and study, for what was left at its default
 	currency string
 }
 
 func newBuildLines(s *model.Study, v *model.Variant, o *model.Outcome) buildLines {
-	fresh := model.NewVariant(v.Name)
-	return buildLines{o, v.Sections(), fresh.Sections(), s.Currency}
+	fresh, shared := model.NewVariant(v.Name), model.NewStudy(s.Name)
+	return buildLines{o, append(v.Sections(), s.Sections()...), append(fresh.Sections(), shared.Sections()...), s.Currency}
 }
 
 // line is label, value, unit and where the value comes from; ok is false for
@@ -66,12 +66,15 @@ func inUse(sections []param.Section, path string) (param.Param, bool) {
 	return param.Param{}, false
 }
 
+// asSet is the origin of what somebody gave.
+const asSet = "as set"
+
 // origin tells a value that was set from one that was left as it came.
 func (b *buildLines) origin(path string, p param.Param) string {
 	standard, ok := param.Find(b.standard, path)
 	switch {
 	case ok && !p.Same(standard):
-		return "as set"
+		return asSet
 	case p.Origin != "":
 		return "default, " + p.Origin
 	}

@@ -59,6 +59,8 @@ func TestBuildSheetsOfTheSample(t *testing.T) {
 		s, v := sampleVariant(t, name)
 		golden(t, file+".md", buildSheet(t, s, v, Markdown))
 	}
+	s, v := sampleVariant(t, "Belt 190")
+	golden(t, "build_belt.html", buildSheet(t, s, v, HTML))
 }
 
 // A key that was mistyped, or that no machine has, would be left out unseen.

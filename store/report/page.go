@@ -17,7 +17,7 @@ h3{font-size:10pt;margin:4mm 0 1mm;break-after:avoid}
 table{border-collapse:collapse;width:100%;font-size:8.5pt}thead{display:table-header-group}tr{break-inside:avoid}
 th,td{text-align:left;vertical-align:top;padding:1mm 1.5mm;border-bottom:1px solid #ccc;overflow-wrap:break-word}
 th{background:#eee}figure{margin:3mm 0;break-inside:avoid}figcaption,.note{font-size:8.5pt;color:#333}
-svg{width:100%;height:auto;max-height:110mm}.keep{white-space:pre-wrap}
+svg{width:100%;height:auto;max-height:110mm}.machines{display:flex;flex-wrap:wrap;gap:4mm}.machines svg{max-height:160mm}.machines figure{flex:1 1 80mm;max-width:95mm;margin:0}
 @page{size:A4;margin:14mm 12mm}
 @media print{body{margin:0;padding:0;max-width:none;font-size:9pt}th{background:none}}
 `
@@ -25,11 +25,19 @@ svg{width:100%;height:auto;max-height:110mm}.keep{white-space:pre-wrap}
 // page is a document of one file that is being written.
 type page struct{ strings.Builder }
 
-func newPage(title string) *page {
+// widest is how many columns an upright page can hold.
+const widest = 6
+
+const landscape = "@page{size:A4 landscape}body{max-width:277mm}\n"
+
+func newPage(title string, columns int) *page {
 	p := &page{}
-	t := escaped(title)
+	t, style := escaped(title), pageStyle
+	if columns > widest {
+		style += landscape
+	}
 	p.WriteString("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n" +
-		"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>" + t + "</title>\n<style>\n" + pageStyle + "</style>\n</head>\n<body>\n<h1>" + t + "</h1>\n")
+		"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>" + t + "</title>\n<style>\n" + style + "</style>\n</head>\n<body>\n<h1>" + t + "</h1>\n")
 	return p
 }
 
@@ -72,7 +80,7 @@ func (p *page) row(tag string, cells []string) {
 
 // writePage writes tables as one HTML file.
 func writePage(w io.Writer, title string, grids []grid) error {
-	p := newPage(title)
+	p := newPage(title, 4)
 	for _, g := range grids {
 		p.grid(g)
 	}
