@@ -32,6 +32,10 @@ func (r Result) geometryReadings() []reading.Reading {
 			How("reference diameter, addendum, shift and tip alteration").Source(isoGeometry),
 		reading.New("gear.wheel_tip_diameter", "Wheel tip diameter", g.Driven.TipDiameter, unit.Millimetre).
 			How("reference diameter, addendum, shift and tip alteration").Source(isoGeometry),
+		reading.New("gear.pinion_root_diameter", "Pinion root diameter", g.Pinion.RootDiameter, unit.Millimetre).
+			How("reference diameter, dedendum and shift; before backlash is cut").Source(isoGeometry),
+		reading.New("gear.wheel_root_diameter", "Wheel root diameter", g.Driven.RootDiameter, unit.Millimetre).
+			How("reference diameter, dedendum and shift; before backlash is cut").Source(isoGeometry),
 		reading.New("gear.contact_ratio", "Transverse contact ratio", g.ContactRatio, unit.One).Higher().
 			How("length of the path of contact between both tips over the base pitch; the check of it counts involute only").Source(isoGeometry),
 		reading.New("gear.overlap_ratio", "Overlap ratio", g.OverlapRatio, unit.One).Higher().

@@ -22,6 +22,22 @@ const (
 // Formats are all of them.
 var Formats = [...]Format{Table, JSON, CSV, Markdown}
 
+// ParsePaper takes the word a person gave for a document; the first allowed one
+// stands for an empty word.
+func ParsePaper(word string, allowed ...Format) (Format, error) {
+	if word == "" {
+		return allowed[0], nil
+	}
+	names := make([]string, len(allowed))
+	for i, f := range allowed {
+		if strings.EqualFold(word, string(f)) {
+			return f, nil
+		}
+		names[i] = string(f)
+	}
+	return "", fmt.Errorf("unknown format %q; give one of: %s", word, strings.Join(names, ", "))
+}
+
 // ParseFormat takes the word a person gave.
 func ParseFormat(word string) (Format, error) {
 	for _, f := range Formats {

@@ -59,4 +59,7 @@ func (g grid) markdown(b *strings.Builder) {
 	}
 }
 
-func cellText(s string) string { return strings.ReplaceAll(Printable(s), "|", "\\|") }
+// cellText keeps a cell a cell, and a name in angle brackets text.
+func cellText(s string) string {
+	return strings.NewReplacer("|", "\\|", "<", "\\<").Replace(Printable(s))
+}

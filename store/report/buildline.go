@@ -1,0 +1,143 @@
+package report
+
+import (
+	"strconv"
+
+	"backspan/model"
+	"backspan/model/param"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// buildLines finds the lines of one variant's build sheet.
+type buildLines struct {
+	outcome  *model.Outcome
+	sections []param.Section
+	standard []param.Section // of a fresh variant and study, for what was left at its default
+	currency string
+}
+
+func newBuildLines(s *model.Study, v *model.Variant, o *model.Outcome) buildLines {
+	fresh, shared := model.NewVariant(v.Name), model.NewStudy(s.Name)
+	return buildLines{o, append(v.Sections(), s.Sections()...), append(fresh.Sections(), shared.Sections()...), s.Currency}
+}
+
+// line is label, value, unit and where the value comes from; ok is false for
+// what this machine does not have.
+func (b *buildLines) line(k buildKey) (cells []string, ok bool) {
+	switch k.kind {
+	case setKind:
+		return b.set(k.key)
+	case foundKind:
+		return b.found(k)
+	case openKind:
+		return []string{k.key, "not given", "", "to be settled by " + k.more}, true
+	}
+	return b.held(k.key)
+}
+
+func (b *buildLines) set(path string) ([]string, bool) {
+	p, ok := inUse(b.sections, path)
+	if !ok {
+		return nil, false
+	}
+	value, symbol := p.Editable(), p.Unit.Symbol
+	if value == "" {
+		if p.Kind == param.KindText {
+			return nil, false
+		}
+		value, symbol = p.Show(), ""
+	}
+	return []string{p.Label, value, money(symbol, p.Unit, b.currency), b.origin(path, p)}, true
+}
+
+// inUse is a parameter that applies to the present choices.
+func inUse(sections []param.Section, path string) (param.Param, bool) {
+	for _, s := range sections {
+		if s.Hidden {
+			continue
+		}
+		for _, p := range s.Params {
+			if s.Path(p) == path {
+				return p, !p.Hidden
+			}
+		}
+	}
+	return param.Param{}, false
+}
+
+// asSet is the origin of what somebody gave.
+const asSet = "as set"
+
+// origin tells a value that was set from one that was left as it came.
+func (b *buildLines) origin(path string, p param.Param) string {
+	standard, ok := param.Find(b.standard, path)
+	switch {
+	case ok && !p.Same(standard):
+		return asSet
+	case p.Origin != "":
+		return "default, " + p.Origin
+	}
+	return "default"
+}
+
+func (b *buildLines) found(k buildKey) ([]string, bool) {
+	r, ok := b.outcome.Reading(k.key)
+	switch {
+	case !ok || r.Absent:
+		return nil, false
+	case !r.Known():
+		return []string{r.Label, r.Text(), "", r.Why}, true
+	}
+	value := r.Unit.Number(r.Value)
+	if digits, err := strconv.Atoi(k.more); err == nil {
+		value = strconv.FormatFloat(r.Unit.From(r.Value), 'f', digits, 64)
+	}
+	return []string{r.Label, value, money(r.Unit.Symbol, r.Unit, b.currency), both(r.Method, r.Origin)}, true
+}
+
+func (b *buildLines) held(key string) ([]string, bool) {
+	for _, k := range b.outcome.Checks {
+		if k.Key != key {
+			continue
+		}
+		if k.Valued {
+			return []string{k.Label + ", " + string(k.Side), k.Unit.Number(k.Limit), k.Unit.Symbol, both(k.Origin, string(k.Verdict)+", here "+k.Unit.Text(k.Value))}, true
+		}
+		return []string{k.Label, string(k.Verdict), "", both(k.Why, k.Origin)}, true
+	}
+	return nil, false
+}
+
+func both(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + "; " + b
+}
+
+// bearings lists them by the boundary dimensions that a shop orders by.
+func (b *buildLines) bearings() [][]string {
+	var rows [][]string
+	for i := range b.outcome.Bearings {
+		q := &b.outcome.Bearings[i]
+		value, symbol, from := "not given", "", "the engine's own"
+		if d, ok := q.Size.DeepGroove(); ok {
+			value = unit.Millimetre.Exact(d.Bore) + " x " + unit.Millimetre.Exact(d.Outside) + " x " + unit.Millimetre.Exact(d.Width)
+			symbol, from = unit.Millimetre.Symbol, "single-row deep-groove ball bearing "+string(q.Size)+", bore x outside x width; ISO 15"
+		}
+		rows = append(rows, []string{q.Name, value, symbol, from})
+	}
+	return rows
+}
+
+// failing lists what forbids building the machine as it stands.
+func (b *buildLines) failing() [][]string {
+	var rows [][]string
+	for _, k := range b.outcome.Checks {
+		if k.Verdict == reading.Fails {
+			rows = append(rows, []string{k.Label, k.Text(), "", both(k.Cure, k.Origin)})
+		}
+	}
+	return rows
+}

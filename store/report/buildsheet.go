@@ -1,0 +1,61 @@
+package report
+
+import (
+	"io"
+
+	"backspan/model"
+	"backspan/model/reading"
+)
+
+const buildCaution = "Measure the parts in hand before cutting metal: a figure marked default is nobody's measurement. A propeller at speed can kill: nobody stands in its " +
+	"plane or behind it, the first runs are on a stand or tied down, and bolts are checked after each of them. A belt or gear is never touched while it turns. "
+
+// BuildSheet writes what the workshop needs to build one variant: every
+// dimension with its unit and where it comes from.
+func BuildSheet(w io.Writer, s *model.Study, v *model.Variant, o *model.Outcome, f Format) error {
+	grids := buildGrids(s, v, o)
+	if f == HTML {
+		return writePage(w, "Build sheet of "+v.Name+", "+s.Name, grids)
+	}
+	return writeGrids(w, grids, f)
+}
+
+func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
+	lines := newBuildLines(s, v, o)
+	head := []string{"", "value", "unit", "where from"}
+	var grids []grid
+	add := func(title string, rows ...[]string) {
+		if n := len(grids); n == 0 || grids[n-1].title != title {
+			grids = append(grids, grid{title: title, head: head})
+		}
+		g := &grids[len(grids)-1]
+		g.rows = append(g.rows, rows...)
+	}
+	if rows := lines.failing(); len(rows) > 0 {
+		add("Not to be built as it stands: these checks fail", rows...)
+	}
+	for _, k := range buildKeys() {
+		if k.kind == openKind && grids[len(grids)-1].title != k.block {
+			continue
+		}
+		if cells, ok := lines.line(k); ok {
+			add(k.block, cells)
+		}
+	}
+	if rows := lines.bearings(); len(rows) > 0 {
+		add("Bearings", rows...)
+	}
+	grids[0].title = s.Name + ", " + v.Name + ": " + grids[0].title
+	return append(grids, buildCautions(o))
+}
+
+// buildCautions ends the sheet with what nobody could rate.
+func buildCautions(o *model.Outcome) grid {
+	g := grid{title: "Cautions", head: []string{"not rated", "why"}, note: buildCaution + caution}
+	for _, k := range o.Checks {
+		if k.Verdict == reading.NotRated {
+			g.rows = append(g.rows, []string{k.Label, k.Why})
+		}
+	}
+	return g
+}

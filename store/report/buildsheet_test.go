@@ -1,0 +1,161 @@
+package report
+
+import (
+	"bytes"
+	"flag"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"backspan/model"
+	"backspan/model/drive"
+	"backspan/model/param"
+	"backspan/model/reading"
+)
+
+var update = flag.Bool("update", false, "write golden files anew")
+
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	path := filepath.Join("testdata", name)
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got != string(want) {
+		t.Errorf("%s differs; look at it and run with -update:\n%s", path, got)
+	}
+}
+
+func buildSheet(t *testing.T, s *model.Study, v *model.Variant, f Format) string {
+	t.Helper()
+	o := model.Evaluate(s, v)
+	var b bytes.Buffer
+	if err := BuildSheet(&b, s, v, &o, f); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+func sampleVariant(t *testing.T, name string) (*model.Study, *model.Variant) {
+	t.Helper()
+	s := model.Sample()
+	i := s.Index(name)
+	if i < 0 {
+		t.Fatalf("the sample has no %s", name)
+	}
+	return s, &s.Variants[i]
+}
+
+func TestBuildSheetsOfTheSample(t *testing.T) {
+	for file, name := range map[string]string{"build_belt": "Belt 190", "build_gear": "Gear 190", "build_toothed": "Toothed 190"} {
+		s, v := sampleVariant(t, name)
+		golden(t, file+".md", buildSheet(t, s, v, Markdown))
+	}
+	s, v := sampleVariant(t, "Belt 190")
+	golden(t, "build_belt.html", buildSheet(t, s, v, HTML))
+}
+
+// A key that was mistyped, or that no machine has, would be left out unseen.
+func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
+	known := map[string]bool{}
+	for _, kind := range []drive.Kind{drive.RibbedBelt, drive.ToothedBelt, drive.Gear, drive.Direct} {
+		s := model.NewStudy("all")
+		v := model.NewVariant("A")
+		v.Drive.Kind = kind
+		o := model.Evaluate(s, &v)
+		for _, sec := range v.Sections() {
+			for _, p := range sec.Params {
+				known[setKind+" "+sec.Path(p)] = true
+			}
+		}
+		for _, r := range o.Readings {
+			known[foundKind+" "+r.Key] = true
+		}
+		for _, k := range o.Checks {
+			known[heldKind+" "+k.Key] = true
+		}
+	}
+	seen := map[buildKey]bool{}
+	for _, k := range buildKeys() {
+		if k.kind != openKind && !known[k.kind+" "+k.key] {
+			t.Errorf("no machine has %s %s", k.kind, k.key)
+		}
+		if seen[k] {
+			t.Errorf("%v stands twice", k)
+		}
+		seen[k] = true
+	}
+	if len(seen) < 200 {
+		t.Errorf("%d keys", len(seen))
+	}
+}
+
+// ISO 53 and ISO 21771: a 2 mm module at 15° of helix with 19 teeth, shift 0.3
+// and dedendum 1.25 has a root circle of 2·19/cos 15° − 2·2·(1.25 − 0.3).
+func TestGearDataInFull(t *testing.T) {
+	s, v := sampleVariant(t, "Gear 190")
+	text := buildSheet(t, s, v, Markdown)
+	at := 0
+	for _, want := range []string{"| Module | 2 | mm |", "| Pinion teeth | 19 |", "| Wheel teeth | 54 |", "| Pressure angle | 20 |", "| Helix angle | 15 |", "| Hand of the pinion's helix |",
+		"| Pinion profile shift | 0.3000 |", "| Centre distance | 76.3", "| Pinion tip diameter | 44.4", "| Pinion root diameter | 35.540 | mm |", "| Face width | 20 |", "| Accuracy class | 6 |",
+		"| Normal backlash | 0.14 |", "| Limits of the centre distance | not given |", "| Fit of the bearings on shaft and in housing | not given |"} {
+		i := strings.Index(text[at:], want)
+		if i < 0 {
+			t.Errorf("lacks %q, or it stands out of order", want)
+			continue
+		}
+		at += i
+	}
+	if strings.Contains(text, "## Ribbed belt") {
+		t.Error("a gear has a belt")
+	}
+}
+
+func TestBuildSheetTellsWhatWasSet(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	p, ok := param.Find(v.Sections(), "drive.ribbed_belt.web_thickness")
+	if !ok || p.Set("4.5") != nil {
+		t.Fatal("cannot set the web")
+	}
+	text := buildSheet(t, s, v, Table)
+	for _, line := range []string{"Driven pulley web cut out 30 % default, estimate", "Pulley web thickness 4.5 mm as set", "axle, propeller side 25 x 47 x 12 mm single-row deep-groove ball bearing 6005"} {
+		if !strings.Contains(strings.Join(strings.Fields(text), " "), line) {
+			t.Errorf("lacks %q", line)
+		}
+	}
+}
+
+func TestBuildSheetOfAMachineThatFails(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	if p, ok := param.Find(v.Sections(), "drive.ribbed_belt.centre_distance"); !ok || p.Set("60 mm") != nil {
+		t.Fatal("cannot set the centre distance")
+	}
+	for _, f := range []Format{Table, Markdown, HTML} {
+		text := buildSheet(t, s, v, f)
+		if !strings.Contains(text, "Not to be built as it stands") || !strings.Contains(text, "not rated") {
+			t.Errorf("%s does not warn:\n%.400s", f, text)
+		}
+	}
+}
+
+func TestEveryUnratedCheckIsACaution(t *testing.T) {
+	s, v := sampleVariant(t, "Gear 190")
+	o := model.Evaluate(s, v)
+	g := buildCautions(&o)
+	for _, k := range o.Checks {
+		if k.Verdict == reading.NotRated && !slices.ContainsFunc(g.rows, func(r []string) bool { return r[0] == k.Label && r[1] == k.Why }) {
+			t.Errorf("lacks %s", k.Label)
+		}
+	}
+	if len(g.rows) == 0 || !strings.Contains(g.note, "airworthiness") {
+		t.Errorf("%+v", g)
+	}
+}
