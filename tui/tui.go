@@ -138,6 +138,7 @@ type root struct {
 	inquiry           inquiry
 	seen              seen
 	clipboard         func(text string) error // nil: there is none
+	mayStop           func() bool             // a shell can bring the bench back
 	tmux              bool                    // one stands between
 	greet             bool                    // the tour is offered
 	greeted           func()                  // called then; may be nil
@@ -164,7 +165,7 @@ func New(o Options) Model {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
 	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
-		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted}
+		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study

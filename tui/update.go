@@ -94,6 +94,9 @@ func (r *root) typed(msg tea.KeyMsg) tea.Cmd {
 }
 
 func (r *root) press(msg tea.KeyMsg) tea.Cmd {
+	if key.Matches(msg, r.keys.Everywhere.Suspend) {
+		return r.suspend()
+	}
 	if !r.fits() {
 		return r.pressUnseen(msg)
 	}

@@ -15,6 +15,7 @@ type Everywhere struct {
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 	Why, Find, Copy, Weights                 key.Binding
+	Suspend                                  key.Binding // also inside an edit
 }
 
 // Walk moves a cursor through rows.
@@ -122,12 +123,13 @@ func Default() Map {
 			Keys:            bind("keys", "?", "?", "f1"),
 			NextVariant:     bind("next variant", ">", ">"),
 			PreviousVariant: bind("variant before", "<", "<"),
-			Undo:            bind("undo", "u", "u", "ctrl+z"),
+			Undo:            bind("undo", "u", "u"),
 			Redo:            bind("redo", "U", "U", "ctrl+y"),
 			Save:            bind("save", "s", "s", "ctrl+s"),
 			SaveAs:          bind("save as", "S", "S"),
 			NewStudy:        bind("new study", "N", "N"),
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
+			Suspend:         bind("to the shell and, with fg, back", "ctrl+z", "ctrl+z"),
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),
 			Copy:            bind("copy", "y", "y"),
