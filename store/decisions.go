@@ -30,12 +30,14 @@ func (r *reader) decisions(s *model.Study) {
 func (r *reader) decision(at path, t map[string]any) (d model.Decision) {
 	sound := true
 	for _, key := range r.keys(t, at) {
-		to, text := map[string]*string{dateKey: &d.Date, textKey: &d.Text}[key], false
+		to := map[string]*string{dateKey: &d.Date, textKey: &d.Text}[key]
 		if to == nil {
 			r.badAt(at.with(key), "there is no such key; a decision has date and text")
 			continue
 		}
-		if *to, text = inText(t[key]); !text {
+		text, ok := inText(t[key])
+		*to = text
+		if !ok {
 			r.badAt(at.with(key), "must be text in quotes")
 			sound = false
 		}
