@@ -19,6 +19,7 @@ type Comparison struct {
 	Checks     []CheckRow
 	Feel       []Feel      // a variant against the reference
 	Splits     []PieceFeel // the same piece by piece
+	Decisions  []Decision  // the study's log
 }
 
 // ParameterRow is one parameter across the variants.
@@ -58,7 +59,7 @@ type Feel struct {
 // the study's order.
 func Compare(s *Study, outcomes []Outcome) Comparison {
 	c := Comparison{Study: s.Name, Currency: s.Currency, Reference: s.ReferenceIndex(), Outcomes: outcomes,
-		Parameters: parameterRows(s)}
+		Parameters: parameterRows(s), Decisions: s.Decisions}
 	var readings ledger[ReadingRow]
 	var checks ledger[CheckRow]
 	for i, o := range outcomes {

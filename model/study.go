@@ -36,6 +36,7 @@ type Study struct {
 	Wing         flight.Wing
 	Listener     noise.Listener
 	Use          upkeep.Use
+	Decisions    []Decision // oldest first
 	Variants     []Variant
 	// What a person wrote beside the values in the file, by file key. It is
 	// carried along and never changed.
@@ -77,6 +78,7 @@ func NewVariant(name string) Variant {
 // Clone is a copy that shares nothing with s.
 func (s *Study) Clone() *Study {
 	c := *s
+	c.Decisions = slices.Clone(s.Decisions)
 	c.Variants = make([]Variant, len(s.Variants))
 	for i := range s.Variants {
 		c.Variants[i] = s.Variants[i].Clone()

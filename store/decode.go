@@ -102,10 +102,11 @@ func (r *reader) study() *model.Study {
 	s := model.NewStudy("")
 	known := registerOf(s.Sections())
 	for _, key := range r.keys(r.values, nil) {
-		if key != formatKey && key != variantKey {
+		if key != formatKey && key != variantKey && key != decisionKey {
 			r.entry(known, "", key, r.values[key], path{key})
 		}
 	}
+	r.decisions(s)
 	named := r.variants(s)
 	if r.whole {
 		r.studyFaults(s, named)

@@ -25,6 +25,7 @@ func Encode(s *model.Study) []byte {
 	w.WriteString(heading + own.at(formatKey))
 	w.line(formatKey, fmt.Sprint(format), formatRemark)
 	w.sections("", s.Sections(), model.NewStudy("").Sections(), own)
+	w.decisions(s.Decisions)
 	fresh := model.NewVariant("")
 	defaults := fresh.Sections()
 	last := own.at(atEnd)

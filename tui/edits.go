@@ -51,6 +51,18 @@ func (r *root) redo() {
 	r.effect("done again: ", name)
 }
 
+// goToState leads to the state after so many edits of this session.
+func (r *root) goToState(done int) {
+	name, place := r.desk.GoTo(done)
+	if name == "" {
+		r.say("this is the present state")
+		return
+	}
+	r.bench.Show(place)
+	r.refresh()
+	r.effect("", name)
+}
+
 // said is what stands at the foot until the next key. The tally comes first and
 // is never cut; a text that is too long loses its middle.
 type said struct{ tally, text string }

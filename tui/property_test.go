@@ -13,7 +13,7 @@ import (
 var anyKey = rapid.SampledFrom([]string{
 	"w", "/", "y", "W", "enter", "enter", "esc", "tab", "tab", "shift+tab", "backspace", "up", "down", "down", "left", "right", "home", "end", "pgup", "pgdown",
 	"ctrl+s", "ctrl+u", "ctrl+d", "shift+left", "shift+right", "[", "]", "+", "-", ".", ",", "(", ")", "<", ">", "0", "7", "5.5", "a", "b", "c", "d", "g", "G",
-	"h", "j", "k", "l", "m", "n", "o", "r", "s", "u", "u", "x", "J", "K", "N", "S", "U", "?", "v", "v", "w", "z", "space", "é", "漢字", "99999999999999999999", "kg",
+	"h", "j", "k", "l", "m", "n", "o", "r", "s", "u", "u", "x", "J", "K", "N", "S", "U", "H", "Z", "ctrl+z", "?", "v", "v", "w", "z", "space", "é", "漢字", "99999999999999999999", "kg",
 })
 
 var anySize = rapid.SampledFrom([][2]int{{80, 24}, {120, 40}, {60, 16}, {111, 30}, {112, 25}, {168, 50}, {200, 60}, {59, 15}, {20, 5}, {75, 17}, {1, 1}, {300, 100}})

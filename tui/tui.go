@@ -21,6 +21,7 @@ import (
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
+	"backspan/tui/pages/history"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
@@ -103,6 +104,7 @@ const (
 	atWhy
 	atFind
 	atWeights
+	atHistory
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -132,12 +134,15 @@ type root struct {
 	why     *why.Model
 	find    *find.Model
 	weights *weights.Model
+	history *history.Model
 
 	whyFrom, findFrom page // where these were asked for
+	historyFrom       page
 	look              looker
 	inquiry           inquiry
 	seen              seen
 	clipboard         func(text string) error // nil: there is none
+	mayStop           func() bool             // a shell can bring the bench back
 	tmux              bool                    // one stands between
 	greet             bool                    // the tour is offered
 	greeted           func()                  // called then; may be nil
@@ -164,7 +169,7 @@ func New(o Options) Model {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
 	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
-		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted}
+		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -199,6 +204,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.why = why.New(r.th, r.keys, d)
 	r.find = find.New(r.th, r.keys, d)
 	r.weights = weights.New(r.th, r.keys, d)
+	r.history = history.New(r.th, r.keys, d)
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
@@ -215,6 +221,8 @@ func (r *root) refresh() {
 	switch r.page {
 	case atWeights:
 		r.weights.Refresh()
+	case atHistory:
+		r.history.Refresh()
 	case atSideBySide:
 		r.beside.Refresh()
 	case atTables:

@@ -9,6 +9,7 @@ import (
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
+	"backspan/tui/pages/history"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
 	"backspan/tui/pages/studies"
@@ -94,6 +95,9 @@ func (r *root) typed(msg tea.KeyMsg) tea.Cmd {
 }
 
 func (r *root) press(msg tea.KeyMsg) tea.Cmd {
+	if key.Matches(msg, r.keys.Everywhere.Suspend) {
+		return r.suspend()
+	}
 	if !r.fits() {
 		return r.pressUnseen(msg)
 	}
@@ -200,6 +204,11 @@ func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		r.findFrom = r.page
 		r.page = atFind
 		r.find.Begin()
+	case key.Matches(msg, e.History) && r.page != atHistory:
+		r.historyFrom = r.page
+		r.history.Begin()
+		r.page = atHistory
+		r.refresh()
 	case key.Matches(msg, e.Copy):
 		return r.copy(), true
 	case key.Matches(msg, e.Save):
@@ -244,12 +253,19 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.why.Update(msg)
 	case atFind:
 		out = r.find.Update(msg)
+	case atHistory:
+		out = r.history.Update(msg)
 	case atWeights:
 		out = r.weights.Update(msg)
 	}
 	switch out := out.(type) {
 	case weights.BackMsg:
 		return r.goTo(atBench)
+	case history.BackMsg:
+		r.page = r.historyFrom
+		r.refresh()
+	case history.GoMsg:
+		r.goToState(out.Done)
 	case why.BackMsg:
 		r.page = r.whyFrom
 		r.refresh()
@@ -301,6 +317,8 @@ func (r *root) place() keymap.Place {
 		return r.why.Place()
 	case atFind:
 		return r.find.Place()
+	case atHistory:
+		return r.history.Place()
 	case atWeights:
 		return r.weights.Place()
 	}

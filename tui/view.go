@@ -42,6 +42,8 @@ func (r *root) arrange() {
 		r.why.Size(r.w, h)
 	case atFind:
 		r.find.Size(r.w, h)
+	case atHistory:
+		r.history.Size(r.w, h)
 	case atWeights:
 		r.weights.Size(r.w, h)
 	}
@@ -100,6 +102,8 @@ func (r *root) inSight() []string {
 		return r.why.View()
 	case atFind:
 		return r.find.View()
+	case atHistory:
+		return r.history.View()
 	case atWeights:
 		return r.weights.View()
 	}

@@ -57,7 +57,11 @@ func Comparison(w io.Writer, c model.Comparison, f Format) error {
 	case CSV:
 		return writeCSV(w, c)
 	}
-	return writeGrids(w, comparisonGrids(c), f)
+	grids := comparisonGrids(c)
+	if f == Markdown {
+		grids = append(grids, logGrids(c)...)
+	}
+	return writeGrids(w, grids, f)
 }
 
 // Checks writes every check of every variant with its margin, limit and source.

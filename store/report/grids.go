@@ -33,6 +33,18 @@ func comparisonGrids(c model.Comparison) []grid {
 	}
 }
 
+// logGrids is the log of decisions; none when nothing was decided yet.
+func logGrids(c model.Comparison) []grid {
+	if len(c.Decisions) == 0 {
+		return nil
+	}
+	log := grid{title: "Decisions", head: []string{"date", "decision"}}
+	for _, d := range c.Decisions {
+		log.rows = append(log.rows, []string{d.Date, d.Text})
+	}
+	return []grid{log}
+}
+
 const caution = "Figures for design, not proof of airworthiness: propeller, belt, fuel, hot parts, noise and the load on the back can hurt; " +
 	"follow local rules and licensed practice."
 

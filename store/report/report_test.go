@@ -148,3 +148,27 @@ func TestSpeedMap(t *testing.T) {
 		t.Errorf("%+v", g)
 	}
 }
+
+// The log of decisions ends a report that is read, and stays out of what other
+// programs read.
+func TestDecisionsEndTheMarkdown(t *testing.T) {
+	c := comparison()
+	for _, f := range Formats {
+		var bare, with bytes.Buffer
+		c.Decisions = nil
+		if err := Comparison(&bare, c, f); err != nil {
+			t.Fatal(err)
+		}
+		c.Decisions = []model.Decision{{Date: "2026-11-26", Text: "belt | not gear\x1b"}, {Date: "2026-12-01", Text: "gear after all"}}
+		if err := Comparison(&with, c, f); err != nil {
+			t.Fatal(err)
+		}
+		want := ""
+		if f == Markdown {
+			want = "\n## Decisions\n\n| date | decision |\n|---|---|\n| 2026-11-26 | belt \\| not gear\\x1b |\n| 2026-12-01 | gear after all |\n"
+		}
+		if got := strings.TrimPrefix(with.String(), bare.String()); got != want {
+			t.Errorf("%s: %q, want %q", f, got, want)
+		}
+	}
+}

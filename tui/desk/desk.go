@@ -45,6 +45,7 @@ type Desk struct {
 
 	earlier         []model.Outcome // before the last edit, undo or redo
 	past, future    []edit
+	forgotten       int // edits that cannot be undone any more
 	last            string
 	revision        int
 	comparison      model.Comparison

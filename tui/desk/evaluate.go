@@ -29,7 +29,7 @@ func evaluate(s, before *model.Study, known []model.Outcome) []model.Outcome {
 // givens is what of a study bears on every outcome.
 func givens(s *model.Study) model.Study {
 	g := *s
-	g.Name, g.Notes, g.Reference, g.Variants = "", "", "", nil
+	g.Name, g.Notes, g.Reference, g.Decisions, g.Variants = "", "", "", nil, nil
 	return g
 }
 

@@ -13,6 +13,7 @@ func (d *Desk) do(place Place, change func(s *model.Study) (name string, err err
 	d.past = append(d.past, edit{name, place, place, d.study, next})
 	if len(d.past) > keep {
 		d.past = d.past[1:]
+		d.forgotten++
 	}
 	d.future = nil
 	d.last = name

@@ -15,6 +15,8 @@ type Everywhere struct {
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 	Why, Find, Copy, Weights                 key.Binding
+	History                                  key.Binding
+	Suspend                                  key.Binding // also inside an edit
 }
 
 // Walk moves a cursor through rows.
@@ -50,7 +52,7 @@ type Picker struct{ Up, Down, Accept, Leave key.Binding }
 
 // SideBySide works on the comparison.
 type SideBySide struct {
-	Left, Right, Differences, Open, Back key.Binding
+	Left, Right, Differences, Fold, FoldAll, Open, Back key.Binding
 }
 
 // Tables works on a variant's tables.
@@ -71,6 +73,9 @@ type Studies struct{ Open, Again, Back key.Binding }
 
 // Why works on the page that says what moves a figure.
 type Why struct{ Go, Try, Back key.Binding }
+
+// History works on the list of edits.
+type History struct{ Go, Back key.Binding }
 
 // Weights works on the page that ranks the variants.
 type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
@@ -103,6 +108,7 @@ type Map struct {
 	Why        Why
 	Find       Find
 	Weights    Weights
+	History    History
 	Sheets     Sheets
 	Back       key.Binding
 }
@@ -122,12 +128,14 @@ func Default() Map {
 			Keys:            bind("keys", "?", "?", "f1"),
 			NextVariant:     bind("next variant", ">", ">"),
 			PreviousVariant: bind("variant before", "<", "<"),
-			Undo:            bind("undo", "u", "u", "ctrl+z"),
+			Undo:            bind("undo", "u", "u"),
 			Redo:            bind("redo", "U", "U", "ctrl+y"),
 			Save:            bind("save", "s", "s", "ctrl+s"),
 			SaveAs:          bind("save as", "S", "S"),
 			NewStudy:        bind("new study", "N", "N"),
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
+			History:         bind("history", "H", "H"),
+			Suspend:         bind("to the shell and, with fg, back", "ctrl+z", "ctrl+z"),
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),
 			Copy:            bind("copy", "y", "y"),
@@ -167,7 +175,8 @@ func Default() Map {
 		},
 		SideBySide: SideBySide{
 			Left: bind("variant left", "left", "left", "h"), Right: bind("variant right", "right", "right", "l"),
-			Differences: bind("only what differs", "d", "d"), Open: bind("work on it", "enter", "enter"), Back: bind("back", "esc", "esc"),
+			Differences: bind("only what differs", "d", "d"), Fold: bind("fold the group, or unfold", "z", "z"),
+			FoldAll: bind("fold all groups, or unfold", "Z", "Z"), Open: bind("work on it", "enter", "enter"), Back: bind("back", "esc", "esc"),
 		},
 		Tables: Tables{
 			Left: bind("to the left", "left", "left", "h"), Right: bind("to the right", "right", "right", "l"),
@@ -193,6 +202,7 @@ func Default() Map {
 			Up: bind("row up", "up", "up", "shift+tab"), Down: bind("row down", "down", "down", "tab"),
 			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
 		},
+		History: History{Go: bind("go to that state", "enter", "enter"), Back: bind("back", "esc", "esc")},
 		Weights: Weights{
 			More: bind("more weight", "right", "right"), Less: bind("less weight", "left", "left"),
 			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),

@@ -24,8 +24,8 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
-		e.NextVariant, e.PreviousVariant, e.Keys, e.Quit}
+	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.History, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+		e.NextVariant, e.PreviousVariant, e.Keys, e.Suspend, e.Quit}
 }
 
 func (m Map) panes() []key.Binding {
@@ -98,9 +98,9 @@ func (m Map) AtSideBySide() Place {
 	s, e := m.SideBySide, m.Everywhere
 	return Place{
 		Name: "side by side",
-		Own:  []key.Binding{e.Why, s.Left, s.Right, m.Panes.NextPart, m.Panes.PreviousPart, s.Differences, s.Open, s.Back},
+		Own:  []key.Binding{e.Why, s.Left, s.Right, m.Panes.NextPart, m.Panes.PreviousPart, s.Differences, s.Fold, s.FoldAll, s.Open, s.Back},
 		Too:  append(m.walk(), m.everywhere()...),
-		hints: hints{arrows + " variant", phrase(s.Differences), phrase(e.Why), phrase(s.Open),
+		hints: hints{arrows + " variant", phrase(s.Differences), phrase(e.Why), pair(s.Fold, s.FoldAll, "fold"), phrase(s.Open),
 			pair(m.Panes.NextPart, m.Panes.PreviousPart, "group"), phrase(s.Back), phrase(e.Studies)},
 		kept: phrases([]key.Binding{e.Save, e.Undo, e.Quit, e.Bench}),
 	}
@@ -170,6 +170,14 @@ func (m Map) AtWeights() Place {
 		hints: hints{phrase(y.Figure), arrows + " more or less", phrase(y.Counted), phrase(y.Back), m.partHint(), phrase(e.SideBySide), phrase(e.Copy)},
 		kept:  phrases([]key.Binding{e.Quit, e.Bench}),
 	}
+}
+
+// AtHistory is the list of edits.
+func (m Map) AtHistory() Place {
+	y, e := m.History, m.Everywhere
+	return Place{Name: "history", Own: []key.Binding{y.Go, y.Back}, Too: append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Go), pair(e.Undo, e.Redo, "undo, redo"), phrase(y.Back), m.variantHint()},
+		kept:  phrases([]key.Binding{e.Save, e.Quit, e.Bench})}
 }
 
 // AtFind is something being looked for.

@@ -16,19 +16,20 @@ type Marks struct {
 	Caret                string // in an edit on a terminal without reverse
 	Fails, Thin, Holds   string // worry as height
 	Unrated              string
+	Bar, HalfBar         string // of a difference, in steps of half a cell
 	Arrow                string // from the old to the new, any width
 }
 
 var drawn = Marks{
 	Here: ">", Better: "◆", Worse: "◇", Light: "─", Heavy: "━", TabLeft: "┫", TabRight: "┣", Column: "│",
 	Outside: "·", Usual: "─", Spot: "●", Cut: "…", Caret: "▏",
-	Fails: "█", Thin: "▄", Holds: "▁", Unrated: "?", Arrow: "→",
+	Fails: "█", Thin: "▄", Holds: "▁", Unrated: "?", Arrow: "→", Bar: "━", HalfBar: "╸",
 }
 
 var typed = Marks{
 	Here: ">", Better: "*", Worse: "!", Light: "-", Heavy: "=", TabLeft: "[", TabRight: "]", Column: "|",
 	Outside: ".", Usual: "-", Spot: "O", Cut: "~", Caret: "|",
-	Fails: "#", Thin: "=", Holds: "_", Unrated: "?", Arrow: "->",
+	Fails: "#", Thin: "=", Holds: "_", Unrated: "?", Arrow: "->", Bar: "=", HalfBar: "-",
 }
 
 // MeritMark is the shape for a change: better (+1), worse (−1) or neither.

@@ -68,7 +68,7 @@ func (m *Model) Move(n int) {
 // before; begins tells on which rows groups begin.
 func (m *Model) Leap(step int, begins func(int) bool) {
 	for i := m.Cursor + step; i >= 0 && i < m.rows; i += step {
-		j, ok := m.rest(i+1, 1)
+		j, ok := m.rest(i, 1)
 		if begins(i) && ok && j != m.Cursor && (j-m.Cursor)*step > 0 {
 			m.To(j)
 			return

@@ -22,6 +22,9 @@ func (m *Model) Text() string {
 	if r.key == "" {
 		return ""
 	}
+	if r.group != "" {
+		return strings.TrimSpace(r.label)
+	}
 	cells := []string{r.label, r.unit}
 	for _, k := range r.cells {
 		cells = append(cells, k.text)

@@ -9,21 +9,25 @@ import (
 	"backspan/tui/theme"
 )
 
-// row is one line of the page: a heading when it has no key.
+// row is one line of the page. A heading has no key until it is folded, so that
+// the cursor rests on it only then.
 type row struct {
 	key     string
+	group   string // of a heading, by what it is known
 	label   string
 	unit    string
 	cells   []cell
 	differs bool
+	bars    bool // cells show how large the difference is
 	figures bool // cells hold a figure, a difference and a mark
 }
 
 // cell is what one variant has in a row.
 type cell struct {
-	text   string // right of the mark, the figure or words
-	change string // difference from the reference
-	mark   string // best or worst of the row, or the shape of a verdict
+	text   string  // right of the mark, the figure or words
+	change string  // difference from the reference
+	share  float64 // of the largest difference in the row
+	mark   string  // best or worst of the row, or the shape of a verdict
 	ink    theme.Ink
 	facts  []string // said when the cell is under the cursor
 }
@@ -48,7 +52,7 @@ func (m *Model) lay(c model.Comparison) []row {
 		}
 		if p := readings.Part(q.Key); p != part {
 			part = p
-			results = append(results, row{label: "  " + p})
+			results = append(results, row{group: "reading " + p, label: "  " + p})
 		}
 		results = append(results, r)
 	}
@@ -67,9 +71,9 @@ func under(title string, rows []row, none string) []row {
 		if none == "" {
 			return nil
 		}
-		return []row{{label: title + ": " + none}}
+		return []row{{group: title, label: title + ": " + none}}
 	}
-	return append([]row{{label: title}}, rows...)
+	return append([]row{{group: title, label: title}}, rows...)
 }
 
 // byPart gathers the rows of one part, parts in the order of their first row.
@@ -130,6 +134,7 @@ func (m *Model) reading(c model.Comparison, q model.ReadingRow) row {
 		}
 		r.cells = append(r.cells, k)
 	}
+	r.bars = scale(&r, c.Reference, q.Cells)
 	return r
 }
 
@@ -187,6 +192,7 @@ func (m *Model) feel(c model.Comparison) []row {
 			mass.cells, depth.cells = append(mass.cells, ref), append(depth.cells, ref)
 			continue
 		}
+		mass.differs, depth.differs = mass.differs || f.FromMass != 0, depth.differs || f.FromDepth != 0
 		mass.cells = append(mass.cells, share(f.FromMass, f, "because the machine's mass differs"))
 		depth.cells = append(depth.cells, share(f.FromDepth, f, "because its mass hangs at another depth"))
 	}

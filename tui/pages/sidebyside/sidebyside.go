@@ -27,6 +27,7 @@ type Model struct {
 	rows        []row
 	taken       int // revision of the study that rows show
 	differences bool
+	folded      map[string]bool // groups of which the heading alone is shown
 	roll        roll.Model
 	first       int // variant in the first column
 	w, h        int
@@ -34,7 +35,7 @@ type Model struct {
 
 // New makes the page.
 func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
-	return &Model{th: t, keys: k, desk: d}
+	return &Model{th: t, keys: k, desk: d, folded: map[string]bool{}}
 }
 
 // Refresh takes over what changed on the desk.
@@ -47,18 +48,19 @@ func (m *Model) Refresh() {
 }
 
 func (m *Model) arrange() {
-	was := ""
-	if m.roll.Cursor < len(m.rows) {
-		was = m.rows[m.roll.Cursor].key
-	}
-	m.rows = m.lay(m.desk.Comparison())
+	was := m.at().key
+	m.rows = m.fold(m.lay(m.desk.Comparison()))
 	m.roll.Set(len(m.rows), func(i int) bool { return m.rows[i].key == "" })
+	m.toKey(was)
+	m.Size(m.w, m.h)
+}
+
+func (m *Model) toKey(key string) {
 	for i, r := range m.rows {
-		if was != "" && r.key == was {
+		if key != "" && r.key == key {
 			m.roll.To(i)
 		}
 	}
-	m.Size(m.w, m.h)
 }
 
 // Place is where the person stands.
@@ -79,6 +81,10 @@ func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
 	case key.Matches(msg, k.Differences):
 		m.differences = !m.differences
 		m.arrange()
+	case key.Matches(msg, k.Fold):
+		m.foldHere()
+	case key.Matches(msg, k.FoldAll):
+		m.foldAll()
 	case key.Matches(msg, k.Open), key.Matches(msg, k.Back):
 		return BenchMsg{}
 	default:
@@ -89,7 +95,7 @@ func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
 }
 
 // begins reports whether a group begins at row i.
-func (m *Model) begins(i int) bool { return m.rows[i].key == "" }
+func (m *Model) begins(i int) bool { return m.rows[i].group != "" }
 
 // Size gives the page's room.
 func (m *Model) Size(w, h int) {

@@ -28,7 +28,11 @@ func (m *Model) View() []string {
 
 // heads names the variants over their columns; the one in hand has a mark.
 func (m *Model) heads(c columns) string {
-	s := m.th.Quiet.Paint(m.th.Fit("  "+m.th.Marks.Better+" best  "+m.th.Marks.Worse+" worst", c.label))
+	key := "  " + m.th.Marks.Better + " best  " + m.th.Marks.Worse + " worst"
+	if c.each >= leastForBars {
+		key += "  " + m.th.Marks.Bar + " change"
+	}
+	s := m.th.Quiet.Paint(m.th.Fit(key, c.label))
 	study := m.desk.Study()
 	for i := m.first; i < m.first+c.shown && i < len(study.Variants); i++ {
 		name, ink := m.th.Clean(study.Variants[i].Name), m.th.Strong
@@ -44,8 +48,8 @@ func (m *Model) heads(c columns) string {
 }
 
 func (m *Model) line(r row, c columns, here bool) string {
-	if r.key == "" {
-		return m.th.Quiet.Paint(m.th.Cut(m.th.Clean(r.label), m.w))
+	if r.group != "" {
+		return m.heading(r, here)
 	}
 	mark := "  "
 	if here {
@@ -61,7 +65,7 @@ func (m *Model) line(r row, c columns, here bool) string {
 		{Ink: m.th.Quiet, Text: m.th.Right(r.unit, unit)},
 	}
 	for i := m.first; i < m.first+c.shown && i < len(r.cells); i++ {
-		segs = append(segs, m.cell(r.cells[i], c.each, r.figures)...)
+		segs = append(segs, m.cell(r, r.cells[i], c.each)...)
 	}
 	return m.th.Row(here, segs...)
 }
@@ -69,10 +73,10 @@ func (m *Model) line(r row, c columns, here bool) string {
 // changeRoom is what the difference from the reference takes in a column.
 const changeRoom = 8
 
-// cell is laid out as figure, difference and mark; words alone take the room
-// of all.
-func (m *Model) cell(k cell, w int, figures bool) []theme.Segment {
-	if !figures {
+// cell is laid out as figure, difference, bar and mark; words alone take the
+// room of all.
+func (m *Model) cell(r row, k cell, w int) []theme.Segment {
+	if !r.figures {
 		return []theme.Segment{{Text: m.th.Right(k.text, w-2) + "  "}}
 	}
 	mark := k.mark
@@ -83,10 +87,15 @@ func (m *Model) cell(k cell, w int, figures bool) []theme.Segment {
 		return []theme.Segment{{Text: m.th.Right(k.text, w-2)}, {Ink: k.ink, Text: " " + mark}}
 	}
 	change := figure.Rounded(k.change, changeRoom-1)
-	room := wide(change, changeRoom, w-2-theme.Width(k.text))
+	bar := ""
+	if free := w - 2 - theme.Width(k.text) - max(changeRoom, theme.Width(change)+1); r.bars && w >= leastForBars && free > barCells {
+		bar = " " + m.th.Fit(m.bar(k.share), barCells)
+	}
+	room := wide(change, changeRoom, w-2-theme.Width(k.text)-theme.Width(bar))
 	return []theme.Segment{
-		{Text: m.th.Right(k.text, w-2-room)},
+		{Text: m.th.Right(k.text, w-2-room-theme.Width(bar))},
 		{Ink: m.th.Quiet, Text: " " + m.th.Right(change, room-1)},
+		{Ink: m.th.Quiet, Text: bar},
 		{Ink: k.ink, Text: " " + mark},
 	}
 }

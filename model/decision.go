@@ -1,0 +1,38 @@
+package model
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Decision is an entry of a study's log: what was settled, and when.
+type Decision struct {
+	Date string // "2026-11-26"
+	Text string
+}
+
+// Check says what is wrong with an entry and what to do; nil when nothing is.
+func (d Decision) Check() error {
+	switch {
+	case !isDate(d.Date):
+		return fmt.Errorf("the date of a decision is year, month and day; write it like 2026-11-26")
+	case strings.TrimSpace(d.Text) == "":
+		return fmt.Errorf("a decision says what was settled; write a text")
+	}
+	return nil
+}
+
+// isDate looks at the form and at the range of month and day only.
+func isDate(s string) bool {
+	const form = "0000-00-00"
+	if len(s) != len(form) {
+		return false
+	}
+	for i := range len(s) {
+		if digit := s[i] >= '0' && s[i] <= '9'; digit != (form[i] == '0') || !digit && s[i] != '-' {
+			return false
+		}
+	}
+	month, day := s[5:7], s[8:]
+	return month >= "01" && month <= "12" && day >= "01" && day <= "31"
+}
