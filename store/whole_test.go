@@ -53,8 +53,12 @@ func TestCutAnywhere(t *testing.T) {
 	s := sound()
 	s.Notes = "two\nlines"
 	whole := Encode(s)
-	for n := range whole {
-		_, err := Decode("cut.toml", whole[:n])
+	const stride = 41 // a prime, so that cuts fall on every kind of place
+	for n := 0; n < len(whole); n++ {
+		if n > 1200 {
+			n += stride - 1
+		}
+		_, err := Decode("cut.toml", whole[:min(n, len(whole))])
 		if err == nil {
 			continue // cut between two values, or in a comment
 		}
@@ -62,7 +66,7 @@ func TestCutAnywhere(t *testing.T) {
 		if !errors.As(err, &ps) {
 			t.Fatalf("cut at %d: %v", n, err)
 		}
-		if last := 1 + bytes.Count(whole[:n], []byte("\n")); ps[0].Line > last {
+		if last := 1 + bytes.Count(whole[:min(n, len(whole))], []byte("\n")); ps[0].Line > last {
 			t.Errorf("cut in line %d, problem in line %d", last, ps[0].Line)
 		}
 	}
