@@ -43,6 +43,8 @@ func (r *root) underCursor() string {
 		return r.tables.Text()
 	case atWhy:
 		return r.why.Text()
+	case atDecisions:
+		return r.log.Text()
 	case atWeights:
 		return r.weights.Text()
 	}

@@ -8,6 +8,25 @@ import (
 	"backspan/tui/components/figure"
 )
 
+// typist is a page on which something can be typed.
+type typist interface {
+	Busy() bool
+	Accept() bool
+	Notice() string
+}
+
+func (r *root) typists() []typist { return []typist{r.bench, r.log} }
+
+// typing is the page on which something is being typed, nil when none is.
+func (r *root) typing() typist {
+	for _, p := range r.typists() {
+		if p.Busy() {
+			return p
+		}
+	}
+	return nil
+}
+
 // edit does something that may change the study or the variant in hand, and
 // then says what came of it. It is false when the study did not change.
 func (r *root) edit(do func() tea.Msg, out *tea.Msg) bool {
@@ -23,8 +42,10 @@ func (r *root) edit(do func() tea.Msg, out *tea.Msg) bool {
 	if changed {
 		r.effect("", r.desk.Last())
 	}
-	if s := r.bench.Notice(); s != "" {
-		r.say(s)
+	for _, p := range r.typists() {
+		if s := p.Notice(); s != "" {
+			r.say(s)
+		}
 	}
 	return changed
 }

@@ -64,7 +64,7 @@ func (r *root) leave() tea.Cmd {
 
 // guarded does what would drop unsaved edits only after asking.
 func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
-	typing := r.page == atBench && r.bench.Busy()
+	typing := r.typing() != nil
 	if r.saving {
 		r.say("the save is still running; once more in a moment")
 		return nil
@@ -101,6 +101,10 @@ func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
 
 // accepted takes over what is being typed; false when it was refused.
 func (r *root) accepted() bool {
-	r.edit(func() tea.Msg { r.bench.Accept(); return nil }, nil)
-	return !r.bench.Busy()
+	p := r.typing()
+	if p == nil {
+		return true
+	}
+	r.edit(func() tea.Msg { p.Accept(); return nil }, nil)
+	return !p.Busy()
 }

@@ -56,7 +56,9 @@ func (m Model) end() (e Ending, ended bool) {
 // state; what the desk holds is whole all the same.
 func (r *root) takeTyped() {
 	defer func() { _ = recover() }()
-	r.bench.Accept()
+	if p := r.typing(); p != nil {
+		p.Accept()
+	}
 }
 
 // noteFault keeps what is known of a fault of the program, for Bubble Tea

@@ -6,6 +6,7 @@ package tui
 import (
 	"io"
 	"sync/atomic"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/lipgloss"
@@ -19,6 +20,7 @@ import (
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
+	"backspan/tui/pages/decisions"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/history"
@@ -64,6 +66,8 @@ type Options struct {
 	// puts it there through the terminal itself, by way of tmux when Tmux is set.
 	Clipboard func(text string) error
 	Tmux      bool
+	// Today is the date for a new decision, like 2026-11-26. nil: the clock's.
+	Today func() string
 	// Greet offers the tour when the bench begins on a study in no file, and
 	// calls Greeted, if any, in the background.
 	Greet   bool
@@ -105,6 +109,7 @@ const (
 	atFind
 	atWeights
 	atHistory
+	atDecisions
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -135,6 +140,7 @@ type root struct {
 	find    *find.Model
 	weights *weights.Model
 	history *history.Model
+	log     *decisions.Model
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
@@ -144,8 +150,9 @@ type root struct {
 	clipboard         func(text string) error // nil: there is none
 	mayStop           func() bool             // a shell can bring the bench back
 	tmux              bool                    // one stands between
-	greet             bool                    // the tour is offered
-	greeted           func()                  // called then; may be nil
+	today             func() string
+	greet             bool   // the tour is offered
+	greeted           func() // called then; may be nil
 
 	strip     headline.Strip
 	questions []question // the first is asked, the others wait
@@ -169,7 +176,10 @@ func New(o Options) Model {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
 	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
-		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
+		today: o.Today, look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
+	if r.today == nil {
+		r.today = func() string { return time.Now().Format(time.DateOnly) }
+	}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -205,6 +215,7 @@ func (r *root) lay(d *desk.Desk) {
 	r.find = find.New(r.th, r.keys, d)
 	r.weights = weights.New(r.th, r.keys, d)
 	r.history = history.New(r.th, r.keys, d)
+	r.log = decisions.New(r.th, r.keys, d, r.today)
 	r.bench = bench.New(r.th, r.keys, d)
 	r.beside = sidebyside.New(r.th, r.keys, d)
 	r.tables = tables.New(r.th, r.keys, d)
@@ -223,6 +234,8 @@ func (r *root) refresh() {
 		r.weights.Refresh()
 	case atHistory:
 		r.history.Refresh()
+	case atDecisions:
+		r.log.Refresh()
 	case atSideBySide:
 		r.beside.Refresh()
 	case atTables:

@@ -7,6 +7,7 @@ import (
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
+	"backspan/tui/pages/decisions"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/history"
@@ -103,14 +104,14 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 	}
 	r.notice = said{}
 	e := r.keys.Everywhere
-	busy := r.page == atBench && r.bench.Busy()
+	busy := r.typing() != nil
 	switch {
 	case r.asked() != nil:
 		return r.answer(*r.asked(), msg)
 	case busy && msg.String() == "ctrl+c":
 		return r.leave()
 	case busy && msg.String() == "ctrl+s":
-		if !r.edit(func() tea.Msg { r.bench.Accept(); return nil }, nil) || r.bench.Busy() {
+		if !r.accepted() {
 			return nil
 		}
 		return r.save()
@@ -136,7 +137,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 
 // atRest reports whether leaving would lose nothing.
 func (r *root) atRest() bool {
-	return !r.desk.Unsaved() && !r.saving && !r.bench.Busy() && r.asked() == nil
+	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && r.asked() == nil
 }
 
 // pressUnseen takes keys while the window is too small to show what they do:
@@ -164,6 +165,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atDrawing), true
 	case key.Matches(msg, e.Curves):
 		return r.goTo(atCurves), true
+	case key.Matches(msg, e.Decisions):
+		return r.goTo(atDecisions), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -255,6 +258,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.find.Update(msg)
 	case atHistory:
 		out = r.history.Update(msg)
+	case atDecisions:
+		r.edit(func() tea.Msg { return r.log.Update(msg) }, &out)
 	case atWeights:
 		out = r.weights.Update(msg)
 	}
@@ -282,7 +287,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, decisions.BackMsg, studies.BackMsg:
 		return r.goTo(atBench)
 	case keys.BackMsg:
 		r.page = r.from
@@ -319,6 +324,8 @@ func (r *root) place() keymap.Place {
 		return r.find.Place()
 	case atHistory:
 		return r.history.Place()
+	case atDecisions:
+		return r.log.Place()
 	case atWeights:
 		return r.weights.Place()
 	}

@@ -44,6 +44,8 @@ func (r *root) arrange() {
 		r.find.Size(r.w, h)
 	case atHistory:
 		r.history.Size(r.w, h)
+	case atDecisions:
+		r.log.Size(r.w, h)
 	case atWeights:
 		r.weights.Size(r.w, h)
 	}
@@ -104,6 +106,8 @@ func (r *root) inSight() []string {
 		return r.find.View()
 	case atHistory:
 		return r.history.View()
+	case atDecisions:
+		return r.log.View()
 	case atWeights:
 		return r.weights.View()
 	}

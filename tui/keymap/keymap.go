@@ -15,7 +15,7 @@ type Everywhere struct {
 	NextVariant, PreviousVariant             key.Binding
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 	Why, Find, Copy, Weights                 key.Binding
-	History                                  key.Binding
+	History, Decisions                       key.Binding
 	Suspend                                  key.Binding // also inside an edit
 }
 
@@ -77,6 +77,9 @@ type Why struct{ Go, Try, Back key.Binding }
 // History works on the list of edits.
 type History struct{ Go, Back key.Binding }
 
+// Decisions works on the study's log.
+type Decisions struct{ Add, Reword, Strike, Back key.Binding }
+
 // Weights works on the page that ranks the variants.
 type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
 
@@ -109,6 +112,7 @@ type Map struct {
 	Find       Find
 	Weights    Weights
 	History    History
+	Decisions  Decisions
 	Sheets     Sheets
 	Back       key.Binding
 }
@@ -135,6 +139,7 @@ func Default() Map {
 			NewStudy:        bind("new study", "N", "N"),
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
 			History:         bind("history", "H", "H"),
+			Decisions:       bind("decisions", "L", "L"),
 			Suspend:         bind("to the shell and, with fg, back", "ctrl+z", "ctrl+z"),
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),
@@ -201,6 +206,10 @@ func Default() Map {
 		Find: Find{
 			Up: bind("row up", "up", "up", "shift+tab"), Down: bind("row down", "down", "down", "tab"),
 			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
+		},
+		Decisions: Decisions{
+			Add: bind("enter a decision", "a", "a"), Reword: bind("reword", "enter", "enter"),
+			Strike: bind("strike out", "x", "x", "delete"), Back: bind("back", "esc", "esc"),
 		},
 		History: History{Go: bind("go to that state", "enter", "enter"), Back: bind("back", "esc", "esc")},
 		Weights: Weights{

@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.History, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.History, e.Decisions, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Suspend, e.Quit}
 }
 
@@ -178,6 +178,14 @@ func (m Map) AtHistory() Place {
 	return Place{Name: "history", Own: []key.Binding{y.Go, y.Back}, Too: append(m.walk(), m.everywhere()...),
 		hints: hints{phrase(y.Go), pair(e.Undo, e.Redo, "undo, redo"), phrase(y.Back), m.variantHint()},
 		kept:  phrases([]key.Binding{e.Save, e.Quit, e.Bench})}
+}
+
+// AtDecisions is the study's log.
+func (m Map) AtDecisions() Place {
+	y, e := m.Decisions, m.Everywhere
+	return Place{Name: "decisions", Own: []key.Binding{y.Add, y.Reword, y.Strike, y.Back}, Too: append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Add), phrase(y.Reword), phrase(y.Strike), phrase(y.Back), phrase(e.Copy)},
+		kept:  phrases([]key.Binding{e.Undo, e.Save, e.Quit, e.Bench})}
 }
 
 // AtFind is something being looked for.

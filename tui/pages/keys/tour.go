@@ -34,7 +34,8 @@ func (m *Model) tour() []screen {
 			k(e.Weights) + " ranks all by what counts for you. " + k(e.Tables) + " shows what is better read as a table.",
 		}},
 		{"keep it", []string{
-			k(e.Save) + " saves, " + k(e.SaveAs) + " under another name; " + k(e.Studies) + " lists the studies of the folder. A study is a text file that you may edit by hand.",
+			k(e.Save) + " saves, " + k(e.SaveAs) + " under another name; " + k(e.Studies) + " lists the studies of the folder. A study is a text file that you may edit by hand. " +
+				k(e.Decisions) + " is its log of what you settled, when and why.",
 			"What you have not saved is kept all the same when the line drops or the power fails; it is offered when you come back.",
 			"The sample's machines are invented. The figures help to design and prove nothing: before you build or fly, read the cautions on the sheet of keys.",
 		}},
