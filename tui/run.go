@@ -14,21 +14,22 @@ import (
 	_ "backspan/tui/quiet" // before Bubble Tea's own initialisation
 )
 
+// promptly is frames a second: a frame waits for the next tick, so that a slower
+// one would be felt at every key. What did not change is not sent.
+const promptly = 120
+
 // Run shows the bench on a terminal until the person leaves it. An interrupt
 // from outside ends it in good order and is no error.
 func Run(ctx context.Context, o Options, in *os.File, out *os.File) error {
 	if o.Renderer == nil {
 		o.Renderer = lipgloss.NewRenderer(out)
 	}
-	if o.FPS <= 0 {
-		o.FPS = 20
-	}
 	thin := output.Thin(out)
 	if o.Clipboard == nil {
 		o.Clipboard = func(text string) error { return output.Copy(thin, text, o.Tmux) }
 	}
 	m := New(o)
-	p := tea.NewProgram(m, tea.WithContext(ctx), tea.WithAltScreen(), tea.WithoutSignalHandler(), tea.WithFPS(o.FPS),
+	p := tea.NewProgram(m, tea.WithContext(ctx), tea.WithAltScreen(), tea.WithoutSignalHandler(), tea.WithFPS(promptly),
 		tea.WithInput(input.Wrap(in)), tea.WithOutput(thin))
 	stop := onSignal(p.Quit)
 	defer stop()

@@ -57,7 +57,6 @@ type Options struct {
 	Renderer    *lipgloss.Renderer // of the person's terminal
 	ASCII       bool               // show nothing outside ASCII
 	ChooseFirst bool               // begin with the list of studies; Study is the sample for who chooses none
-	FPS         int                // frames a second at most, 0 for 20
 
 	Journals Journals // nil: edits are kept nowhere until they are saved
 	// Aside keeps a study in a new file beside the one at path and names it.

@@ -17,7 +17,7 @@ import (
 )
 
 // built compiles the program once for the tests that need it whole.
-func built(t *testing.T) string {
+func built(t testing.TB) string {
 	t.Helper()
 	bin := filepath.Join(t.TempDir(), "backspan")
 	if out, err := exec.Command("go", "build", "-o", bin, ".").CombinedOutput(); err != nil {

@@ -51,10 +51,6 @@ func (p program) open(args []string) int {
 		return p.cannot(err)
 	}
 	o.ASCII = *ascii || !p.speaksUTF8()
-	o.FPS = 20
-	if p.env("SSH_CONNECTION") != "" {
-		o.FPS = 10
-	}
 	o.Tmux = p.env("TMUX") != ""
 	p.greet(&o)
 	o.Journals, o.Aside, o.Ended = p.journals(), p.aside, p.ended
