@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/muesli/termenv"
+
+	"backspan/model"
 )
 
 // From a key to the text of the frame, five variants in 120x40.
@@ -20,7 +22,8 @@ func BenchmarkKeyToFrame(b *testing.B) {
 	} {
 		b.Run(bc.name, func(b *testing.B) {
 			o := plateau()
-			o.Study = small("Plateau trials", "A", "B", "C", "D", "E")
+			o.Study = model.Sample()
+			o.Study.Variants = o.Study.Variants[:5]
 			o.Renderer = renderer(termenv.ANSI256)
 			m := press(begin(o, 120, 40), bc.before...)
 			b.ReportAllocs()

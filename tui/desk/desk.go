@@ -10,6 +10,7 @@ import (
 	"reflect"
 
 	"backspan/model"
+	"backspan/model/param"
 )
 
 // Shared stands in place of a variant's index for what all variants share.
@@ -50,6 +51,8 @@ type Desk struct {
 	revision        int
 	comparison      model.Comparison
 	comparisonTaken int // revision of which comparison is
+	declared        map[int][]param.Section
+	declaredFor     *model.Study // state of which declared is
 }
 
 // New lays a study on the desk. path is its file, "" when it has none yet.

@@ -8,10 +8,22 @@ import (
 )
 
 // Sections lists what can be set for a variant, or with Shared for all of
-// them, without what does not apply.
+// them, without what does not apply. It is for looking only.
 func (d *Desk) Sections(variant int) []param.Section {
+	if d.declaredFor != d.study {
+		d.declaredFor, d.declared = d.study, map[int][]param.Section{}
+	}
+	shown, known := d.declared[variant]
+	if !known {
+		shown = applying(d.study, variant)
+		d.declared[variant] = shown
+	}
+	return shown
+}
+
+func applying(study *model.Study, variant int) []param.Section {
 	var shown []param.Section
-	for _, sec := range sections(d.study, variant) {
+	for _, sec := range sections(study, variant) {
 		if !sec.Hidden {
 			shown = append(shown, sec)
 		}

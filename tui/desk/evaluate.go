@@ -3,6 +3,7 @@ package desk
 import (
 	"fmt"
 	"reflect"
+	"sync"
 
 	"backspan/model"
 	"backspan/model/reading"
@@ -12,6 +13,7 @@ import (
 // the variants that an edit did not touch.
 func evaluate(s, before *model.Study, known []model.Outcome) []model.Outcome {
 	out := make([]model.Outcome, len(s.Variants))
+	var running sync.WaitGroup
 	same := before != nil && reflect.DeepEqual(givens(s), givens(before))
 	for i := range s.Variants {
 		v := &s.Variants[i]
@@ -21,8 +23,9 @@ func evaluate(s, before *model.Study, known []model.Outcome) []model.Outcome {
 				continue
 			}
 		}
-		out[i] = outcome(s, v)
+		running.Go(func() { out[i] = outcome(s, v) })
 	}
+	running.Wait()
 	return out
 }
 

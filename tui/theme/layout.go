@@ -3,6 +3,7 @@ package theme
 import (
 	"math"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/charmbracelet/x/ansi"
 )
@@ -12,7 +13,33 @@ func Width(s string) int {
 	if printableASCII(s) {
 		return len(s)
 	}
+	if w, ok := ownWidth(s); ok {
+		return w
+	}
 	return ansi.StringWidth(s)
+}
+
+// ownWidth measures what the bench draws itself: inks, ASCII, and signs of
+// which each takes one cell by itself. It is false for anything else.
+func ownWidth(s string) (w int, ok bool) {
+	for i := 0; i < len(s); {
+		if s[i] == 0x1b {
+			n := strings.IndexByte(s[i:], 'm')
+			if !strings.HasPrefix(s[i:], "\x1b[") || n < 0 || strings.Trim(s[i+2:i+n], "0123456789;") != "" {
+				return 0, false
+			}
+			i += n + 1
+			continue
+		}
+		r, n := utf8.DecodeRuneInString(s[i:])
+		drawn := r >= ' ' && r < 0x7f || r >= 0x2500 && r < 0x25a0 || r >= 0x2800 && r < 0x2900 || strings.ContainsRune("…°²³·±≤≥→←Δ", r)
+		if !drawn {
+			return 0, false
+		}
+		w++
+		i += n
+	}
+	return w, true
 }
 
 // Fit cuts or pads plain text to w cells, flush left.

@@ -1,6 +1,7 @@
 package theme
 
 import (
+	"github.com/charmbracelet/x/ansi"
 	"io"
 	"strings"
 	"testing"
@@ -94,4 +95,24 @@ func TestScreenStaysInTheWindow(t *testing.T) {
 	if got != "abcd\n?" || strings.Count(got, "\n") != 1 {
 		t.Errorf("%q", got)
 	}
+}
+
+// The quick way of measuring agrees with the library wherever it answers.
+func TestOwnWidth(t *testing.T) {
+	for _, s := range []string{"", "depth 318 mm", "\x1b[1;38;5;31m━┫ Engine ┣──\x1b[0m 15 °C … ⣿⣿", "a\x1b[0m", "±0.05 m², ≤ 3"} {
+		if w, ok := ownWidth(s); !ok || w != ansi.StringWidth(s) {
+			t.Errorf("%q: %d, %v, want %d", s, w, ok, ansi.StringWidth(s))
+		}
+	}
+	for _, s := range []string{"漢字", "e\u0301", "a\x1b[2K", "a\x1b]0;x\x07", "a\x1b[3", "\xff", "…\ufe0f", "a\nb"} {
+		if _, ok := ownWidth(s); ok {
+			t.Errorf("%q was measured without the library", s)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		s := strings.Join(rapid.SliceOf(rapid.OneOf(rapid.String(), rapid.SampledFrom([]string{"\x1b[0m", "\x1b[31;1m", "│", "⣿", "°", "\ufe0f", "\u0301", " "}))).Draw(t, "pieces"), "")
+		if w, ok := ownWidth(s); ok && w != ansi.StringWidth(s) {
+			t.Fatalf("%q: %d, the library says %d", s, w, ansi.StringWidth(s))
+		}
+	})
 }
