@@ -28,8 +28,8 @@ func (r *root) typing() typist {
 }
 
 // edit does something that may change the study or the variant in hand, and
-// then says what came of it. It is false when the study did not change.
-func (r *root) edit(do func() tea.Msg, out *tea.Msg) bool {
+// then says what came of it.
+func (r *root) edit(do func() tea.Msg, out *tea.Msg) {
 	revision, hand := r.desk.Revision(), r.desk.Selected
 	msg := do()
 	if out != nil {
@@ -47,7 +47,6 @@ func (r *root) edit(do func() tea.Msg, out *tea.Msg) bool {
 			r.say(s)
 		}
 	}
-	return changed
 }
 
 func (r *root) undo() {

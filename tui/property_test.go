@@ -1,22 +1,30 @@
 package tui
 
 import (
+	"math/rand/v2"
+	"os"
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
 	"pgregory.net/rapid"
+
+	"backspan/model"
 )
 
-var anyKey = rapid.SampledFrom([]string{
+var anyKeys = []string{
 	"w", "/", "y", "W", "enter", "enter", "esc", "tab", "tab", "shift+tab", "backspace", "up", "down", "down", "left", "right", "home", "end", "pgup", "pgdown",
 	"ctrl+s", "ctrl+u", "ctrl+d", "shift+left", "shift+right", "[", "]", "+", "-", ".", ",", "(", ")", "<", ">", "0", "7", "5.5", "a", "b", "c", "d", "g", "G",
 	"h", "j", "k", "l", "m", "n", "o", "r", "s", "u", "u", "x", "J", "K", "N", "S", "U", "H", "Z", "ctrl+z", "?", "v", "v", "w", "z", "space", "é", "漢字", "99999999999999999999", "kg",
-})
+	"L", "L",
+}
 
-var anySize = rapid.SampledFrom([][2]int{{80, 24}, {120, 40}, {60, 16}, {111, 30}, {112, 25}, {168, 50}, {200, 60}, {59, 15}, {20, 5}, {75, 17}, {1, 1}, {300, 100}})
+var anySizes = [][2]int{{80, 24}, {120, 40}, {60, 16}, {111, 30}, {112, 25}, {168, 50}, {200, 60}, {59, 15}, {20, 5}, {75, 17}, {1, 1}, {300, 100}}
+
+var anyKey, anySize = rapid.SampledFrom(anyKeys), rapid.SampledFrom(anySizes)
 
 // Whatever is pressed at whatever size: nothing breaks, and nothing is painted
 // outside the window.
@@ -38,17 +46,64 @@ func TestAnyKeysAtAnySize(t *testing.T) {
 			default:
 				m = press(m, anyKey.Draw(t, "key"))
 			}
-			view := m.View()
-			fits(t, view, size[0], size[1])
-			if o.ASCII {
-				for _, r := range view {
-					if r > 0x7f {
-						t.Fatalf("%q is not ASCII", r)
-					}
-				}
-			}
+			sound(t, m, o, size)
 		}
 	})
+}
+
+// sound is a frame that stays in the window and shows who has the keys.
+func sound(t rapid.TB, m Model, o Options, size [2]int) {
+	t.Helper()
+	view := m.View()
+	fits(t, view, size[0], size[1])
+	if o.ASCII {
+		for _, r := range view {
+			if r > 0x7f {
+				t.Fatalf("%q is not ASCII", r)
+			}
+		}
+	}
+	want := 1
+	if m.asked() != nil {
+		want = 2 // the question, and where the person will be again
+	}
+	if n := strings.Count(view, m.th.Marks.Heavy+m.th.Marks.TabLeft+" "); m.fits() && n != want {
+		t.Fatalf("%d panes have the focus, not %d:\n%s", n, want, view)
+	}
+}
+
+// One long session of keys, pastes and sizes at random: BACKSPAN_TIMES of them,
+// or a few.
+func TestOneLongSession(t *testing.T) {
+	times := 400
+	if n, err := strconv.Atoi(os.Getenv("BACKSPAN_TIMES")); err == nil {
+		times = n
+	}
+	random := rand.New(rand.NewPCG(1, 2))
+	o := plateau()
+	o.Study = model.Sample()
+	o.Clipboard = func(string) error { return nil }
+	size := [2]int{120, 40}
+	m := quick(begin(o, size[0], size[1]))
+	resized, ended := 0, 0
+	for i := range times {
+		if random.IntN(10) == 0 {
+			size = anySizes[random.IntN(len(anySizes))]
+			m = send(m, tea.WindowSizeMsg{Width: size[0], Height: size[1]})
+			resized++
+		} else {
+			m = press(m, anyKeys[random.IntN(len(anyKeys))])
+		}
+		sound(t, m, o, size)
+		if len(m.desk.Study().Variants) > 12 || m.left { // what copies add up to, and leaving, would end the test's use
+			m = quick(begin(o, size[0], size[1]))
+			ended++
+		}
+		if t.Failed() {
+			t.Fatalf("at key %d", i)
+		}
+	}
+	t.Logf("%d keys, %d sizes, %d sessions", times-resized, resized, ended+1)
 }
 
 // A change of the window's size changes neither the focus nor the place.

@@ -17,11 +17,20 @@ func (s Section) Path(p Param) string {
 	return s.Key + "." + p.Key
 }
 
+// holds compares without spelling the path of every parameter passed over.
+func (s Section) holds(p Param, path string) bool {
+	if s.Key == "" {
+		return p.Key == path
+	}
+	n := len(s.Key)
+	return len(path) == n+1+len(p.Key) && path[:n] == s.Key && path[n] == '.' && path[n+1:] == p.Key
+}
+
 // Find returns the parameter with that path.
 func Find(sections []Section, path string) (Param, bool) {
 	for _, s := range sections {
 		for _, p := range s.Params {
-			if s.Path(p) == path {
+			if s.holds(p, path) {
 				return p, true
 			}
 		}
