@@ -33,20 +33,12 @@ func (r *root) copy() tea.Cmd {
 	return nil
 }
 
+// copied is a page with something under its cursor that can be copied.
+type copied interface{ Text() string }
+
 func (r *root) underCursor() string {
-	switch r.page {
-	case atBench:
-		return r.bench.Text()
-	case atSideBySide:
-		return r.beside.Text()
-	case atTables:
-		return r.tables.Text()
-	case atWhy:
-		return r.why.Text()
-	case atDecisions:
-		return r.log.Text()
-	case atWeights:
-		return r.weights.Text()
+	if p, ok := r.sight().(copied); ok {
+		return p.Text()
 	}
 	return ""
 }

@@ -45,6 +45,7 @@ func TestDecisionsAreEnteredRewordedAndStruckOut(t *testing.T) {
 	o.Study.Decisions = nil
 	m := press(begin(o, 80, 24), "L")
 	has(t, m, "nothing is entered yet")
+	has(t, press(m, "x"), "there is no decision to strike out")
 	m = press(m, "enter", "f", "i", "r", "s", "t", "enter", "a", "q", "s", "enter")
 	want := []model.Decision{{Date: "2026-11-26", Text: "first"}, {Date: "2026-11-26", Text: "qs"}}
 	if got := m.desk.Study().Decisions; len(got) != 2 || got[0] != want[0] || got[1] != want[1] {

@@ -19,7 +19,7 @@ var anyKeys = []string{
 	"w", "/", "y", "W", "enter", "enter", "esc", "tab", "tab", "shift+tab", "backspace", "up", "down", "down", "left", "right", "home", "end", "pgup", "pgdown",
 	"ctrl+s", "ctrl+u", "ctrl+d", "shift+left", "shift+right", "[", "]", "+", "-", ".", ",", "(", ")", "<", ">", "0", "7", "5.5", "a", "b", "c", "d", "g", "G",
 	"h", "j", "k", "l", "m", "n", "o", "r", "s", "u", "u", "x", "J", "K", "N", "S", "U", "H", "Z", "ctrl+z", "?", "v", "v", "w", "z", "space", "é", "漢字", "99999999999999999999", "kg",
-	"L", "L",
+	"L", "L", "M",
 }
 
 var anySizes = [][2]int{{80, 24}, {120, 40}, {60, 16}, {111, 30}, {112, 25}, {168, 50}, {200, 60}, {59, 15}, {20, 5}, {75, 17}, {1, 1}, {300, 100}}
@@ -41,6 +41,8 @@ func TestAnyKeysAtAnySize(t *testing.T) {
 			case 0:
 				size = anySize.Draw(t, "size")
 				m = send(m, tea.WindowSizeMsg{Width: size[0], Height: size[1]})
+			case 2:
+				m = send(m, anywhere(rapid.IntRange(0, size[0]-1).Draw(t, "x"), rapid.IntRange(0, size[1]-1).Draw(t, "y")))
 			case 1:
 				m = paste(m, rapid.String().Draw(t, "paste"))
 			default:
@@ -49,6 +51,12 @@ func TestAnyKeysAtAnySize(t *testing.T) {
 			sound(t, m, o, size)
 		}
 	})
+}
+
+// anywhere is the mouse: a click, or the wheel.
+func anywhere(x, y int) tea.MouseMsg {
+	b := []tea.MouseButton{tea.MouseButtonLeft, tea.MouseButtonWheelUp, tea.MouseButtonWheelDown}[(x+y)%3]
+	return tea.MouseMsg{X: x, Y: y, Button: b, Action: tea.MouseActionPress}
 }
 
 // sound is a frame that stays in the window and shows who has the keys.
@@ -93,6 +101,9 @@ func TestOneLongSession(t *testing.T) {
 			resized++
 		} else {
 			m = press(m, anyKeys[random.IntN(len(anyKeys))])
+			if random.IntN(10) == 0 {
+				m = send(m, anywhere(random.IntN(size[0]), random.IntN(size[1])))
+			}
 		}
 		sound(t, m, o, size)
 		if len(m.desk.Study().Variants) > 12 || m.left { // what copies add up to, and leaving, would end the test's use

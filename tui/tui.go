@@ -111,6 +111,18 @@ const (
 	atDecisions
 )
 
+// view is a page as the root sees it.
+type view interface {
+	Place() keymap.Place
+	// Update takes a key; what it returns is for the root.
+	Update(tea.KeyMsg) tea.Msg
+	Size(w, h int)
+	View() []string
+}
+
+// refreshed is a page that takes over what changed on the desk.
+type refreshed interface{ Refresh() }
+
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
 type Model struct{ *root }
 
@@ -149,6 +161,7 @@ type root struct {
 	clipboard         func(text string) error // nil: there is none
 	mayStop           func() bool             // a shell can bring the bench back
 	tmux              bool                    // one stands between
+	mouse             bool                    // what it does is taken
 	today             func() string
 	greet             bool   // the tour is offered
 	greeted           func() // called then; may be nil
@@ -224,25 +237,41 @@ func (r *root) lay(d *desk.Desk) {
 	r.refresh()
 }
 
+// sight is the page in sight.
+func (r *root) sight() view {
+	switch r.page {
+	case atSideBySide:
+		return r.beside
+	case atTables:
+		return r.tables
+	case atDrawing:
+		return r.drawing
+	case atCurves:
+		return r.curves
+	case atStudies:
+		return r.studies
+	case atKeys:
+		return r.help
+	case atWhy:
+		return r.why
+	case atFind:
+		return r.find
+	case atWeights:
+		return r.weights
+	case atHistory:
+		return r.history
+	case atDecisions:
+		return r.log
+	}
+	return r.bench
+}
+
 // refresh takes over what changed on the desk.
 func (r *root) refresh() {
 	earlier, _ := r.desk.Earlier()
 	r.strip = headline.New(r.th, r.desk.Outcome(), earlier)
-	switch r.page {
-	case atWeights:
-		r.weights.Refresh()
-	case atHistory:
-		r.history.Refresh()
-	case atDecisions:
-		r.log.Refresh()
-	case atSideBySide:
-		r.beside.Refresh()
-	case atTables:
-		r.tables.Refresh()
-	case atDrawing:
-		r.drawing.Refresh()
-	case atCurves:
-		r.curves.Refresh()
+	if p, ok := r.sight().(refreshed); ok && r.page != atBench {
+		p.Refresh()
 	}
 }
 

@@ -68,6 +68,12 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		return r.saved(msg)
 	case curves.DoneMsg:
 		r.curves.Take(msg)
+	case tea.MouseMsg:
+		return r.pointedAt(msg)
+	case tea.ResumeMsg:
+		if r.mouse {
+			return tea.EnableMouseCellMotion // the shell in between gave it back
+		}
 	}
 	return nil
 }
@@ -167,6 +173,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atCurves), true
 	case key.Matches(msg, e.Decisions):
 		return r.goTo(atDecisions), true
+	case key.Matches(msg, e.Mouse):
+		return r.turnMouse(), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -237,32 +245,7 @@ func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 // onPage hands a key to the page.
 func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	var out tea.Msg
-	switch r.page {
-	case atBench:
-		r.edit(func() tea.Msg { return r.bench.Update(msg) }, &out)
-	case atSideBySide:
-		r.edit(func() tea.Msg { return r.beside.Update(msg) }, &out)
-	case atTables:
-		out = r.tables.Update(msg)
-	case atDrawing:
-		out = r.drawing.Update(msg)
-	case atCurves:
-		out = r.curves.Update(msg)
-	case atStudies:
-		out = r.studies.Update(msg)
-	case atKeys:
-		out = r.help.Update(msg)
-	case atWhy:
-		out = r.why.Update(msg)
-	case atFind:
-		out = r.find.Update(msg)
-	case atHistory:
-		out = r.history.Update(msg)
-	case atDecisions:
-		r.edit(func() tea.Msg { return r.log.Update(msg) }, &out)
-	case atWeights:
-		out = r.weights.Update(msg)
-	}
+	r.edit(func() tea.Msg { return r.sight().Update(msg) }, &out)
 	switch out := out.(type) {
 	case weights.BackMsg:
 		return r.goTo(atBench)
@@ -305,29 +288,5 @@ func (r *root) place() keymap.Place {
 	if q := r.asked(); q != nil {
 		return q.Place()
 	}
-	switch r.page {
-	case atSideBySide:
-		return r.beside.Place()
-	case atTables:
-		return r.tables.Place()
-	case atDrawing:
-		return r.drawing.Place()
-	case atCurves:
-		return r.curves.Place()
-	case atStudies:
-		return r.studies.Place()
-	case atKeys:
-		return r.help.Place()
-	case atWhy:
-		return r.why.Place()
-	case atFind:
-		return r.find.Place()
-	case atHistory:
-		return r.history.Place()
-	case atDecisions:
-		return r.log.Place()
-	case atWeights:
-		return r.weights.Place()
-	}
-	return r.bench.Place()
+	return r.sight().Place()
 }

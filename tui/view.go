@@ -22,33 +22,7 @@ func (r *root) arrange() {
 		return
 	}
 	r.footing = r.foot()
-	h := r.body()
-	switch r.page {
-	case atBench:
-		r.bench.Size(r.w, h)
-	case atSideBySide:
-		r.beside.Size(r.w, h)
-	case atTables:
-		r.tables.Size(r.w, h)
-	case atDrawing:
-		r.drawing.Size(r.w, h)
-	case atCurves:
-		r.curves.Size(r.w, h)
-	case atStudies:
-		r.studies.Size(r.w, h)
-	case atKeys:
-		r.help.Size(r.w, h)
-	case atWhy:
-		r.why.Size(r.w, h)
-	case atFind:
-		r.find.Size(r.w, h)
-	case atHistory:
-		r.history.Size(r.w, h)
-	case atDecisions:
-		r.log.Size(r.w, h)
-	case atWeights:
-		r.weights.Size(r.w, h)
-	}
+	r.sight().Size(r.w, r.body())
 }
 
 // body is the height left for the page.
@@ -64,7 +38,7 @@ func (m Model) View() string {
 		return m.th.Screen(m.tooSmall(), m.w, m.h)
 	}
 	lines := append([]string{m.title()}, m.headline()...)
-	page := m.inSight()
+	page := m.sight().View()
 	for y := range m.body() {
 		line := ""
 		if y < len(page) {
@@ -84,34 +58,6 @@ func (r *root) footer() string {
 			return s
 		}
 	}
-}
-
-func (r *root) inSight() []string {
-	switch r.page {
-	case atSideBySide:
-		return r.beside.View()
-	case atTables:
-		return r.tables.View()
-	case atDrawing:
-		return r.drawing.View()
-	case atCurves:
-		return r.curves.View()
-	case atStudies:
-		return r.studies.View()
-	case atKeys:
-		return r.help.View()
-	case atWhy:
-		return r.why.View()
-	case atFind:
-		return r.find.View()
-	case atHistory:
-		return r.history.View()
-	case atDecisions:
-		return r.log.View()
-	case atWeights:
-		return r.weights.View()
-	}
-	return r.bench.View()
 }
 
 func (r *root) tooSmall() []string {

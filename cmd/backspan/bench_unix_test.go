@@ -366,3 +366,24 @@ func TestNewerFormatInTheBench(t *testing.T) {
 		t.Errorf("the file was changed, %v", err)
 	}
 }
+
+// The mouse is taken only when asked for, and given back at the end.
+func TestMouseInATerminal(t *testing.T) {
+	const taken, given = "\x1b[?1002h", "\x1b[?1002l"
+	s := screentest.Start(t, screentest.Window{Cols: 80, Rows: 24, Env: screentest.Env("xterm-256color"), Dir: t.TempDir(), Mute: true}, built(t))
+	s.WaitFor("Saddle Meadow trials / Belt 190")
+	if strings.Contains(s.Raw(), taken) {
+		t.Error("the mouse is taken from the terminal at the start")
+	}
+	s.Press("M")
+	s.WaitFor("the mouse points and scrolls here now")
+	if !strings.Contains(s.Raw(), taken) {
+		t.Error("the terminal was not asked for the mouse")
+	}
+	s.Type("\x1b[<0;5;7M\x1b[<0;5;7m") // the second variant, in the fifth column of the seventh row
+	s.WaitFor("/ Gear 190")
+	s.Press("q")
+	if code := s.End(); code != 0 || strings.LastIndex(s.Raw(), given) < strings.LastIndex(s.Raw(), taken) {
+		t.Errorf("exit status %d, or the mouse was not given back", code)
+	}
+}

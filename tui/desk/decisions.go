@@ -19,7 +19,7 @@ func (d *Desk) Decide(e model.Decision) error {
 // Reword puts another date or text in place of decision i.
 func (d *Desk) Reword(i int, e model.Decision) error {
 	return d.log(func(s *model.Study) (string, error) {
-		if i >= len(s.Decisions) || s.Decisions[i] == e {
+		if i < 0 || i >= len(s.Decisions) || s.Decisions[i] == e {
 			return "", nil
 		}
 		s.Decisions[i] = e
@@ -30,7 +30,7 @@ func (d *Desk) Reword(i int, e model.Decision) error {
 // Strike takes decision i out of the log.
 func (d *Desk) Strike(i int) error {
 	return d.log(func(s *model.Study) (string, error) {
-		if i >= len(s.Decisions) {
+		if i < 0 || i >= len(s.Decisions) {
 			return "", errors.New("there is no decision to strike out")
 		}
 		text := s.Decisions[i].Text

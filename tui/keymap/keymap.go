@@ -16,6 +16,7 @@ type Everywhere struct {
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 	Why, Find, Copy, Weights                 key.Binding
 	History, Decisions                       key.Binding
+	Mouse                                    key.Binding
 	Suspend                                  key.Binding // also inside an edit
 }
 
@@ -140,6 +141,7 @@ func Default() Map {
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
 			History:         bind("history", "H", "H"),
 			Decisions:       bind("decisions", "L", "L"),
+			Mouse:           bind("mouse on, or off", "M", "M"),
 			Suspend:         bind("to the shell and, with fg, back", "ctrl+z", "ctrl+z"),
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),

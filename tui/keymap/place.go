@@ -25,7 +25,7 @@ func (m Map) walk() []key.Binding {
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
 	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.History, e.Decisions, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
-		e.NextVariant, e.PreviousVariant, e.Keys, e.Suspend, e.Quit}
+		e.NextVariant, e.PreviousVariant, e.Keys, e.Mouse, e.Suspend, e.Quit}
 }
 
 func (m Map) panes() []key.Binding {

@@ -27,3 +27,6 @@ func (m *Model) Text() string {
 	}
 	return s
 }
+
+// Point takes a line of the pane that was pointed at.
+func (m *Model) Point(y int) { m.roll.Point(y - 1) }

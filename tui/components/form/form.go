@@ -201,3 +201,6 @@ func (m *Model) detail() int {
 	}
 	return min(max(m.height/3, 3), 8)
 }
+
+// Point takes a line of the pane that was pointed at.
+func (m *Model) Point(y int) (again bool) { return m.roll.Point(y - 1) }

@@ -115,3 +115,6 @@ func (m *Model[K]) row(it Item[K], w int, here, focus bool) string {
 	}
 	return m.th.Row(here && focus, segs...)
 }
+
+// Point takes a line of the pane that was pointed at.
+func (m *Model[K]) Point(y int) (again bool) { return m.roll.Point(y - 1) }

@@ -28,3 +28,6 @@ func (m *Model) Text() string {
 	}
 	return figure.Text(m.at().r, m.facts.Currency)
 }
+
+// Point takes a line of the pane that was pointed at.
+func (m *Model) Point(y int) { m.roll.Point(y - 2) }

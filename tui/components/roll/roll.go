@@ -106,6 +106,18 @@ func (m *Model) show() {
 	m.Offset = max(min(m.Offset, m.rows-m.height), 0)
 }
 
+// Point puts the cursor on the n-th row shown, where it may rest. again is true
+// when it was there already.
+func (m *Model) Point(n int) (again bool) {
+	i := m.Offset + n
+	if n < 0 || n >= m.height || i >= m.rows || m.skip != nil && m.skip(i) {
+		return false
+	}
+	again = i == m.Cursor
+	m.To(i)
+	return again
+}
+
 // Update moves the cursor; false when the key is not one of k.
 func (m *Model) Update(msg tea.KeyMsg, k keymap.Walk) bool {
 	half := max(m.height/2, 1)

@@ -130,12 +130,17 @@ func (m *Model) atParts(msg tea.KeyMsg) {
 	case key.Matches(msg, k.Back):
 		m.look(Variants)
 	default:
-		was, _ := m.parts.Key()
-		m.parts.Update(msg)
-		if now, _ := m.parts.Key(); now != was {
-			m.refreshForm()
-			m.form.Top()
-		}
+		m.walkParts(func() { m.parts.Update(msg) })
+	}
+}
+
+// walkParts moves the cursor among the parts; the form follows.
+func (m *Model) walkParts(move func()) {
+	was, _ := m.parts.Key()
+	move()
+	if now, _ := m.parts.Key(); now != was {
+		m.refreshForm()
+		m.form.Top()
 	}
 }
 

@@ -116,3 +116,49 @@ func (m *Model) leftColumn(w int) []string {
 	top := m.th.Beside(up, theme.Block{Width: w, Lines: m.variants.View(w, m.focus == Variants, typing)})
 	return append(top, m.parts.View(w, m.focus == Parts, nil)...)
 }
+
+// Point takes a cell of the page that was pointed at: its pane gets the focus, and
+// its row the cursor. again is true when it is a value under the cursor already.
+func (m *Model) Point(x, y int) (again bool) {
+	pane, y := m.under(x, y)
+	was := m.focus == pane
+	switch pane {
+	case Variants:
+		m.variants.Point(y)
+		if i, ok := m.variants.Key(); ok {
+			m.Take(i)
+		}
+	case Parts:
+		m.walkParts(func() { m.parts.Point(y) })
+	case Form:
+		again = m.form.Point(y) && was
+	case Readings:
+		m.readings.Point(y)
+	case Checks:
+		m.checks.Point(y)
+	}
+	m.look(pane)
+	return again
+}
+
+// under is the pane at a cell of the page, and the line of the pane.
+func (m *Model) under(x, y int) (Pane, int) {
+	names, form, readings, _ := m.widths()
+	up, _ := m.left()
+	low, _ := m.right()
+	switch {
+	case m.w < threeColumns && m.focus >= Readings:
+		return m.focus, y
+	case x < names && y < up:
+		return Variants, y
+	case x < names:
+		return Parts, y - up
+	case x <= names+form || m.w < threeColumns:
+		return Form, y
+	case m.w >= fourColumns && x > names+form+1+readings:
+		return Checks, y
+	case m.w >= fourColumns || y < low:
+		return Readings, y
+	}
+	return Checks, y - low
+}

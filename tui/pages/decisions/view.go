@@ -102,3 +102,7 @@ func (m *Model) wrapped(d model.Decision) []string {
 	}
 	return lines
 }
+
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already.
+func (m *Model) Point(_, y int) (again bool) { return m.roll.Point(y - 1) }

@@ -191,3 +191,7 @@ func (m *Model) row(it item, here bool) string {
 		theme.Segment{Ink: m.th.Quiet, Text: m.th.Fit(m.th.Clean(it.part), part)},
 		theme.Segment{Text: m.th.Right(m.th.Short(m.th.Clean(it.value), value-1), value)})
 }
+
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already.
+func (m *Model) Point(_, y int) (again bool) { return m.roll.Point(y - 3) }

@@ -122,3 +122,7 @@ func (m *Model) beginning() string {
 	}
 	return "as it was at the beginning"
 }
+
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already.
+func (m *Model) Point(_, y int) (again bool) { return m.roll.Point(y - 2) }

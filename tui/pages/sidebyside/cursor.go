@@ -38,3 +38,15 @@ func (m *Model) at() row {
 	}
 	return m.rows[m.roll.Cursor]
 }
+
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already. The column is taken in hand.
+func (m *Model) Point(x, y int) (again bool) {
+	c := m.columns()
+	if n := (x - c.label) / max(c.each, 1); x >= c.label && n < c.shown {
+		m.desk.Select(m.first + n)
+	}
+	m.roll.Point(y - 2)
+	m.Size(m.w, m.h)
+	return false
+}

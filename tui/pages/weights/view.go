@@ -88,3 +88,10 @@ func (m *Model) row(r row, here bool) string {
 		theme.Segment{Ink: m.th.Quiet, Text: m.th.Fit(strings.Repeat(m.th.Marks.Spot, weight), 11)},
 		theme.Segment{Ink: m.th.Quiet, Text: m.th.Cut("best "+m.th.Clean(r.best), m.w-2-label-16)})
 }
+
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already. A weight is not set by pointing.
+func (m *Model) Point(_, y int) (again bool) {
+	m.roll.Point(y - 2 - m.ranked())
+	return false
+}

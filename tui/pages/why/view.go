@@ -172,3 +172,7 @@ func (m *Model) cureFacts(c explore.Cure) []string {
 	}
 	return []string{then + "; a tries it as a new variant", worse, origin(c.Origin)}
 }
+
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already.
+func (m *Model) Point(_, y int) (again bool) { return m.roll.Point(y - 1) }
