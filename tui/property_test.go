@@ -94,18 +94,24 @@ func TestOneLongSession(t *testing.T) {
 	size := [2]int{120, 40}
 	m := quick(begin(o, size[0], size[1]))
 	resized, ended := 0, 0
+	places := map[string]int{}
 	for i := range times {
 		if random.IntN(10) == 0 {
 			size = anySizes[random.IntN(len(anySizes))]
 			m = send(m, tea.WindowSizeMsg{Width: size[0], Height: size[1]})
 			resized++
 		} else {
-			m = press(m, anyKeys[random.IntN(len(anyKeys))])
+			k := anyKeys[random.IntN(len(anyKeys))]
+			if (m.typing() != nil || m.asked() != nil || m.page == atFind) && random.IntN(4) == 0 {
+				k = "esc" // else most of the session would be spent in one text
+			}
+			m = press(m, k)
 			if random.IntN(10) == 0 {
 				m = send(m, anywhere(random.IntN(size[0]), random.IntN(size[1])))
 			}
 		}
 		sound(t, m, o, size)
+		places[m.place().Name]++
 		if len(m.desk.Study().Variants) > 12 || m.left { // what copies add up to, and leaving, would end the test's use
 			m = quick(begin(o, size[0], size[1]))
 			ended++
@@ -114,7 +120,7 @@ func TestOneLongSession(t *testing.T) {
 			t.Fatalf("at key %d", i)
 		}
 	}
-	t.Logf("%d keys, %d sizes, %d sessions", times-resized, resized, ended+1)
+	t.Logf("%d keys, %d sizes, %d sessions, in %v", times-resized, resized, ended+1, places)
 }
 
 // A change of the window's size changes neither the focus nor the place.
