@@ -55,3 +55,28 @@ func TestHistoryLeadsToAnyState(t *testing.T) {
 	m = press(m, "c", "H", "esc")
 	has(t, m, "Side by side")
 }
+
+// A variant as it was at any step, also one undone, becomes a variant of its own
+// beside what it is now.
+func TestHistoryGivesBackAVariant(t *testing.T) {
+	o := plateau()
+	o.Study = model.Sample()
+	m := press(begin(o, 120, 40), threeEdits...)
+	now := m.desk.Variant().Engine
+	m = press(m, "home", "d")
+	has(t, m, "/ Belt 190 2", "as it was after edit 3, as Belt 190 2")
+	s := m.desk.Study()
+	if got := s.Variants[0].Engine; got.Stroke != now.Stroke {
+		t.Error("the variant in hand was changed")
+	}
+	if got := s.Variants[1].Engine; got.Stroke == now.Stroke || s.Variants[1].Name != "Belt 190 2" {
+		t.Errorf("%s has a stroke of %v m, as now", s.Variants[1].Name, got.Stroke)
+	}
+	m = press(m, "u")
+	if n := len(m.desk.Study().Variants); n != len(o.Study.Variants) {
+		t.Errorf("%d variants after undoing", n)
+	}
+	m = press(m, "end", "d")
+	has(t, m, "as it was after edit 0, as Belt 190 2")
+	has(t, press(m, "end", "d"), "was not there in that state")
+}

@@ -252,6 +252,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	case history.BackMsg:
 		r.page = r.historyFrom
 		r.refresh()
+	case history.RefusedMsg:
+		r.say(out.Err.Error())
 	case history.GoMsg:
 		r.goToState(out.Done)
 	case why.BackMsg:

@@ -65,3 +65,33 @@ func (d *Desk) GoTo(done int) (string, Place) {
 	d.Select(place.Variant)
 	return d.last, place
 }
+
+// state is the study after done edits.
+func (d *Desk) state(done int) *model.Study {
+	switch back, forth := len(d.past)-done, done-len(d.past); {
+	case back > 0 && back <= len(d.past):
+		return d.past[len(d.past)-back].before
+	case forth > 0 && forth <= len(d.future):
+		return d.future[len(d.future)-forth].after
+	}
+	return d.study
+}
+
+// Recall adds the variant in hand, as it was after done edits, behind itself
+// under a free name and takes the copy in hand. The error is a sentence.
+func (d *Desk) Recall(done int) error {
+	v := d.Variant()
+	if v == nil {
+		return fmt.Errorf("no variant is in hand")
+	}
+	was := d.state(done)
+	i := was.Index(v.Name)
+	if i < 0 {
+		return fmt.Errorf("%s was not there in that state under this name; go to it and duplicate it there", v.Name)
+	}
+	then := was.Variants[i].Clone()
+	return d.insert(d.Selected+1, func(s *model.Study) model.Variant {
+		then.Name = s.FreeName(v.Name)
+		return then
+	}, fmt.Sprintf("as it was after edit %d, as", d.forgotten+done))
+}

@@ -76,7 +76,7 @@ type Studies struct{ Open, Again, Back key.Binding }
 type Why struct{ Go, Try, Back key.Binding }
 
 // History works on the list of edits.
-type History struct{ Go, Back key.Binding }
+type History struct{ Go, Recall, Back key.Binding }
 
 // Decisions works on the study's log.
 type Decisions struct{ Add, Reword, Strike, Back key.Binding }
@@ -213,7 +213,7 @@ func Default() Map {
 			Add: bind("enter a decision", "a", "a"), Reword: bind("reword", "enter", "enter"),
 			Strike: bind("strike out", "x", "x", "delete"), Back: bind("back", "esc", "esc"),
 		},
-		History: History{Go: bind("go to that state", "enter", "enter"), Back: bind("back", "esc", "esc")},
+		History: History{Go: bind("go to that state", "enter", "enter"), Recall: bind("duplicate from it", "d", "d"), Back: bind("back", "esc", "esc")},
 		Weights: Weights{
 			More: bind("more weight", "right", "right"), Less: bind("less weight", "left", "left"),
 			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),

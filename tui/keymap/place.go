@@ -175,8 +175,8 @@ func (m Map) AtWeights() Place {
 // AtHistory is the list of edits.
 func (m Map) AtHistory() Place {
 	y, e := m.History, m.Everywhere
-	return Place{Name: "history", Own: []key.Binding{y.Go, y.Back}, Too: append(m.walk(), m.everywhere()...),
-		hints: hints{phrase(y.Go), pair(e.Undo, e.Redo, "undo, redo"), phrase(y.Back), m.variantHint()},
+	return Place{Name: "history", Own: []key.Binding{y.Go, y.Recall, y.Back}, Too: append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Go), phrase(y.Recall), pair(e.Undo, e.Redo, "undo, redo"), phrase(y.Back), m.variantHint()},
 		kept:  phrases([]key.Binding{e.Save, e.Quit, e.Bench})}
 }
 

@@ -20,6 +20,9 @@ type BackMsg struct{}
 // GoMsg asks the root for the state in which so many edits are in force.
 type GoMsg struct{ Done int }
 
+// RefusedMsg says why something could not be done.
+type RefusedMsg struct{ Err error }
+
 // Model is the page. Its rows are states, the newest on top; the last is the
 // one before all edits.
 type Model struct {
@@ -59,6 +62,12 @@ func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
 		return BackMsg{}
 	case key.Matches(msg, k.Go):
 		return GoMsg{len(m.steps) - m.roll.Cursor}
+	case key.Matches(msg, k.Recall):
+		if err := m.desk.Recall(len(m.steps) - m.roll.Cursor); err != nil {
+			return RefusedMsg{err}
+		}
+		m.Refresh()
+		m.roll.To(0)
 	default:
 		m.roll.Update(msg, m.keys.Walk)
 	}
