@@ -2,7 +2,6 @@ package explore
 
 import (
 	"context"
-	"maps"
 	"slices"
 	"strings"
 
@@ -39,16 +38,16 @@ const mostCures = 12
 // place. Cures that spoil no other check come first.
 func (y *Survey) Cures(ctx context.Context, key string, progress func(done, total int)) ([]Cure, error) {
 	along := y.trials(key)
-	found := make([]*Cure, len(along))
-	err := atOnce(ctx, len(along), progress, func(i int) { found[i] = along[i].cure(ctx) })
-	if err != nil {
-		return nil, err
-	}
 	var cures []Cure
-	for _, c := range found {
+	err := each(ctx, Span{0, len(along)}, func() func(int) *Cure { return func(i int) *Cure { return along[i].cure(ctx) } }, func(i int, c *Cure) error {
 		if c != nil {
 			cures = append(cures, *c)
 		}
+		tell(progress, i+1, len(along))
+		return nil
+	})
+	if err != nil {
+		return nil, err
 	}
 	slices.SortStableFunc(cures, byWorth)
 	return cures[:min(len(cures), mostCures)], nil
@@ -80,7 +79,7 @@ func (y *Survey) trials(key string) []trial {
 
 // moves reports whether a step moved any reading at all.
 func (y *Survey) moves(s side) bool {
-	return s.why == "" && !maps.Equal(s.readings, y.at.readings)
+	return s.why == "" && !slices.Equal(s.readings, y.at.readings)
 }
 
 func byWorth(a, b Cure) int {
@@ -115,14 +114,13 @@ func (n number) built() bool {
 
 // asks reports whether a number moves the limit of the check and not its value.
 func (y *Survey) asks(path, key string) bool {
-	was := y.at.checks[key]
+	was := y.check(y.at, key)
 	for _, p := range y.probes {
 		if p.Path != path || p.Shared {
 			continue
 		}
 		for _, s := range []side{p.more, p.less} {
-			c, ok := s.checks[key]
-			if ok && c.value != was.value {
+			if c := y.check(s.figures, key); c.there && c.value != was.value {
 				return false
 			}
 		}

@@ -54,13 +54,13 @@ const least = 5e-5
 // no figure whichever way it is stepped comes first; one that does so one way
 // is told at least. The answer is empty when there is no figure to move.
 func (y *Survey) Movers(of Subject) Answer {
-	base, scale, ok := y.at.figure(of)
+	base, scale, ok := y.figure(y.at, of)
 	if !ok {
 		return Answer{}
 	}
 	var a Answer
 	for _, p := range y.probes {
-		m := p.mover(of, base.Value)
+		m := y.mover(p, of, base.Value)
 		if m.weight > least*scale || m.breaks() {
 			a.Movers = append(a.Movers, m)
 		}
@@ -87,22 +87,22 @@ func (y *Survey) Movers(of Subject) Answer {
 
 // figure is the number that a subject stands for, and what a change of it is
 // small against.
-func (f figures) figure(of Subject) (x param.Slot, scale float64, ok bool) {
+func (y *Survey) figure(f figures, of Subject) (x param.Slot, scale float64, ok bool) {
 	if !of.Check {
-		x = f.readings[of.Key]
+		x = y.reading(f, of.Key)
 		return x, math.Abs(x.Value), x.Known
 	}
-	c := f.checks[of.Key]
+	c := y.check(f, of.Key)
 	if c.limit != 0 {
 		return c.room, 1, c.room.Known
 	}
 	return c.room, math.Abs(c.value), c.room.Known
 }
 
-func (p probe) mover(of Subject, base float64) Mover {
+func (y *Survey) mover(p probe, of Subject, base float64) Mover {
 	n := p.number
 	m := Mover{Path: n.Path, Section: n.Section, Label: n.Label, Shared: n.Shared, Set: n.Set, Origin: n.Origin, Help: n.Help, Step: n.step,
-		More: p.more.effect(of, base), Less: p.less.effect(of, base), number: n}
+		More: y.effect(p.more, of, base), Less: y.effect(p.less, of, base), number: n}
 	m.weight = math.Max(math.Abs(m.More.Change.Value), math.Abs(m.Less.Change.Value)) * 0.01 / n.share
 	if m.More.Why == none && m.Less.Why == none {
 		m.weight = math.MaxFloat64
@@ -115,11 +115,11 @@ func (m Mover) breaks() bool { return m.More.Why == none || m.Less.Why == none }
 
 const none = "no figure then"
 
-func (s side) effect(of Subject, base float64) Effect {
+func (y *Survey) effect(s side, of Subject, base float64) Effect {
 	if s.why != "" {
 		return Effect{Why: s.why}
 	}
-	x, _, ok := s.figure(of)
+	x, _, ok := y.figure(s.figures, of)
 	if !ok {
 		return Effect{Why: none}
 	}
@@ -128,7 +128,7 @@ func (s side) effect(of Subject, base float64) Effect {
 
 func (y *Survey) terms(of Subject, base float64, ms []Mover) Terms {
 	if of.Check {
-		if y.at.checks[of.Key].limit != 0 {
+		if y.check(y.at, of.Key).limit != 0 {
 			return Points
 		}
 		return Absolute

@@ -2,9 +2,6 @@ package explore
 
 import (
 	"context"
-	"runtime"
-	"sync"
-	"sync/atomic"
 
 	"backspan/model"
 	"backspan/model/param"
@@ -26,17 +23,21 @@ type Survey struct {
 	before  model.Outcome
 	at      figures
 	probes  []probe
+
+	readingAt, checkAt map[string]int // where a key stands in figures
 }
 
-// figures is what the questions need of an outcome.
+// figures is what the questions need of an outcome, in the order in which the
+// base has its readings and checks.
 type figures struct {
-	readings map[string]param.Slot
-	checks   map[string]judged
+	readings []param.Slot
+	checks   []judged
 }
 
 // judged is a check: its room to the limit as a share of the limit, or in SI
 // where the limit is zero.
 type judged struct {
+	there        bool
 	room         param.Slot
 	value, limit float64
 	verdict      reading.Verdict
@@ -61,22 +62,24 @@ func (y *Survey) Tried() int { return len(y.probes) }
 func (y *Survey) Before() model.Outcome { return y.before }
 
 // Look steps every number of a variant, and those shared by all, both ways. s
-// and v must not be changed meanwhile, nor while the Survey is asked. progress,
-// if any, is called from several goroutines. The error is that of ctx.
+// and v must not be changed meanwhile, nor while the Survey is asked. progress
+// may be nil. The error is that of ctx.
 func Look(ctx context.Context, s *model.Study, v *model.Variant, progress func(done, total int)) (*Survey, error) {
-	o := evaluated(s, v)
-	y := &Survey{study: s, variant: v, before: o, at: figuresOf(o)}
+	y := &Survey{study: s, variant: v, before: evaluated(s, v, model.Outcome{})}
+	y.index()
+	y.at = y.figuresOf(y.before)
 	for _, n := range numbers(s, v) {
 		y.probes = append(y.probes, probe{number: n})
 	}
 	total := 2 * len(y.probes)
-	err := atOnce(ctx, total, progress, func(i int) {
-		p := &y.probes[i/2]
-		if i%2 == 0 {
-			p.more = y.step(p.number, 1)
+	err := each(ctx, Span{0, total}, y.stepping, func(i int, found side) error {
+		if p := &y.probes[i/2]; i%2 == 0 {
+			p.more = found
 		} else {
-			p.less = y.step(p.number, -1)
+			p.less = found
 		}
+		tell(progress, i+1, total)
+		return nil
 	})
 	if err != nil {
 		return nil, err
@@ -84,50 +87,103 @@ func Look(ctx context.Context, s *model.Study, v *model.Variant, progress func(d
 	return y, nil
 }
 
-func (y *Survey) step(n number, sign float64) side {
-	o, err := y.with(n, n.unit.SI(n.now+sign*n.size))
-	if err != nil {
-		return side{why: "the range ends"}
+func tell(progress func(done, total int), done, total int) {
+	if progress != nil {
+		progress(done, total)
 	}
-	return side{figures: figuresOf(o)}
 }
 
-// with evaluates the variant with one number set to another value, SI.
-func (y *Survey) with(n number, si float64) (model.Outcome, error) {
-	s, v := *y.study, y.variant.Clone()
-	p, _ := param.Find(sections(&s, &v, n.Shared), n.Path)
-	if err := p.SetNumber(si); err != nil {
-		return model.Outcome{}, err
+func (y *Survey) index() {
+	y.readingAt, y.checkAt = map[string]int{}, map[string]int{}
+	for i, r := range y.before.Readings {
+		y.readingAt[r.Key] = i
 	}
-	return evaluated(&s, &v), nil
+	for i, c := range y.before.Checks {
+		y.checkAt[c.Key] = i
+	}
+}
+
+// stepping is one processor's own machine, on which the i-th step is taken and
+// taken back: up when i is even.
+func (y *Survey) stepping() func(i int) side {
+	m := newMachine(y.study, y.variant)
+	params := make([]param.Param, len(y.probes))
+	own, shared := m.variant.Sections(), m.study.Sections()
+	for i, p := range y.probes {
+		from := own
+		if p.Shared {
+			from = shared
+		}
+		params[i], _ = param.Find(from, p.Path)
+	}
+	return func(i int) side {
+		n, p := y.probes[i/2].number, params[i/2]
+		was, _ := p.Number()
+		if err := p.SetNumber(n.unit.SI(n.now + float64(1-2*(i%2))*n.size)); err != nil {
+			return side{why: "the range ends"}
+		}
+		m.last = evaluated(m.study, m.variant, m.last)
+		found := side{figures: y.figuresOf(m.last)}
+		_ = p.SetNumber(was) // it was taken before
+		return found
+	}
 }
 
 // evaluated shields the worker from a fault of the model: such a machine has no
-// figures.
-func evaluated(s *model.Study, v *model.Variant) (o model.Outcome) {
+// figures. It writes over the lists of an outcome that is no longer needed.
+func evaluated(s *model.Study, v *model.Variant, spent model.Outcome) (o model.Outcome) {
 	defer func() {
 		if recover() != nil {
 			o = model.Outcome{Variant: v.Name}
 		}
 	}()
-	return model.Evaluate(s, v)
+	return model.Reevaluate(s, v, spent)
 }
 
-func figuresOf(o model.Outcome) figures {
-	f := figures{make(map[string]param.Slot, len(o.Readings)), make(map[string]judged, len(o.Checks))}
-	for _, r := range o.Readings {
-		if r.Known() {
-			f.readings[r.Key] = param.Known(r.Value)
+func (y *Survey) figuresOf(o model.Outcome) figures {
+	f := figures{make([]param.Slot, len(y.before.Readings)), make([]judged, len(y.before.Checks))}
+	for i, r := range o.Readings {
+		same := i < len(f.readings) && y.before.Readings[i].Key == r.Key
+		if at, ok := place(i, same, r.Key, y.readingAt); ok && r.Known() {
+			f.readings[at] = param.Known(r.Value)
 		}
 	}
-	for _, c := range o.Checks {
-		f.checks[c.Key] = judgedOf(c)
+	for i, c := range o.Checks {
+		same := i < len(f.checks) && y.before.Checks[i].Key == c.Key
+		if at, ok := place(i, same, c.Key, y.checkAt); ok {
+			f.checks[at] = judgedOf(c)
+		}
 	}
 	return f
 }
 
+// place is where a key stands in the base: most often where it stands now.
+func place(i int, same bool, key string, of map[string]int) (at int, ok bool) {
+	if same {
+		return i, true
+	}
+	at, ok = of[key]
+	return at, ok
+}
+
+// reading is the figure of a reading, unknown when there is none.
+func (y *Survey) reading(f figures, key string) param.Slot {
+	if i, ok := y.readingAt[key]; ok && i < len(f.readings) {
+		return f.readings[i]
+	}
+	return param.Slot{}
+}
+
+// check is what was found of a check; it is not there when nothing was.
+func (y *Survey) check(f figures, key string) judged {
+	if i, ok := y.checkAt[key]; ok && i < len(f.checks) {
+		return f.checks[i]
+	}
+	return judged{}
+}
+
 func judgedOf(c reading.Check) judged {
-	j := judged{value: c.Value, limit: c.Limit, verdict: c.Verdict}
+	j := judged{there: true, value: c.Value, limit: c.Limit, verdict: c.Verdict}
 	switch {
 	case !c.Valued:
 	case c.Limit != 0:
@@ -138,26 +194,4 @@ func judgedOf(c reading.Check) judged {
 		j.room = param.Known(c.Value)
 	}
 	return j
-}
-
-// atOnce does n jobs on all processors until ctx ends.
-func atOnce(ctx context.Context, n int, progress func(done, total int), do func(i int)) error {
-	var next, done atomic.Int64
-	var wait sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), n) {
-		wait.Go(func() {
-			for ctx.Err() == nil {
-				i := int(next.Add(1)) - 1
-				if i >= n {
-					return
-				}
-				do(i)
-				if d := int(done.Add(1)); progress != nil {
-					progress(d, n)
-				}
-			}
-		})
-	}
-	wait.Wait()
-	return ctx.Err()
 }

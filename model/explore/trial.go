@@ -52,7 +52,7 @@ func (t trial) at(n int) (o model.Outcome, text, shown string, ok bool) {
 	if !found || p.Step(int(t.way)*n) != nil {
 		return o, "", "", false
 	}
-	return evaluated(s, &v), p.Editable(), p.Show(), true
+	return evaluated(s, &v, model.Outcome{}), p.Editable(), p.Show(), true
 }
 
 // better reports whether the check reads no worse than v after n steps.
@@ -71,7 +71,7 @@ func (t trial) nearest(ctx context.Context) (int, bool) {
 	if n, ok := t.reach(ctx, reading.Holds); ok {
 		return n, true
 	}
-	if t.survey.at.checks[t.key].verdict == reading.Fails {
+	if t.survey.check(t.survey.at, t.key).verdict == reading.Fails {
 		return t.reach(ctx, reading.Thin)
 	}
 	return 0, false
