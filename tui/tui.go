@@ -23,6 +23,7 @@ import (
 	"backspan/tui/pages/decisions"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
+	"backspan/tui/pages/hang"
 	"backspan/tui/pages/history"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
@@ -109,6 +110,7 @@ const (
 	atWeights
 	atHistory
 	atDecisions
+	atHang
 )
 
 // view is a page as the root sees it.
@@ -148,6 +150,7 @@ type root struct {
 	studies *studies.Model
 	help    *keys.Model
 	why     *why.Model
+	hang    *hang.Model
 	find    *find.Model
 	weights *weights.Model
 	history *history.Model
@@ -224,6 +227,7 @@ func newStudy() *model.Study {
 func (r *root) lay(d *desk.Desk) {
 	r.desk, r.questions, r.choosing = d, nil, false
 	r.why = why.New(r.th, r.keys, d)
+	r.hang = hang.New(r.th, r.keys, d)
 	r.find = find.New(r.th, r.keys, d)
 	r.weights = weights.New(r.th, r.keys, d)
 	r.history = history.New(r.th, r.keys, d)
@@ -262,6 +266,8 @@ func (r *root) sight() view {
 		return r.history
 	case atDecisions:
 		return r.log
+	case atHang:
+		return r.hang
 	}
 	return r.bench
 }

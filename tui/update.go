@@ -10,6 +10,7 @@ import (
 	"backspan/tui/pages/decisions"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
+	"backspan/tui/pages/hang"
 	"backspan/tui/pages/history"
 	"backspan/tui/pages/keys"
 	"backspan/tui/pages/sidebyside"
@@ -209,7 +210,7 @@ func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return nil, false
 	}
 	switch {
-	case key.Matches(msg, e.Why) && r.page != atWhy:
+	case key.Matches(msg, e.Why) && r.page != atWhy && r.page != atHang:
 		r.askWhy()
 	case key.Matches(msg, e.Find):
 		r.findFrom = r.page
@@ -256,7 +257,9 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		r.say(out.Err.Error())
 	case history.GoMsg:
 		r.goToState(out.Done)
-	case why.BackMsg:
+	case hang.GoMsg:
+		return r.openFigure(out.Of)
+	case why.BackMsg, hang.BackMsg:
 		r.page = r.whyFrom
 		r.refresh()
 	case why.GoMsg:

@@ -14,12 +14,22 @@ import (
 // looker asks the model what small steps do; tests put a quick one here.
 type looker func(ctx context.Context, s *model.Study, v *model.Variant, progress func(done, total int)) (*explore.Survey, error)
 
-// inquiry is what runs in the background for the page that says why. A state of
-// the study never changes, so that it tells an inquiry of another one.
+// asker is a page whose answers are found in the background.
+type asker interface {
+	Question() any // of the machine in hand; comparable
+	Ails() bool    // it asks of a check that could do with a cure
+	Refresh()
+	Doing(what string)
+	Failed(why string)
+	Take(*explore.Survey)
+}
+
+// inquiry is what runs in the background for such a page. A state of the study
+// never changes, so that it tells an inquiry of another one.
 type inquiry struct {
 	study   *model.Study
 	variant int
-	of      explore.Subject
+	of      any                // the page's question
 	cancel  context.CancelFunc // nil when nothing runs
 	told    chan whyMsg
 }
@@ -41,18 +51,23 @@ type whyMsg struct {
 	err    error
 }
 
-// askWhy turns to the page that says why, about a reading or a check; heed then
-// begins to find out.
+// askWhy turns to the page that says why, about a reading or a check, or to the
+// one that says what hangs on a value; heed then begins to find out.
 func (r *root) askWhy() {
 	of, ok := explore.Subject{}, false
 	switch r.page {
 	case atBench:
 		of, ok = r.bench.Subject()
+		if p, set := r.bench.Value(); set {
+			r.whyFrom, r.page = atBench, atHang
+			r.hang.About(p)
+			return
+		}
 	case atSideBySide:
 		of, ok = r.beside.Subject()
 	}
 	if !ok {
-		r.say("why is asked of a reading or a check: go to one and press " + r.keys.Everywhere.Why.Help().Key + " again")
+		r.say("why is asked of a reading, a check or a value: go to one and press " + r.keys.Everywhere.Why.Help().Key + " again")
 		return
 	}
 	r.whyFrom = r.page
@@ -60,37 +75,54 @@ func (r *root) askWhy() {
 	r.why.About(of)
 }
 
+// asker is the page in sight whose answers are found in the background, also
+// behind the help and what is being looked for; nil when there is none.
+func (r *root) asker() asker {
+	p := r.page
+	if p == atKeys {
+		p = r.from
+	}
+	if p == atFind {
+		p = r.findFrom
+	}
+	switch p {
+	case atWhy:
+		return r.why
+	case atHang:
+		return r.hang
+	}
+	return nil
+}
+
 // heed keeps what runs in the background in step with what is on the desk and
 // in sight: the next edit ends it.
 func (r *root) heed() tea.Cmd {
-	q := &r.inquiry
-	inSight := r.page == atWhy || r.page == atKeys && r.from == atWhy || r.page == atFind && r.findFrom == atWhy
-	same := q.study == r.desk.Study() && q.variant == r.desk.Selected && q.of == r.why.Subject()
-	if inSight && same {
+	q, a := &r.inquiry, r.asker()
+	if a != nil && q.study == r.desk.Study() && q.variant == r.desk.Selected && q.of == a.Question() {
 		return nil
 	}
 	if q.cancel != nil {
 		q.cancel()
 	}
 	*q = inquiry{}
-	if r.page != atWhy || r.desk.Variant() == nil {
+	if a == nil || r.page == atKeys || r.page == atFind || r.desk.Variant() == nil {
 		return nil
 	}
-	r.why.Refresh()
-	return r.inquire()
+	a.Refresh()
+	return r.inquire(a)
 }
 
-// inquire begins to find out why.
-func (r *root) inquire() tea.Cmd {
+// inquire begins to find out.
+func (r *root) inquire(a asker) tea.Cmd {
 	ctx, cancel := context.WithCancel(context.Background())
-	q := inquiry{study: r.desk.Study(), variant: r.desk.Selected, of: r.why.Subject(), cancel: cancel, told: make(chan whyMsg)}
+	q := inquiry{study: r.desk.Study(), variant: r.desk.Selected, of: a.Question(), cancel: cancel, told: make(chan whyMsg)}
 	r.inquiry = q
 	var known *explore.Survey
 	if r.seen.study == q.study && r.seen.variant == q.variant {
 		known = r.seen.survey
 	}
-	r.why.Doing("trying small steps")
-	look, ails := r.look, r.why.Ails()
+	a.Doing("trying small steps")
+	look, ails := r.look, a.Ails()
 	go q.run(ctx, look, known, ails)
 	return q.listen
 }
@@ -131,7 +163,8 @@ func (q inquiry) run(ctx context.Context, look looker, y *explore.Survey, ails b
 	if !tell(whyMsg{survey: y}) || !ails {
 		return
 	}
-	if cures, err := y.Cures(ctx, q.of.Key, q.progress("looking for cures")); err == nil {
+	check, _ := q.of.(explore.Subject)
+	if cures, err := y.Cures(ctx, check.Key, q.progress("looking for cures")); err == nil {
 		tell(whyMsg{cures: cures, cured: true})
 	}
 }
@@ -151,20 +184,20 @@ func (q inquiry) progress(what string) func(done, total int) {
 
 // heard takes what an inquiry tells; one that was ended is heard no more.
 func (r *root) heard(msg whyMsg) tea.Cmd {
-	q := &r.inquiry
-	if msg.told != q.told {
+	q, a := &r.inquiry, r.asker()
+	if msg.told != q.told || a == nil {
 		return nil
 	}
 	switch {
 	case msg.err != nil:
-		r.why.Failed(msg.err.Error())
+		a.Failed(msg.err.Error())
 	case msg.cured:
 		r.why.Cured(msg.cures)
 	case msg.survey != nil:
 		r.seen = seen{q.study, q.variant, msg.survey}
-		r.why.Moved(msg.survey.Movers(q.of), msg.survey.Tried())
+		a.Take(msg.survey)
 	default:
-		r.why.Doing(msg.doing)
+		a.Doing(msg.doing)
 	}
 	return q.listen
 }

@@ -56,6 +56,8 @@ func TestScreensOfHelp(t *testing.T) {
 		{name: "why-reading", keys: []string{"/", "stan thr", "enter", "w"}},
 		{name: "why-check", keys: []string{"/", "axle saf fat", "down", "enter", "w"}},
 		{name: "why-mover", keys: []string{"/", "ready mass", "enter", "w", "down", "down"}},
+		{name: "hang", keys: []string{"/", "crank pulley eff", "enter", "w"}},
+		{name: "hang-ascii", keys: []string{"/", "diameter", "enter", "w", "down"}, ascii: true},
 		{name: "why-ascii", keys: []string{"/", "axle saf fat", "down", "enter", "w", "down"}, ascii: true},
 		{name: "find", keys: []string{"/", "pitch"}},
 		{name: "weights", keys: []string{"W", "down", "5", ")", "m"}},
@@ -92,10 +94,10 @@ func TestColourChangesNoTextOfHelp(t *testing.T) {
 	}
 }
 
-func TestWhyIsAskedOfReadingsAndChecksOnly(t *testing.T) {
-	m := press(quick(begin(onSample(), 80, 24)), "w")
-	has(t, m, "why is asked of a reading or a check")
-	m = press(m, "tab", "w")
+func TestWhyIsAskedOfReadingsChecksAndValues(t *testing.T) {
+	m := press(quick(begin(onSample(), 80, 24)), "shift+tab", "w")
+	has(t, m, "why is asked of a reading, a check or a value")
+	m = press(m, "tab", "tab", "w")
 	has(t, m, "Why, in Belt 190", "What moves it most", "how it is found:")
 	m = press(m, "esc")
 	has(t, m, "┫ Readings ┣")
@@ -106,6 +108,22 @@ func TestWhyIsAskedOfReadingsAndChecksOnly(t *testing.T) {
 	m = press(quick(begin(onSample(), 60, 16)), "/", "axle saf fat", "down", "enter", "w")
 	lacks(t, m, "Axle safety against fatigue thin")
 	has(t, press(m, "home"), "> Axle safety against fatigue thin: ")
+}
+
+// A value tells what hangs on it, for the variant in hand, and leads there.
+func TestWhatHangsOnAValue(t *testing.T) {
+	m := press(quick(begin(onSample(), 120, 40)), "w")
+	has(t, m, "What hangs on it, in Belt 190", "Only numbers are stepped") // the working cycle
+	m = press(m, "w", "down", "down", "w")
+	has(t, m, "Bore: 66 mm", "a step up", "Standing thrust", "moves 4")
+	m = press(m, ">")
+	has(t, m, "What hangs on it, in Gear 190", "Bore: 66 mm")
+	m = press(m, "enter")
+	if m.page != atBench || m.bench.Focus() < bench.Readings {
+		t.Errorf("it leads to page %d, pane %d", m.page, m.bench.Focus())
+	}
+	m = press(quick(begin(onSample(), 120, 40)), ")", ")", ")", ")", "down", "down", "w", ">")
+	has(t, m, "This machine has no such value")
 }
 
 func TestWhyLeadsToTheParameter(t *testing.T) {

@@ -134,7 +134,7 @@ func (y *Survey) terms(of Subject, base float64, ms []Mover) Terms {
 		return Absolute
 	}
 	r, _ := y.before.Reading(of.Key)
-	if base == 0 || r.Unit.Shift != 0 || level(r.Unit) {
+	if base == 0 || !Sharable(r.Unit) {
 		return Absolute
 	}
 	const nearZero = 0.1 // of the figure is moved by one hundredth of a number

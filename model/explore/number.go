@@ -73,7 +73,7 @@ func numberOf(sec param.Section, p param.Param, now float64, shared bool) number
 // may lie on either side of zero, of a temperature or of a level; a share of a
 // percentage would be mistaken for percentage points.
 func scales(p param.Param) bool {
-	return p.Min >= 0 && p.Unit.Shift == 0 && p.Unit.Symbol != unit.Percent.Symbol && !level(p.Unit)
+	return p.Min >= 0 && Sharable(p.Unit) && p.Unit.Symbol != unit.Percent.Symbol
 }
 
 // stepUnit tells a step in percentage points from a share of the value.
@@ -86,6 +86,10 @@ func stepUnit(u unit.Unit) string {
 	}
 	return " " + u.Symbol
 }
+
+// Sharable reports whether a share of a figure in that unit means something: not
+// of a temperature, nor of a level.
+func Sharable(u unit.Unit) bool { return u.Shift == 0 && !level(u) }
 
 func level(u unit.Unit) bool { return u.Dimension == unit.SoundLevel || u.Dimension == unit.PlainLevel }
 

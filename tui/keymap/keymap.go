@@ -75,6 +75,9 @@ type Studies struct{ Open, Again, Back key.Binding }
 // Why works on the page that says what moves a figure.
 type Why struct{ Go, Try, Back key.Binding }
 
+// Hang works on the page that says what hangs on a value.
+type Hang struct{ Go, Back key.Binding }
+
 // History works on the list of edits.
 type History struct{ Go, Recall, Back key.Binding }
 
@@ -110,6 +113,7 @@ type Map struct {
 	Studies    Studies
 	Question   Question
 	Why        Why
+	Hang       Hang
 	Find       Find
 	Weights    Weights
 	History    History
@@ -209,6 +213,7 @@ func Default() Map {
 			Up: bind("row up", "up", "up", "shift+tab"), Down: bind("row down", "down", "down", "tab"),
 			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
 		},
+		Hang: Hang{Go: bind("go to it", "enter", "enter"), Back: bind("back", "esc", "esc")},
 		Decisions: Decisions{
 			Add: bind("enter a decision", "a", "a"), Reword: bind("reword", "enter", "enter"),
 			Strike: bind("strike out", "x", "x", "delete"), Back: bind("back", "esc", "esc"),

@@ -161,6 +161,14 @@ func (m Map) AtWhy() Place {
 		kept:  phrases([]key.Binding{e.Undo, e.Quit})}
 }
 
+// AtHang is what hangs on a value.
+func (m Map) AtHang() Place {
+	y, e := m.Hang, m.Everywhere
+	return Place{Name: "what hangs on it", Own: []key.Binding{y.Go, y.Back}, Too: append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Go), phrase(y.Back), phrase(e.Copy), m.variantHint(), phrase(e.Find)},
+		kept:  phrases([]key.Binding{e.Undo, e.Quit})}
+}
+
 // AtWeights is the order of the variants by weights.
 func (m Map) AtWeights() Place {
 	y, e := m.Weights, m.Everywhere

@@ -19,6 +19,15 @@ var figures = []struct{ key, short, full string }{
 	{"flight.climb_rate", "climb", "climb"},
 }
 
+// Keys are those readings, in the order of the strip.
+func Keys() []string {
+	keys := make([]string, len(figures))
+	for i, f := range figures {
+		keys[i] = f.key
+	}
+	return keys
+}
+
 // Strip is what it shows, written out when the facts change and not when the
 // screen is painted.
 type Strip struct {

@@ -279,6 +279,14 @@ func (m *Model) Subject() (explore.Subject, bool) {
 	return explore.Subject{Check: m.focus == Checks, Key: key}, key != ""
 }
 
+// Value is the place of the value under the cursor of the form; false when another
+// pane has the focus.
+func (m *Model) Value() (desk.Place, bool) {
+	variant, _ := m.scope()
+	path := m.form.Path()
+	return desk.Place{Variant: variant, Path: path}, m.focus == Form && path != ""
+}
+
 // Text is what is under the cursor, for a clipboard; empty where there is no
 // value.
 func (m *Model) Text() string {

@@ -24,7 +24,7 @@ func (m *Model) tour() []screen {
 			"Every edit shows at once. Readings that it moved stand on top, with the change and whether that is better or worse. " + k(e.Undo) + " takes it back, any number of times.",
 		}},
 		{"ask why", []string{
-			k(e.Why) + " on a reading or a check tells how it was found, from which source, and which numbers move it most: a small step of each, up and down, is tried while you read.",
+			k(e.Why) + " on a reading or a check tells how it was found, from which source, and which numbers move it most: a small step of each, up and down, is tried while you read. On a value it tells what hangs on it.",
 			"For a check that fails or is thin it looks for single numbers that would cure it. " + k(m.keys.Why.Try) + " tries one as a new variant.",
 			k(e.Find) + " finds a value, a reading or a check by a few letters. " + k(e.Copy) + " copies what is under the cursor.",
 		}},

@@ -12,6 +12,7 @@ import (
 	"backspan/model/explore"
 	"backspan/model/reading"
 	"backspan/tui/components/figure"
+	"backspan/tui/components/headline"
 	"backspan/tui/components/readings"
 	"backspan/tui/components/roll"
 	"backspan/tui/desk"
@@ -49,8 +50,11 @@ type Model struct {
 
 // New makes the page; what the headline shows counts alike at first.
 func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
-	return &Model{th: t, keys: k, desk: d, counted: true, weights: map[string]int{
-		"stack.depth": 1, "stack.mass_ready": 1, "carry.equivalent_mass": 1, "propeller.static_thrust": 1, "flight.climb_rate": 1}}
+	m := &Model{th: t, keys: k, desk: d, counted: true, weights: map[string]int{}}
+	for _, key := range headline.Keys() {
+		m.weights[key] = 1
+	}
+	return m
 }
 
 // Place is where the person stands.

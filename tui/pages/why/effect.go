@@ -1,8 +1,6 @@
 package why
 
 import (
-	"fmt"
-	"math"
 	"strings"
 
 	"backspan/model/explore"
@@ -33,32 +31,11 @@ func (m *Model) change(e explore.Effect) string {
 	x := e.Change.Value
 	switch m.answer.Terms {
 	case explore.Shares:
-		return percent(x) + " %"
+		return figure.Percent(x) + " %"
 	case explore.Points:
-		return percent(x) + " pt"
+		return figure.Percent(x) + " pt"
 	}
-	u := m.unit()
-	s := u.Delta(x, u.SI(0))
-	if x == 0 {
-		s = "0"
-	}
-	return figure.Money(strings.TrimSpace(s+" "+u.Symbol), u, m.currency())
-}
-
-// percent is a share in percent, to two figures at least.
-func percent(x float64) string {
-	x *= 100
-	decimals := 2
-	if a := math.Abs(x); a >= 10 {
-		decimals = 0
-	} else if a >= 1 {
-		decimals = 1
-	}
-	s := fmt.Sprintf("%+.*f", decimals, x)
-	if strings.Trim(s, "+-0.") == "" {
-		return "0"
-	}
-	return s
+	return figure.Step(x, m.unit(), m.currency())
 }
 
 func (m *Model) unit() unit.Unit {

@@ -55,8 +55,8 @@ func (m *Model) About(of explore.Subject) {
 	m.Refresh()
 }
 
-// Subject is of what the page tells.
-func (m *Model) Subject() explore.Subject { return m.of }
+// Question is what the page asks of the machine in hand.
+func (m *Model) Question() any { return m.of }
 
 // Refresh forgets the answers, which are of another machine.
 func (m *Model) Refresh() {
@@ -76,9 +76,10 @@ func (m *Model) Failed(why string) {
 	m.write()
 }
 
-// Moved gives what moves the figure, of so many numbers tried.
-func (m *Model) Moved(a explore.Answer, tried int) {
-	m.answer, m.tried, m.doing = &a, tried, ""
+// Take takes what small steps do.
+func (m *Model) Take(y *explore.Survey) {
+	a := y.Movers(m.of)
+	m.answer, m.tried, m.doing = &a, y.Tried(), ""
 	m.write()
 }
 
