@@ -1,6 +1,7 @@
 package carry
 
 import (
+	"cmp"
 	"slices"
 
 	"backspan/model/stack"
@@ -38,15 +39,7 @@ func (p Pilot) Thicknesses(items []stack.Item) []Thickness {
 		t.Felt = t.PerDepth * t.Depth
 		ts = append(ts, t)
 	}
-	slices.SortStableFunc(ts, func(a, b Thickness) int {
-		switch {
-		case a.Felt > b.Felt:
-			return -1
-		case a.Felt < b.Felt:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(ts, func(a, b Thickness) int { return cmp.Compare(b.Felt, a.Felt) })
 	return ts
 }
 

@@ -1,6 +1,7 @@
 package explore
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -60,15 +61,7 @@ func Decide(outcomes []model.Outcome, of []Criterion) []Standing {
 		}
 		standings[first(values, moved)].First += 1.0 / Weightings
 	}
-	slices.SortStableFunc(standings, func(a, b Standing) int {
-		switch {
-		case a.Score > b.Score:
-			return -1
-		case a.Score < b.Score:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(standings, func(a, b Standing) int { return cmp.Compare(b.Score, a.Score) })
 	return standings
 }
 

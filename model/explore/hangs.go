@@ -1,6 +1,7 @@
 package explore
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -51,15 +52,7 @@ func (y *Survey) Hangs(path string, shared bool, first []string) (h Hang, ok boo
 			h.Moved = append(h.Moved, m)
 		}
 	}
-	slices.SortStableFunc(h.Moved, func(a, b Moved) int {
-		switch {
-		case a.weight > b.weight:
-			return -1
-		case a.weight < b.weight:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(h.Moved, func(a, b Moved) int { return cmp.Compare(b.weight, a.weight) })
 	for _, c := range y.before.Checks {
 		t := Turned{Check: c, More: y.verdict(p.more, c), Less: y.verdict(p.less, c)}
 		if t.More != c.Verdict || t.Less != c.Verdict {

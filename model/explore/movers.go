@@ -1,6 +1,7 @@
 package explore
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -65,15 +66,7 @@ func (y *Survey) Movers(of Subject) Answer {
 			a.Movers = append(a.Movers, m)
 		}
 	}
-	slices.SortStableFunc(a.Movers, func(m, n Mover) int {
-		switch {
-		case m.weight > n.weight:
-			return -1
-		case m.weight < n.weight:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(a.Movers, func(m, n Mover) int { return cmp.Compare(n.weight, m.weight) })
 	a.Terms = y.terms(of, base.Value, a.Movers)
 	if a.Terms == Shares {
 		for i := range a.Movers {
