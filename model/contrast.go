@@ -1,7 +1,9 @@
 package model
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 )
@@ -100,14 +102,14 @@ func logged(from, to []Decision) []Difference {
 	}
 	for i := range from {
 		if len(ds) == 0 && from[i] != to[i] {
-			return []Difference{{Section: "Log", Path: "decision_order", Label: fmt.Sprintf("Entry %d", i+1), From: from[i].Date + " " + from[i].Text, To: to[i].Date + " " + to[i].Text}}
+			return []Difference{{Path: "decision_order", Label: fmt.Sprintf("Entry %d", i+1), From: from[i].Date + " " + from[i].Text, To: to[i].Date + " " + to[i].Text}}
 		}
 	}
 	return ds
 }
 
 func decided(date, from, to string) Difference {
-	return Difference{Section: "Log", Path: "decision", Label: date, From: from, To: to}
+	return Difference{Path: "decision", Label: date, From: from, To: to}
 }
 
 // without is what a log has and another has not; of equal entries as many as
@@ -124,4 +126,29 @@ func without(log, other []Decision) []Decision {
 		}
 	}
 	return only
+}
+
+// Remarked compares what a person wrote beside the values of two studies; it
+// is set nowhere, so Contrasts leaves it out.
+func Remarked(from, to *Study) Contrast {
+	c := Contrast{Title: "Comments in the file", Differences: remarks("", from.Comments, to.Comments)}
+	for i := range from.Variants {
+		v := &from.Variants[i]
+		if j := to.Index(v.Name); j >= 0 {
+			c.Differences = append(c.Differences, remarks(v.Name+": ", v.Comments, to.Variants[j].Comments)...)
+		}
+	}
+	return c
+}
+
+func remarks(of string, from, to map[string]string) []Difference {
+	keys := slices.AppendSeq(slices.Collect(maps.Keys(from)), maps.Keys(to))
+	slices.Sort(keys)
+	var ds []Difference
+	for _, key := range slices.Compact(keys) {
+		if from[key] != to[key] {
+			ds = append(ds, Difference{Path: "#" + key, Label: of + cmp.Or(key, "above it"), From: from[key], To: to[key]})
+		}
+	}
+	return ds
 }

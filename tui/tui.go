@@ -19,6 +19,7 @@ import (
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
+	"backspan/tui/pages/differences"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/history"
@@ -105,6 +106,7 @@ const (
 	atFind
 	atWeights
 	atHistory
+	atDifferences
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -124,20 +126,22 @@ type root struct {
 	page, from page // from: where the keys were asked for
 	w, h       int
 
-	bench   *bench.Model
-	beside  *sidebyside.Model
-	tables  *tables.Model
-	drawing *drawing.Model
-	curves  *curves.Model
-	studies *studies.Model
-	help    *keys.Model
-	why     *why.Model
-	find    *find.Model
-	weights *weights.Model
-	history *history.Model
+	bench       *bench.Model
+	beside      *sidebyside.Model
+	tables      *tables.Model
+	drawing     *drawing.Model
+	curves      *curves.Model
+	studies     *studies.Model
+	help        *keys.Model
+	why         *why.Model
+	find        *find.Model
+	weights     *weights.Model
+	history     *history.Model
+	differences *differences.Model
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
+	differencesFrom   page
 	look              looker
 	inquiry           inquiry
 	seen              seen
@@ -161,6 +165,7 @@ type root struct {
 type question struct {
 	*ask.Model
 	given func() tea.Cmd
+	sides func() differences.Sides // to be looked at first; nil where there are none
 }
 
 // New makes the bench.
@@ -172,6 +177,7 @@ func New(o Options) Model {
 		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
+	r.differences = differences.New(r.th, r.keys)
 	s := o.Study
 	if s == nil {
 		s = newStudy()

@@ -7,6 +7,7 @@ import (
 	"backspan/tui/keymap"
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
+	"backspan/tui/pages/differences"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/history"
@@ -114,7 +115,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		return r.save()
-	case busy, r.page == atFind && msg.String() != "ctrl+c":
+	case busy, r.page == atFind && msg.String() != "ctrl+c", r.page == atDifferences:
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -136,7 +137,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 
 // atRest reports whether leaving would lose nothing.
 func (r *root) atRest() bool {
-	return !r.desk.Unsaved() && !r.saving && !r.bench.Busy() && r.asked() == nil
+	return !r.desk.Unsaved() && !r.saving && !r.bench.Busy() && len(r.questions) == 0
 }
 
 // pressUnseen takes keys while the window is too small to show what they do:
@@ -257,12 +258,17 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.history.Update(msg)
 	case atWeights:
 		out = r.weights.Update(msg)
+	case atDifferences:
+		out = r.differences.Update(msg)
 	}
 	switch out := out.(type) {
 	case weights.BackMsg:
 		return r.goTo(atBench)
 	case history.BackMsg:
 		r.page = r.historyFrom
+		r.refresh()
+	case differences.BackMsg:
+		r.page = r.differencesFrom
 		r.refresh()
 	case history.GoMsg:
 		r.goToState(out.Done)
@@ -321,6 +327,8 @@ func (r *root) place() keymap.Place {
 		return r.history.Place()
 	case atWeights:
 		return r.weights.Place()
+	case atDifferences:
+		return r.differences.Place()
 	}
 	return r.bench.Place()
 }

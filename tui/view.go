@@ -46,6 +46,8 @@ func (r *root) arrange() {
 		r.history.Size(r.w, h)
 	case atWeights:
 		r.weights.Size(r.w, h)
+	case atDifferences:
+		r.differences.Size(r.w, h)
 	}
 }
 
@@ -106,6 +108,8 @@ func (r *root) inSight() []string {
 		return r.history.View()
 	case atWeights:
 		return r.weights.View()
+	case atDifferences:
+		return r.differences.View()
 	}
 	return r.bench.View()
 }
@@ -165,7 +169,7 @@ func (r *root) foot() []string {
 	var lines []string
 	switch {
 	case r.asked() != nil:
-		lines = r.asked().View(r.w)
+		lines = r.asked().View(r.w, r.h/2)
 	case r.problem != "":
 		for i, l := range theme.Wrap(r.th.Clean(r.problem), r.w-2) {
 			mark := "  "

@@ -48,6 +48,15 @@ func TestDiffOfTwoFiles(t *testing.T) {
 	if notes != 2 || !ribs {
 		t.Errorf("%d variants of one file only, ribs found %v\n%s", notes, ribs, s.out)
 	}
+	c := write(t, dir, "c.toml", strings.Replace(sampleText(), "[[variant]]", "[[decision]]\ndate = 2026-11-03\ntext = \"three\\u001b[31m blades\"\n\n[[variant]]", 1))
+	for format, want := range map[string]string{"table": `three\x1b[31m blades`, "csv": "Decisions,decision,2026-11-03,,", "json": `"key": "decision"`, "markdown": "2026-11-03 | - | three"} {
+		if s := run(t, dir, "diff", a, c, "--format", format); s.status != statusFails || !strings.Contains(s.out, want) || strings.Contains(s.out, "\x1b") {
+			t.Errorf("%s: a decision more, status %d\n%q", format, s.status, s.out)
+		}
+	}
+	if s := run(t, dir, "diff", a, b, "--format", "csv"); !strings.Contains(s.out, "Variant Belt 90,,only in "+b) {
+		t.Errorf("a variant of one file is not in the CSV\n%s", s.out)
+	}
 	if s := run(t, dir, "diff", a, a); s.status != statusFine {
 		t.Errorf("a file against itself: status %d", s.status)
 	}

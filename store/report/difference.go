@@ -2,7 +2,6 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 
 	"backspan/model"
@@ -58,7 +57,10 @@ func contrastGrids(cs []Contrast) []grid {
 	for i, c := range cs {
 		grids[i] = grid{title: c.Title, head: []string{"parameter", c.From, c.To}, note: c.note()}
 		for _, d := range c.Differences {
-			label := d.Section + ": " + d.Label
+			label := d.Label
+			if d.Section != "" {
+				label = d.Section + ": " + label
+			}
 			if d.Idle {
 				label += " (not in use on both sides)"
 			}
@@ -102,8 +104,5 @@ func writeContrastJSON(w io.Writer, cs []Contrast) error {
 			out[i].Differences = append(out[i].Differences, jsonDifference{d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), !d.Idle})
 		}
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(out)
+	return encodeJSON(w, out)
 }

@@ -2,7 +2,6 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 	"strconv"
 
@@ -76,8 +75,5 @@ func writeParameterJSON(w io.Writer, sections []param.Section) error {
 			out = append(out, j)
 		}
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(out)
+	return encodeJSON(w, out)
 }

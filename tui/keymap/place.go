@@ -180,6 +180,12 @@ func (m Map) AtHistory() Place {
 		kept:  phrases([]key.Binding{e.Save, e.Quit, e.Bench})}
 }
 
+// AtDifferences is the list of differences; what it is asked for waits.
+func (m Map) AtDifferences() Place {
+	own := append([]key.Binding{m.Differences.Back}, m.walk()...)
+	return Place{Name: "differences", Own: own, hints: append(hints{phrase(m.Differences.Back), pair(m.Walk.Up, m.Walk.Down, "more")}, phrases(own[3:])...)}
+}
+
 // AtFind is something being looked for.
 func (m Map) AtFind() Place {
 	f := m.Find
