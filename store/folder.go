@@ -127,6 +127,7 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory) (no
 	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
 		note = "the version before could not be kept: " + reason(err)
 	}
+	note = also(note, olderVersions(path, real, old, was.byPerson, versions))
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
 		return err
