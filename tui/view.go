@@ -179,6 +179,8 @@ func (r *root) foot() []string {
 			lines = append(lines, r.th.Fails.Paint(mark+l))
 		}
 		lines = append(lines, r.th.Quiet.Paint("  esc puts this away"))
+	case r.notice.whole:
+		lines = theme.Wrap(r.th.Clean(r.notice.text), r.w)
 	default:
 		tally := r.notice.tally
 		return []string{tally + r.th.Short(r.th.Clean(r.notice.text), r.w-theme.Width(tally))}
