@@ -121,7 +121,7 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory) (no
 		return "", f.wrote(path, becomes, confirm(f.disk, real))
 	}
 	if was.byPerson {
-		if note, err = f.backup(real, old, mode); err != nil {
+		if note, err = f.backup(real, old, mode, raised(old, data)); err != nil {
 			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
 		}
 	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
