@@ -94,6 +94,63 @@ func TestParamsExplainTheFile(t *testing.T) {
 	}
 }
 
+// A key is spelt alike by every command, and every spelling of it that is
+// printed anywhere is taken.
+func TestOneSpellingOfKeys(t *testing.T) {
+	rows, err := csv.NewReader(strings.NewReader(run(t, t.TempDir(), "params", "--format", "csv").out)).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	known := map[string][]string{} // file key and table
+	for _, row := range rows[1:] {
+		if was := known[row[0]]; was != nil && row[0] != "name" && row[0] != "notes" {
+			t.Errorf("%s stands twice, in [%s] and [%s]", row[0], was[1], row[len(row)-1])
+		}
+		known[row[0]] = []string{row[1], row[len(row)-1]}
+	}
+	for _, format := range []string{"csv", "json"} {
+		for _, args := range [][]string{{"diff", "--variant", "Belt 190", "--variant", "Gear 80"}, {"compare"}} {
+			s := run(t, t.TempDir(), append(args, "--format", format)...)
+			keys := regexp.MustCompile(`(?m)^(?:Variant [^,]*|parameter),([a-z0-9_.]+),|"key": "(drive\.ribbed_belt\.[a-z_]+)"`).FindAllStringSubmatch(s.out, -1)
+			if len(keys) == 0 && !(format == "json" && args[0] == "compare") {
+				t.Errorf("%v as %s: no key at all", args, format)
+			}
+			for _, k := range keys {
+				if known[k[1]+k[2]] == nil {
+					t.Errorf("%v as %s: params does not know %s", args, format, k[1]+k[2])
+				}
+			}
+		}
+	}
+	const path = "drive.ribbed_belt.crank_pulley_effective_diameter"
+	inFile := known[path]
+	if inFile == nil {
+		t.Fatal(path + " is not known")
+	}
+	table := inFile[1] + "." + inFile[0]
+	if table != "variant."+path+"_mm" {
+		t.Fatalf("in the file it is %s", table)
+	}
+	want := run(t, t.TempDir(), "sweep", "--over", path+"=66,68", "--format", "csv").out
+	for _, key := range []string{table, strings.TrimPrefix(table, "variant."), strings.TrimSuffix(table, "_mm")} {
+		if s := run(t, t.TempDir(), "sweep", "--over", key+"=66,68", "--format", "csv"); s.out != want || s.status != statusFine {
+			t.Errorf("%s: status %d\n%s%s", key, s.status, s.out, s.err)
+		}
+	}
+	for _, args := range [][]string{
+		{"solve", "--change", "variant.propeller.pitch=400 mm..700 mm", "--reading", "propeller.static_thrust", "--to", "700 N"},
+		{"tolerance", "--spread", "variant.propeller.pitch_mm=1 %", "--samples", "100"},
+		{"sweep", "--over", "margin_asked_percent=10,20"},
+	} {
+		if s := run(t, t.TempDir(), args...); s.status == statusCannot {
+			t.Errorf("%v: %s", args, s.err)
+		}
+	}
+	if s := run(t, t.TempDir(), "sweep", "--over", "variant.site.altitude=1,2"); s.status != statusCannot || !strings.Contains(s.err, "no parameter") {
+		t.Errorf("a variant has no site: %+v", s)
+	}
+}
+
 func TestVersion(t *testing.T) {
 	for _, arg := range []string{"version", "--version"} {
 		if s := run(t, t.TempDir(), arg); s.status != statusFine || !strings.HasPrefix(s.out, "backspan ") {
