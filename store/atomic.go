@@ -54,6 +54,7 @@ func write(d disk, name string, data []byte, mode *fs.FileMode, place func(temp 
 	if mode != nil {
 		open = 0o600 // until it has the mode of what it replaces
 	}
+	sweep(d, dir)
 	f, err := d.createTemp(dir, open)
 	if err != nil {
 		return err

@@ -9,23 +9,21 @@ import (
 	"backspan/model"
 )
 
-// format is the file format written here, and the newest one read.
-const format = 1
-
 const formatKey, variantKey = "format", "variant"
 
 // mostVariants bounds the memory that a file can ask for.
 const mostVariants = 200
 
 // Decode reads a study strictly. What the file does not name keeps its
-// default. The error is Problems: everything wrong with the file at once.
+// default; one of an older format is read as if it were of the newest. The error is Problems: everything wrong with the file at once.
 // file is the name used in them.
 func Decode(file string, src []byte) (*model.Study, error) {
 	text, unreadable := textOf(file, src)
 	if unreadable != nil {
 		return nil, Problems{*unreadable}
 	}
-	r := reader{file: file, parsed: parse(file, text)}
+	r := reader{file: file}
+	r.parsed, text = forward(file, text)
 	if !r.whole && !likeStudy(text, r.lines) {
 		return nil, Problems{{File: file, Line: r.faults[0].Line, Text: "is not a Backspan study: " + noStudy + ", and this line is not TOML"}}
 	}
@@ -80,22 +78,32 @@ func (r *reader) anotherFormat() bool {
 		return true
 	}
 	if !given {
-		r.bad(at, 1, `the file does not say its format; add the line "format = %d" at its top`, format)
+		r.bad(at, 1, `the file does not say its format; add the line "format = %d" at its top`+r.misspelt(), newest())
 		return false
 	}
 	n, ok := v.(int64)
 	switch {
 	case !ok:
-		r.badAt(at, "must be a whole number; write format = %d", format)
+		r.badAt(at, "must be a whole number; write format = %d", newest())
 		return false
-	case n > format:
+	case n > newest():
 		r.faults = nil
-		r.badAt(at, "the file is in format %d, but this Backspan reads up to format %d; open it with a newer Backspan; it is left as it is", n, format)
+		r.badAt(at, "the file is in format %d, but this Backspan reads up to format %d; open it with a newer Backspan; it is left as it is", n, newest())
 		return true
 	case n < 1:
-		r.badAt(at, "there is no format %d; write format = %d", n, format)
+		r.badAt(at, "there is no format %d; write format = %d", n, newest())
 	}
 	return false
+}
+
+// misspelt names a key that was meant as the format.
+func (r *reader) misspelt() string {
+	for _, key := range r.keys(r.values, nil) {
+		if strings.EqualFold(key, formatKey) {
+			return fmt.Sprintf(", or write the %s of line %d in small letters", key, r.lines.line(path{key}))
+		}
+	}
+	return ""
 }
 
 func (r *reader) study() *model.Study {

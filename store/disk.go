@@ -1,7 +1,6 @@
 package store
 
 import (
-	"crypto/rand"
 	"errors"
 	"io/fs"
 	"os"
@@ -33,8 +32,7 @@ type realDisk struct{}
 
 // createTemp takes from the mode what the user's umask takes.
 func (realDisk) createTemp(dir string, mode fs.FileMode) (tempFile, error) {
-	name := filepath.Join(dir, ".backspan-"+rand.Text()+".tmp")
-	f, err := os.OpenFile(name, os.O_RDWR|os.O_CREATE|os.O_EXCL, mode)
+	f, err := os.OpenFile(filepath.Join(dir, tempName()), os.O_RDWR|os.O_CREATE|os.O_EXCL, mode)
 	if err != nil {
 		return nil, err
 	}

@@ -23,7 +23,7 @@ func Encode(s *model.Study) []byte {
 	var w writer
 	own := commentsFrom(s.Comments)
 	w.WriteString(heading + own.at(formatKey))
-	w.line(formatKey, fmt.Sprint(format), formatRemark)
+	w.line(formatKey, fmt.Sprint(newest()), formatRemark)
 	w.sections("", s.Sections(), model.NewStudy("").Sections(), own)
 	w.decisions(s.Decisions)
 	fresh := model.NewVariant("")

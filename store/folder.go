@@ -121,12 +121,13 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory) (no
 		return "", f.wrote(path, becomes, confirm(f.disk, real))
 	}
 	if was.byPerson {
-		if note, err = f.backup(real, old, mode); err != nil {
+		if note, err = f.backup(real, old, mode, raised(old, data)); err != nil {
 			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
 		}
 	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
 		note = "the version before could not be kept: " + reason(err)
 	}
+	note = also(note, olderVersions(path, real, old, was.byPerson, versions))
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
 		return err

@@ -42,8 +42,6 @@ func (p *parsed) advice(st statement, src string, line int, message string) stri
 		return "the text is not closed; put a quote at its end, on the same line"
 	case strings.Contains(message, "escape"):
 		return `a backslash in text must be written twice, \\`
-	case strings.Contains(message, "control characters"):
-		return report.Printable(message) + "; delete it"
 	case strings.Contains(message, "out of range"), strings.Contains(message, "out of the safe"):
 		return "the number is too large"
 	case atEnd:

@@ -56,6 +56,7 @@ func (j Journals) Begin(path string) (*Session, []*Left, error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	sweep(realDisk{}, filepath.Dir(names[0]))
 	lefts := j.lefts(head.Study, names, s.name)
 	go s.run()
 	return s, lefts, nil

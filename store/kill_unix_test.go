@@ -104,7 +104,7 @@ func times(usual int) int {
 }
 
 // counts are what many kills came to.
-type counts struct{ kills, kept, late atomic.Int64 }
+type counts struct{ kills, kept, late, swept atomic.Int64 }
 
 // A program that is killed at any moment leaves an old or a new file, whole,
 // and its journal gives back every edit that was told to be kept.
@@ -129,7 +129,8 @@ func TestKilledAtAnyMoment(t *testing.T) {
 		})
 	}
 	wg.Wait()
-	t.Logf("%d kills; the journal held edits that no save had after %d of them; an edit older than a second was lost in %d", c.kills.Load(), c.kept.Load(), c.late.Load())
+	t.Logf("%d kills; the journal held edits that no save had after %d of them; an edit older than a second was lost in %d; %d files half saved were swept",
+		c.kills.Load(), c.kept.Load(), c.late.Load(), c.swept.Load())
 }
 
 func killOnce(t *testing.T, path string, before int, c *counts) int {
@@ -178,16 +179,21 @@ func afterKill(t *testing.T, path string, due int, c *counts) int {
 		return due
 	}
 	have := stateOf(s)
+	c.swept.Add(int64(len(temps(t, filepath.Dir(path)))))
 	session, lefts, err := Journals{State: func() (string, error) { return filepath.Dir(path) + "/state", nil }}.Begin(path)
 	if err != nil {
 		t.Error(err)
 		return due
 	}
+	if left := temps(t, filepath.Dir(path)); len(left) > 0 {
+		t.Errorf("left behind after the study was opened: %v", left)
+	}
+	inFile := have
 	for _, l := range lefts {
-		if n := stateOf(l.Study); n > have {
-			have = n
-			c.kept.Add(1)
-		}
+		have = max(have, stateOf(l.Study))
+	}
+	if have > inFile {
+		c.kept.Add(1)
 	}
 	if have < due {
 		t.Errorf("edit %d is lost, only %d is there", due, have)

@@ -73,7 +73,7 @@ func leftIn(file, study string) *Left {
 		return l
 	}
 	if there, err := os.ReadFile(study); err == nil {
-		if was, err := Decode(study, there); err == nil && bytes.Equal(Encode(was), found.Text) {
+		if was, err := Decode(study, there); err == nil && bytes.Equal(Encode(was), Encode(s)) {
 			_ = l.Drop()
 			return nil
 		}

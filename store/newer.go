@@ -15,7 +15,7 @@ type Newer struct {
 }
 
 func (n *Newer) Error() string {
-	s := fmt.Sprintf("%s is in format %d, but this Backspan knows formats up to %d. It is left as it is; this is what could be read of it", report.Printable(n.File), n.Format, format)
+	s := fmt.Sprintf("%s is in format %d, but this Backspan knows formats up to %d. It is left as it is; this is what could be read of it", report.Printable(n.File), n.Format, newest())
 	switch k := len(n.LeftOut); k {
 	case 0:
 		return s + "."
@@ -42,7 +42,7 @@ func Glance(file string, src []byte) (*model.Study, error) {
 	}
 	r := reader{file: file, parsed: parse(file, text)}
 	n, ok := r.values[formatKey].(int64)
-	if !ok || n <= format || !r.whole || r.useless || len(r.faults) > 0 {
+	if !ok || n <= newest() || !r.whole || r.useless || len(r.faults) > 0 {
 		return nil, err
 	}
 	delete(r.values, formatKey)

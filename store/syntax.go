@@ -3,6 +3,7 @@ package store
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -26,12 +27,14 @@ type parsed struct {
 // parse reads src. A line that is not TOML is noted, left out and the rest
 // read again, so that one comma does not hide the next mistake.
 func parse(file, src string) parsed {
-	p := parsed{lines: outlineOf(src), whole: true}
+	src, controls := withoutControls(src)
+	p := parsed{lines: outlineOf(src), whole: len(controls) == 0}
 	if p.lines.deep > 0 {
 		p.faults = Problems{{File: file, Line: p.lines.deep, Text: "is nested deeper than any study; give a study's own file"}}
 		p.whole, p.useless = false, true
 		return p
 	}
+	p.noteControls(file, controls)
 	for range mostSyntax {
 		var values map[string]any
 		err := decodeTOML(src, &values)
@@ -41,7 +44,9 @@ func parse(file, src string) parsed {
 		}
 		p.whole = false
 		st, fault := p.explain(file, src, err)
-		p.faults = append(p.faults, fault)
+		if !slices.ContainsFunc(controls, func(c controlled) bool { return c.line == fault.Line }) { // else it may follow from that
+			p.faults = append(p.faults, fault)
+		}
 		alone := st.line == st.end && st.line > 0 && st.kind != table && st.kind != arrayTable
 		if !alone || strings.HasPrefix(src[st.from:], "[") {
 			break

@@ -46,3 +46,36 @@ func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int
 }
 
 func version(name string, n int) string { return fmt.Sprintf("%s.%d", name, n) }
+
+// mostVersions is how many a study can ask for.
+const mostVersions = 99
+
+// olderVersions names the versions that are more than a study asks for. They
+// stay, because a count that is mistyped must cost none; it is said when the
+// count was lowered, and after a change by hand, which may have lowered it.
+func olderVersions(path, name string, old []byte, byPerson bool, most int) string {
+	if s, err := Decode(path, old); err == nil && s.VersionsKept <= most && !byPerson {
+		return ""
+	}
+	var older []string
+	for n := most + 1; n <= mostVersions; n++ {
+		if there, err := readRegular(version(name, n), mostBytes); err == nil && meantAsStudy(there) {
+			older = append(older, report.Printable(filepath.Base(version(name, n))))
+		}
+	}
+	switch len(older) {
+	case 0:
+		return ""
+	case 1:
+		return fmt.Sprintf("%s is older than the versions that are kept now; it stays until you delete it", older[0])
+	}
+	return fmt.Sprintf("%d versions, %s to %s, are older than those that are kept now; they stay until you delete them", len(older), older[0], older[len(older)-1])
+}
+
+// also puts two notes together; either may be empty.
+func also(note, more string) string {
+	if note != "" && more != "" {
+		note += "; "
+	}
+	return note + more
+}

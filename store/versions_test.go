@@ -126,3 +126,49 @@ func (d failingRename) rename(from, to string) error {
 	}
 	return d.faultyDisk.rename(from, to)
 }
+
+// A lower count deletes nothing, and is said once.
+func TestLoweringTheCountOfVersions(t *testing.T) {
+	for _, tc := range []struct {
+		most   int
+		byHand bool
+		says   string
+	}{
+		{2, false, "3 versions, a.toml.3 to a.toml.5, are older"},
+		{0, false, "5 versions, a.toml.1 to a.toml.5, are older"},
+		{4, false, "a.toml.5 is older"},
+		{5, false, ""},
+		{9, false, ""},
+		{2, true, "3 versions, a.toml.3 to a.toml.5, are older"},
+	} {
+		f, path, s := scene(t)
+		for i := range 7 {
+			s.Name = fmt.Sprint("state ", i)
+			if _, err := f.Save(path, s); err != nil {
+				t.Fatal(err)
+			}
+		}
+		put(t, version(path, 12), "no study")
+		s.VersionsKept = tc.most
+		if tc.byHand {
+			put(t, path, strings.Replace(string(Encode(s)), "versions_kept = ", "versions_kept  =  ", 1))
+			if _, err := f.Open(path); err != nil {
+				t.Fatal(err)
+			}
+		}
+		s.Name = "lowered"
+		note, err := f.Save(path, s)
+		if err != nil || tc.says == "" && note != "" || !strings.Contains(note, tc.says) || strings.Contains(note, "toml.12") {
+			t.Errorf("%d kept: %q, %v", tc.most, note, err)
+		}
+		for n := 1; n <= 5; n++ {
+			if !exists(version(path, n)) {
+				t.Errorf("%d kept: version %d is gone", tc.most, n)
+			}
+		}
+		s.Name = "once more"
+		if note, err := f.Save(path, s); err != nil || note != "" {
+			t.Errorf("%d kept: said again: %q, %v", tc.most, note, err)
+		}
+	}
+}

@@ -9,6 +9,7 @@ import (
 	"backspan/model"
 	"backspan/tui/components/ask"
 	"backspan/tui/desk"
+	"backspan/tui/pages/differences"
 )
 
 // theirsMsg brings a file that was changed by another program since it was
@@ -41,8 +42,11 @@ func (r *root) clash(msg theirsMsg) {
 		return
 	}
 	q := ask.Choice(r.th, r.keys, r.th.Clean(msg.path+" was changed by another program since it was opened here. "+theirs(r.desk.Study(), msg.study)),
-		both, ask.Answer{Letter: "r", Label: "read it again; undo brings yours back"})
-	r.ask(q, func() tea.Cmd {
+		both, ask.Answer{Letter: "r", Label: "read it again; undo brings yours back"}, lookFirst)
+	sides := func() differences.Sides {
+		return differences.Sides{From: r.desk.Study(), To: msg.study, FromName: "on the bench", ToName: "in the file"}
+	}
+	r.askAbout(sides, q, func() tea.Cmd {
 		if q.Chosen() == 0 {
 			r.saveAs("", "", nil)
 			return nil
@@ -83,28 +87,13 @@ func (r *root) takeTheirs(msg againMsg) {
 // theirs says in what another study differs from the one on the desk.
 func theirs(mine, other *model.Study) string {
 	const most = 3
-	ds := model.Differences(mine.Sections(), other.Sections())
 	var said []string
-	for _, d := range ds {
-		said = append(said, fmt.Sprintf("%s here %s, there %s", d.Label, d.From, d.To))
-	}
-	for i := range mine.Variants {
-		v := &mine.Variants[i]
-		j := other.Index(v.Name)
-		if j < 0 {
-			said = append(said, v.Name+" is not there")
-			continue
-		}
-		for _, d := range model.Differences(v.Sections(), other.Variants[j].Sections()) {
-			said = append(said, fmt.Sprintf("%s of %s here %s, there %s", d.Label, v.Name, d.From, d.To))
-		}
-	}
-	for i := range other.Variants {
-		if name := other.Variants[i].Name; mine.Index(name) < 0 {
-			said = append(said, name+" is only there")
-		}
+	for _, c := range model.Contrasts(mine, other) {
+		said = append(said, inWords(c)...)
 	}
 	switch n := len(said); {
+	case n == 0 && !model.Remarked(mine, other).Nothing():
+		return "Both set the same values; the comments differ."
 	case n == 0:
 		return "Both set the same values."
 	case n > most:
@@ -112,4 +101,38 @@ func theirs(mine, other *model.Study) string {
 	default:
 		return strings.Join(said, "; ") + "."
 	}
+}
+
+// inWords says a contrast briefly, for a sentence.
+func inWords(c model.Contrast) []string {
+	const room = 40
+	switch c.Only {
+	case model.OnlyFrom:
+		return []string{c.Title + " is not there"}
+	case model.OnlyTo:
+		return []string{c.Title + " is only there"}
+	}
+	of := ""
+	if c.Title != "Study" {
+		of = " of " + strings.TrimPrefix(c.Title, "Variant ")
+	}
+	said := make([]string, len(c.Differences))
+	for i, d := range c.Differences {
+		said[i] = fmt.Sprintf("%s%s here %s, there %s", d.Label, of, brief(d.From, room), brief(d.To, room))
+	}
+	return said
+}
+
+// brief is a value cut to what a sentence bears.
+func brief(s string, most int) string {
+	first, _, more := strings.Cut(s, "\n")
+	switch runes := []rune(first); {
+	case more && len(runes) <= most:
+		return first + "…"
+	case s == "":
+		return "nothing"
+	case len(runes) > most:
+		return string(runes[:most]) + "…"
+	}
+	return s
 }

@@ -84,8 +84,12 @@ func (r *root) goToState(done int) {
 }
 
 // said is what stands at the foot until the next key. The tally comes first and
-// is never cut; a text that is too long loses its middle.
-type said struct{ tally, text string }
+// is never cut; a text that is too long loses its middle, or is given more
+// lines when it must be read whole.
+type said struct {
+	tally, text string
+	whole       bool
+}
 
 func (r *root) say(text string) { r.notice = said{text: text} }
 

@@ -158,6 +158,7 @@ func (r *root) saved(msg savedMsg) tea.Cmd {
 	r.say("saved in " + msg.path)
 	if msg.note != "" {
 		r.notice.text += "; " + msg.note
+		r.notice.whole = true
 	}
 	cmd := r.journalSaved()
 	switch {

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
+
+	"backspan/model"
 )
 
 func TestSave(t *testing.T) {
@@ -24,6 +26,23 @@ func TestSave(t *testing.T) {
 	if sh.files["plateau.toml"].MarginAsked != 0.3 {
 		t.Errorf("the file holds %g", sh.files["plateau.toml"].MarginAsked)
 	}
+}
+
+// noting is a shelf that has something to say about every save.
+type noting struct{ *shelf }
+
+func (s noting) Save(path string, st *model.Study) (string, error) {
+	_, err := s.shelf.Save(path, st)
+	return "the file as it was written by hand is kept in " + path + ".bak, because a save writes comments and spelling anew", err
+}
+
+func TestNoteOfASaveIsSaidWhole(t *testing.T) {
+	o := plateau()
+	o.Shelf = noting{o.Shelf.(*shelf)}
+	m := press(toMargin(begin(o, 80, 24)), "right", "s")
+	has(t, m, "saved in plateau.toml; the file", "spelling anew")
+	fits(t, m.View(), 80, 24)
+	lacks(t, press(m, "down"), "spelling anew")
 }
 
 func TestSaveAcceptsWhatIsBeingTyped(t *testing.T) {

@@ -6,6 +6,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"backspan/tui/components/ask"
+	"backspan/tui/pages/differences"
 )
 
 func (r *root) askDelete(i int) {
@@ -28,12 +29,21 @@ func (r *root) askDelete(i int) {
 
 // ask puts a question, after those that wait for an answer already.
 func (r *root) ask(q *ask.Model, given func() tea.Cmd) {
-	r.questions = append(r.questions, question{q, given})
+	r.questions = append(r.questions, question{Model: q, given: given})
 }
 
-// asked is the question that waits for an answer, nil when none does.
+// lookFirst is the answer that shows what differs; the question stays.
+var lookFirst = ask.Answer{Letter: "l", Label: "look at every difference first"}
+
+// askAbout is ask for a question that has lookFirst among its answers.
+func (r *root) askAbout(sides func() differences.Sides, q *ask.Model, given func() tea.Cmd) {
+	r.questions = append(r.questions, question{q, given, sides})
+}
+
+// asked is the question that waits for an answer, nil when none does or while
+// what it is about is looked at.
 func (r *root) asked() *question {
-	if len(r.questions) == 0 {
+	if len(r.questions) == 0 || r.page == atDifferences {
 		return nil
 	}
 	return &r.questions[0]
@@ -46,6 +56,11 @@ func (r *root) answer(q question, msg tea.KeyMsg) tea.Cmd {
 	}
 	switch reply {
 	case ask.Given:
+		if len(q.Answers) > 0 && q.Answers[q.Chosen()] == lookFirst {
+			r.differences.Of(q.sides())
+			r.differencesFrom, r.page = r.page, atDifferences
+			return nil
+		}
 		r.questions = r.questions[1:]
 		return q.given()
 	case ask.Dropped:

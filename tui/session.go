@@ -12,6 +12,7 @@ import (
 	"backspan/store"
 	"backspan/tui/components/ask"
 	"backspan/tui/desk"
+	"backspan/tui/pages/differences"
 )
 
 // Journals opens the journal of the study at a path, "" for one without a
@@ -98,18 +99,21 @@ func (r *root) offer(left *store.Left) {
 	put := ask.Answer{Letter: "p", Label: "put it in a file of its own"}
 	drop := ask.Answer{Letter: "d", Label: "drop it for good"}
 	later := ask.Answer{Letter: "esc", Label: "later"}
-	answers := []ask.Answer{take, put, drop, later}
+	answers := []ask.Answer{take, put, drop, lookFirst, later}
 	text := left.Words()
 	switch {
 	case left.Stray:
 		answers = []ask.Answer{put, drop, later}
 	case left.Changed:
-		answers = []ask.Answer{put, take, drop, later}
+		answers = []ask.Answer{put, take, drop, lookFirst, later}
 		text += " " + theirs(left.Study, r.desk.Study())
 	}
 	d := r.desk
 	q := ask.Choice(r.th, r.keys, r.th.Clean(text), answers...)
-	r.ask(q, func() tea.Cmd {
+	sides := func() differences.Sides {
+		return differences.Sides{From: left.Study, To: d.Study(), FromName: "in the work left", ToName: "on the bench"}
+	}
+	r.askAbout(sides, q, func() tea.Cmd {
 		switch answers[q.Chosen()] {
 		case take:
 			r.takeUp(d, left)

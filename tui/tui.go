@@ -21,6 +21,7 @@ import (
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/decisions"
+	"backspan/tui/pages/differences"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/hang"
@@ -111,6 +112,7 @@ const (
 	atHistory
 	atDecisions
 	atHang
+	atDifferences
 )
 
 // view is a page as the root sees it.
@@ -142,22 +144,24 @@ type root struct {
 	page, from page // from: where the keys were asked for
 	w, h       int
 
-	bench   *bench.Model
-	beside  *sidebyside.Model
-	tables  *tables.Model
-	drawing *drawing.Model
-	curves  *curves.Model
-	studies *studies.Model
-	help    *keys.Model
-	why     *why.Model
-	hang    *hang.Model
-	find    *find.Model
-	weights *weights.Model
-	history *history.Model
-	log     *decisions.Model
+	bench       *bench.Model
+	beside      *sidebyside.Model
+	tables      *tables.Model
+	drawing     *drawing.Model
+	curves      *curves.Model
+	studies     *studies.Model
+	help        *keys.Model
+	why         *why.Model
+	hang        *hang.Model
+	find        *find.Model
+	weights     *weights.Model
+	history     *history.Model
+	log         *decisions.Model
+	differences *differences.Model
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
+	differencesFrom   page
 	look              looker
 	inquiry           inquiry
 	seen              seen
@@ -183,6 +187,7 @@ type root struct {
 type question struct {
 	*ask.Model
 	given func() tea.Cmd
+	sides func() differences.Sides // to be looked at first; nil where there are none
 }
 
 // New makes the bench.
@@ -197,6 +202,7 @@ func New(o Options) Model {
 	}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
+	r.differences = differences.New(r.th, r.keys)
 	s := o.Study
 	if s == nil {
 		s = newStudy()
@@ -268,6 +274,8 @@ func (r *root) sight() view {
 		return r.log
 	case atHang:
 		return r.hang
+	case atDifferences:
+		return r.differences
 	}
 	return r.bench
 }

@@ -8,6 +8,7 @@ import (
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/decisions"
+	"backspan/tui/pages/differences"
 	"backspan/tui/pages/drawing"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/hang"
@@ -122,7 +123,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		return r.save()
-	case busy, r.page == atFind && msg.String() != "ctrl+c":
+	case busy, r.page == atFind && msg.String() != "ctrl+c", r.page == atDifferences:
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -144,7 +145,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 
 // atRest reports whether leaving would lose nothing.
 func (r *root) atRest() bool {
-	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && r.asked() == nil
+	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && len(r.questions) == 0
 }
 
 // pressUnseen takes keys while the window is too small to show what they do:
@@ -255,6 +256,9 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		r.refresh()
 	case history.RefusedMsg:
 		r.say(out.Err.Error())
+	case differences.BackMsg:
+		r.page = r.differencesFrom
+		r.refresh()
 	case history.GoMsg:
 		r.goToState(out.Done)
 	case hang.GoMsg:

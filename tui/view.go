@@ -115,7 +115,7 @@ func (r *root) foot() []string {
 	var lines []string
 	switch {
 	case r.asked() != nil:
-		lines = r.asked().View(r.w)
+		lines = r.asked().View(r.w, r.h/2)
 	case r.problem != "":
 		for i, l := range theme.Wrap(r.th.Clean(r.problem), r.w-2) {
 			mark := "  "
@@ -125,6 +125,8 @@ func (r *root) foot() []string {
 			lines = append(lines, r.th.Fails.Paint(mark+l))
 		}
 		lines = append(lines, r.th.Quiet.Paint("  esc puts this away"))
+	case r.notice.whole:
+		lines = theme.Wrap(r.th.Clean(r.notice.text), r.w)
 	default:
 		tally := r.notice.tally
 		return []string{tally + r.th.Short(r.th.Clean(r.notice.text), r.w-theme.Width(tally))}

@@ -281,6 +281,11 @@ func TestFileChangedByAnotherProgram(t *testing.T) {
 		s.Press("s")
 		s.WaitFor("was changed by another program")
 		s.WaitFor("here 12, there 14")
+		s.Press("l")
+		s.WaitFor("on the bench")
+		s.WaitFor("Ribbed belt: Ribs")
+		s.Press("esc")
+		s.WaitFor("keep both")
 		if again {
 			s.Press("r")
 			s.WaitFor("again")

@@ -3,7 +3,6 @@ package main
 import (
 	"flag"
 	"fmt"
-	"slices"
 
 	"backspan/model"
 	"backspan/store"
@@ -31,7 +30,7 @@ func (p program) diff(args []string) int {
 		return p.cannot(err)
 	}
 	for _, c := range cs {
-		if len(c.Differences) > 0 || c.Note != "" {
+		if !c.Nothing() {
 			return statusFails
 		}
 	}
@@ -48,9 +47,8 @@ func (p program) contrasts(files []string, variants []string) ([]report.Contrast
 		if err != nil {
 			return nil, err
 		}
-		c := ofVariants("Variant "+variants[0]+" against "+variants[1], &s.Variants[0], &s.Variants[len(s.Variants)-1])
-		c.Currencies = [2]string{s.Currency, s.Currency}
-		return []report.Contrast{c}, nil
+		from, to := &s.Variants[0], &s.Variants[len(s.Variants)-1]
+		return []report.Contrast{{Contrast: model.ContrastOf(from, to), From: from.Name, To: to.Name, Currencies: [2]string{s.Currency, s.Currency}}}, nil
 	case len(variants) == 0 && len(files) == 2:
 		folder := store.NewFolder(p.dir)
 		a, _, err := findIn(folder, files[0])
@@ -66,29 +64,10 @@ func (p program) contrasts(files []string, variants []string) ([]report.Contrast
 	return nil, fmt.Errorf("diff: give two files, or --variant twice")
 }
 
-func ofVariants(title string, a, b *model.Variant) report.Contrast {
-	ds := slices.DeleteFunc(model.Differences(a.Sections(), b.Sections()), func(d model.Difference) bool { return d.Path == "name" })
-	return report.Contrast{Title: title, From: a.Name, To: b.Name, Differences: ds}
-}
-
-// ofStudies compares what the studies share and the variants of one name.
 func ofStudies(a, b *model.Study, files []string) []report.Contrast {
-	cs := []report.Contrast{{Title: "Study", Differences: model.Differences(a.Sections(), b.Sections())}}
-	for i := range a.Variants {
-		v, title := &a.Variants[i], "Variant "+a.Variants[i].Name
-		if j := b.Index(v.Name); j >= 0 {
-			cs = append(cs, ofVariants(title, v, &b.Variants[j]))
-		} else {
-			cs = append(cs, report.Contrast{Title: title, Note: "only in " + files[0]})
-		}
-	}
-	for i := range b.Variants {
-		if name := b.Variants[i].Name; a.Index(name) < 0 {
-			cs = append(cs, report.Contrast{Title: "Variant " + name, Note: "only in " + files[1]})
-		}
-	}
-	for i := range cs {
-		cs[i].From, cs[i].To, cs[i].Currencies = files[0], files[1], [2]string{a.Currency, b.Currency}
+	var cs []report.Contrast
+	for _, c := range model.Contrasts(a, b) {
+		cs = append(cs, report.Contrast{Contrast: c, From: files[0], To: files[1], Currencies: [2]string{a.Currency, b.Currency}})
 	}
 	return cs
 }

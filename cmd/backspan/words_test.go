@@ -48,6 +48,15 @@ func TestDiffOfTwoFiles(t *testing.T) {
 	if notes != 2 || !ribs {
 		t.Errorf("%d variants of one file only, ribs found %v\n%s", notes, ribs, s.out)
 	}
+	c := write(t, dir, "c.toml", strings.Replace(sampleText(), "[[variant]]", "[[decision]]\ndate = 2026-11-03\ntext = \"three\\u001b[31m blades\"\n\n[[variant]]", 1))
+	for format, want := range map[string]string{"table": `three\x1b[31m blades`, "csv": "Decisions,decision,2026-11-03,,", "json": `"key": "decision"`, "markdown": "2026-11-03 | - | three"} {
+		if s := run(t, dir, "diff", a, c, "--format", format); s.status != statusFails || !strings.Contains(s.out, want) || strings.Contains(s.out, "\x1b") {
+			t.Errorf("%s: a decision more, status %d\n%q", format, s.status, s.out)
+		}
+	}
+	if s := run(t, dir, "diff", a, b, "--format", "csv"); !strings.Contains(s.out, "Variant Belt 90,,only in "+b) {
+		t.Errorf("a variant of one file is not in the CSV\n%s", s.out)
+	}
 	if s := run(t, dir, "diff", a, a); s.status != statusFine {
 		t.Errorf("a file against itself: status %d", s.status)
 	}
@@ -82,6 +91,63 @@ func TestParamsExplainTheFile(t *testing.T) {
 		if s := run(t, t.TempDir(), "params", "--format", format); s.status != statusFine || !strings.Contains(s.out, "crank_pulley_effective_diameter_mm") {
 			t.Errorf("%s: status %d", format, s.status)
 		}
+	}
+}
+
+// A key is spelt alike by every command, and every spelling of it that is
+// printed anywhere is taken.
+func TestOneSpellingOfKeys(t *testing.T) {
+	rows, err := csv.NewReader(strings.NewReader(run(t, t.TempDir(), "params", "--format", "csv").out)).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	known := map[string][]string{} // file key and table
+	for _, row := range rows[1:] {
+		if was := known[row[0]]; was != nil && row[0] != "name" && row[0] != "notes" {
+			t.Errorf("%s stands twice, in [%s] and [%s]", row[0], was[1], row[len(row)-1])
+		}
+		known[row[0]] = []string{row[1], row[len(row)-1]}
+	}
+	for _, format := range []string{"csv", "json"} {
+		for _, args := range [][]string{{"diff", "--variant", "Belt 190", "--variant", "Gear 80"}, {"compare"}} {
+			s := run(t, t.TempDir(), append(args, "--format", format)...)
+			keys := regexp.MustCompile(`(?m)^(?:Variant [^,]*|parameter),([a-z0-9_.]+),|"key": "(drive\.ribbed_belt\.[a-z_]+)"`).FindAllStringSubmatch(s.out, -1)
+			if len(keys) == 0 && (format == "csv" || args[0] == "diff") {
+				t.Errorf("%v as %s: no key at all", args, format)
+			}
+			for _, k := range keys {
+				if known[k[1]+k[2]] == nil {
+					t.Errorf("%v as %s: params does not know %s", args, format, k[1]+k[2])
+				}
+			}
+		}
+	}
+	const path = "drive.ribbed_belt.crank_pulley_effective_diameter"
+	inFile := known[path]
+	if inFile == nil {
+		t.Fatal(path + " is not known")
+	}
+	table := inFile[1] + "." + inFile[0]
+	if table != "variant."+path+"_mm" {
+		t.Fatalf("in the file it is %s", table)
+	}
+	want := run(t, t.TempDir(), "sweep", "--over", path+"=66,68", "--format", "csv").out
+	for _, key := range []string{table, strings.TrimPrefix(table, "variant."), strings.TrimSuffix(table, "_mm")} {
+		if s := run(t, t.TempDir(), "sweep", "--over", key+"=66,68", "--format", "csv"); s.out != want || s.status != statusFine {
+			t.Errorf("%s: status %d\n%s%s", key, s.status, s.out, s.err)
+		}
+	}
+	for _, args := range [][]string{
+		{"solve", "--change", "variant.propeller.pitch=400 mm..700 mm", "--reading", "propeller.static_thrust", "--to", "700 N"},
+		{"tolerance", "--spread", "variant.propeller.pitch_mm=1 %", "--samples", "100"},
+		{"sweep", "--over", "margin_asked_percent=10,20"},
+	} {
+		if s := run(t, t.TempDir(), args...); s.status == statusCannot {
+			t.Errorf("%v: %s", args, s.err)
+		}
+	}
+	if s := run(t, t.TempDir(), "sweep", "--over", "variant.site.altitude=1,2"); s.status != statusCannot || !strings.Contains(s.err, "no parameter") {
+		t.Errorf("a variant has no site: %+v", s)
 	}
 }
 

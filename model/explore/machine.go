@@ -86,10 +86,16 @@ func (b Base) Readings(keys []string) ([]reading.Reading, error) {
 }
 
 // param finds a parameter of the study or the variant by its path, with or
-// without the unit that its key in a file ends with.
-func (b Base) param(path string) (param.Param, string, error) {
+// without the unit that its key in a file ends with, and with or without the
+// word that a variant's tables begin with there.
+func (b Base) param(typed string) (param.Param, string, error) {
 	var paths []string
-	for _, s := range b.sections {
+	sections := b.sections
+	path, ofVariant := strings.CutPrefix(typed, "variant.")
+	if ofVariant {
+		sections = b.variant.Sections()
+	}
+	for _, s := range sections {
 		for _, p := range s.Params {
 			full := s.Path(p)
 			if full == path || full != p.Key && s.Key+"."+p.FileKey() == path || p.FileKey() == path && s.Key == "" {
@@ -100,7 +106,7 @@ func (b Base) param(path string) (param.Param, string, error) {
 			}
 		}
 	}
-	return param.Param{}, "", fmt.Errorf("there is no parameter %q%s", path, meant(path, paths))
+	return param.Param{}, "", fmt.Errorf("there is no parameter %q%s", typed, meant(path, paths))
 }
 
 // machine is one design that belongs to one goroutine and is set anew for each

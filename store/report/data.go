@@ -2,7 +2,6 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 	"strconv"
 	"strings"
@@ -75,10 +74,7 @@ func writeJSON(w io.Writer, c model.Comparison) error {
 		}
 		out.Variants = append(out.Variants, v)
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(out)
+	return encodeJSON(w, out)
 }
 
 func feelJSON(f model.Feel) *jsonFeel {
@@ -159,13 +155,6 @@ func writeCheckCSV(w io.Writer, c model.Comparison) error {
 		}
 	}
 	return writeAll(csv.NewWriter(w), rows)
-}
-
-func writeAll(out *csv.Writer, rows [][]string) error {
-	if err := out.WriteAll(rows); err != nil {
-		return err
-	}
-	return out.Error()
 }
 
 func figure(known bool, si float64, u unit.Unit) string {

@@ -2,19 +2,27 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 
 	"backspan/model"
 )
 
-// Contrast is what two sides of one name set differently.
+// Contrast is one of the model's with the names of its sides.
 type Contrast struct {
-	Title       string
-	From, To    string    // what stands over the columns
-	Currencies  [2]string // of either side
-	Differences []model.Difference
-	Note        string
+	model.Contrast
+	From, To   string    // what stands over the columns
+	Currencies [2]string // of either side
+}
+
+// note says which side alone has it; empty where both do.
+func (c Contrast) note() string {
+	switch c.Only {
+	case model.OnlyFrom:
+		return "only in " + c.From
+	case model.OnlyTo:
+		return "only in " + c.To
+	}
+	return ""
 }
 
 // Contrasts writes what differs; every title stands even where nothing does.
@@ -25,6 +33,9 @@ func Contrasts(w io.Writer, cs []Contrast, f Format) error {
 	case CSV:
 		rows := [][]string{{"what", "key", "label", "from", "to", "applies"}}
 		for _, c := range cs {
+			if note := c.note(); note != "" {
+				rows = append(rows, []string{c.Title, "", note, "", "", "yes"})
+			}
 			for _, d := range c.Differences {
 				rows = append(rows, []string{c.Title, d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), applies(d)})
 			}
@@ -44,15 +55,18 @@ func applies(d model.Difference) string {
 func contrastGrids(cs []Contrast) []grid {
 	grids := make([]grid, len(cs))
 	for i, c := range cs {
-		grids[i] = grid{title: c.Title, head: []string{"parameter", c.From, c.To}, note: c.Note}
+		grids[i] = grid{title: c.Title, head: []string{"parameter", c.From, c.To}, note: c.note()}
 		for _, d := range c.Differences {
-			label := d.Section + ": " + d.Label
+			label := d.Label
+			if d.Section != "" {
+				label = d.Section + ": " + label
+			}
 			if d.Idle {
 				label += " (not in use on both sides)"
 			}
 			grids[i].rows = append(grids[i].rows, []string{label, orNothing(money(d.From, d.Unit, c.Currencies[0])), orNothing(money(d.To, d.Unit, c.Currencies[1]))})
 		}
-		if len(c.Differences) == 0 && c.Note == "" {
+		if c.Nothing() {
 			grids[i].note = "nothing is set differently"
 		}
 	}
@@ -85,13 +99,10 @@ type jsonDifference struct {
 func writeContrastJSON(w io.Writer, cs []Contrast) error {
 	out := make([]jsonContrast, len(cs))
 	for i, c := range cs {
-		out[i] = jsonContrast{What: c.Title, From: c.From, To: c.To, Note: c.Note, Differences: []jsonDifference{}}
+		out[i] = jsonContrast{What: c.Title, From: c.From, To: c.To, Note: c.note(), Differences: []jsonDifference{}}
 		for _, d := range c.Differences {
 			out[i].Differences = append(out[i].Differences, jsonDifference{d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), !d.Idle})
 		}
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(out)
+	return encodeJSON(w, out)
 }

@@ -2,24 +2,28 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 	"strconv"
+	"strings"
 
 	"backspan/model/param"
 )
 
+// variantTables is what a variant's tables begin with in a file; keys go
+// without it.
+const variantTables = "variant."
+
 // Parameters writes the reference of every parameter of the sections, whose
-// values must be the defaults.
+// values must be the defaults. Their keys are the tables of a file.
 func Parameters(w io.Writer, sections []param.Section, f Format) error {
 	switch f {
 	case JSON:
 		return writeParameterJSON(w, sections)
 	case CSV:
-		rows := [][]string{{"key", "file_key", "label", "unit", "allowed", "usual", "default", "origin", "help"}}
+		rows := [][]string{{"key", "file_key", "label", "unit", "allowed", "usual", "default", "origin", "help", "table"}}
 		for _, s := range sections {
 			for _, p := range s.Params {
-				rows = append(rows, append([]string{s.Path(p), p.FileKey(), p.Label, p.Unit.Symbol}, declared(p)...))
+				rows = append(rows, append(append([]string{keyOf(s, p), p.FileKey(), p.Label, p.Unit.Symbol}, declared(p)...), s.Key))
 			}
 		}
 		return writeAll(csv.NewWriter(w), rows)
@@ -36,6 +40,10 @@ func Parameters(w io.Writer, sections []param.Section, f Format) error {
 		grids = append(grids, g)
 	}
 	return writeGrids(w, grids, f)
+}
+
+func keyOf(s param.Section, p param.Param) string {
+	return strings.TrimPrefix(s.Path(p), variantTables)
 }
 
 // declared is allowed, usual, default, origin and help.
@@ -62,22 +70,20 @@ type jsonParameter struct {
 	Default string   `json:"default"`
 	Origin  string   `json:"origin"`
 	Help    string   `json:"help"`
+	Table   string   `json:"table"` // of the file
 }
 
 func writeParameterJSON(w io.Writer, sections []param.Section) error {
 	out := []jsonParameter{}
 	for _, s := range sections {
 		for _, p := range s.Params {
-			j := jsonParameter{Key: s.Path(p), FileKey: p.FileKey(), Section: s.Label, Label: p.Label, Unit: p.Unit.Symbol, Allowed: p.Range(),
-				Options: p.Options, Default: p.Show(), Origin: p.Origin, Help: p.Guidance}
+			j := jsonParameter{Key: keyOf(s, p), FileKey: p.FileKey(), Section: s.Label, Label: p.Label, Unit: p.Unit.Symbol, Allowed: p.Range(),
+				Options: p.Options, Default: p.Show(), Origin: p.Origin, Help: p.Guidance, Table: s.Key}
 			if p.Kind == param.KindNumber || p.Kind == param.KindWhole {
 				j.Least, j.Most = number(p.Min), number(p.Max)
 			}
 			out = append(out, j)
 		}
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(out)
+	return encodeJSON(w, out)
 }

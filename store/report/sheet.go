@@ -2,7 +2,6 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 )
 
@@ -22,10 +21,7 @@ type Sheet struct {
 func (s Sheet) Write(w io.Writer, f Format) error {
 	switch f {
 	case JSON:
-		enc := json.NewEncoder(w)
-		enc.SetIndent("", "  ")
-		enc.SetEscapeHTML(false)
-		return enc.Encode(s.Data)
+		return encodeJSON(w, s.Data)
 	case CSV:
 		return writeAll(csv.NewWriter(w), s.Plain)
 	}

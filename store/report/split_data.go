@@ -2,7 +2,6 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"io"
 	"strconv"
 
@@ -51,10 +50,7 @@ func writeSplitJSON(w io.Writer, study string, splits []Split) error {
 	for _, s := range splits {
 		out.Splits = append(out.Splits, splitJSON(s))
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(out)
+	return encodeJSON(w, out)
 }
 
 func splitJSON(s Split) jsonSplit {

@@ -2,7 +2,6 @@ package report
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"fmt"
 	"io"
 	"strconv"
@@ -151,10 +150,7 @@ func writeTeethJSON(w io.Writer, t model.TeethTable) error {
 		}
 		j.Pairs = append(j.Pairs, pair)
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(j)
+	return encodeJSON(w, j)
 }
 
 // safety is null when there is none.

@@ -90,6 +90,9 @@ type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
 // Find works while something is looked for by a few letters.
 type Find struct{ Up, Down, Go, Leave key.Binding }
 
+// Differences works on the list of what two states of a study differ in.
+type Differences struct{ Back key.Binding }
+
 // Sheets works on the sheets of help.
 type Sheets struct{ Next, Previous, Forth, Before key.Binding }
 
@@ -98,28 +101,29 @@ type Question struct{ Next, Previous, Answer, Leave key.Binding }
 
 // Map is every key.
 type Map struct {
-	Everywhere Everywhere
-	Walk       Walk
-	Panes      Panes
-	Variants   Variants
-	Parts      Parts
-	Form       Form
-	Editor     Editor
-	Picker     Picker
-	SideBySide SideBySide
-	Tables     Tables
-	Drawing    Drawing
-	Curves     Curves
-	Studies    Studies
-	Question   Question
-	Why        Why
-	Hang       Hang
-	Find       Find
-	Weights    Weights
-	History    History
-	Decisions  Decisions
-	Sheets     Sheets
-	Back       key.Binding
+	Everywhere  Everywhere
+	Walk        Walk
+	Panes       Panes
+	Variants    Variants
+	Parts       Parts
+	Form        Form
+	Editor      Editor
+	Picker      Picker
+	SideBySide  SideBySide
+	Tables      Tables
+	Drawing     Drawing
+	Curves      Curves
+	Studies     Studies
+	Question    Question
+	Why         Why
+	Hang        Hang
+	Find        Find
+	Weights     Weights
+	History     History
+	Decisions   Decisions
+	Differences Differences
+	Sheets      Sheets
+	Back        key.Binding
 }
 
 // Default is the keys as delivered. Every letter has a sense in English; no
@@ -224,6 +228,7 @@ func Default() Map {
 			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
 			Counted: bind("what counts, or all", "m", "m"), Back: bind("back", "esc", "esc"),
 		},
+		Differences: Differences{Back: bind("to the question", "esc", "esc", "enter", "q", "ctrl+c")},
 		Sheets: Sheets{
 			Next: bind("next sheet", "tab", "tab", ")"), Previous: bind("sheet before", "shift+tab", "shift+tab", "("),
 			Forth: bind("next screen", "right", "right", "enter"), Before: bind("screen before", "left", "left"),

@@ -196,6 +196,12 @@ func (m Map) AtDecisions() Place {
 		kept:  phrases([]key.Binding{e.Undo, e.Save, e.Quit, e.Bench})}
 }
 
+// AtDifferences is the list of differences; what it is asked for waits.
+func (m Map) AtDifferences() Place {
+	own := append([]key.Binding{m.Differences.Back}, m.walk()...)
+	return Place{Name: "differences", Own: own, hints: append(hints{phrase(m.Differences.Back), pair(m.Walk.Up, m.Walk.Down, "more")}, phrases(own[3:])...)}
+}
+
 // AtFind is something being looked for.
 func (m Map) AtFind() Place {
 	f := m.Find

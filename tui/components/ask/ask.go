@@ -98,15 +98,17 @@ func (m *Model) Update(msg tea.KeyMsg) Reply {
 	return Waiting
 }
 
-// View shows the question in lines of w cells.
-func (m *Model) View(w int) []string {
+// View shows the question in at most h lines of w cells. The answers come
+// whole; where there is no room the text loses its end.
+func (m *Model) View(w, h int) []string {
+	room := h - 1 - max(len(m.Answers), 1)
+	question := theme.Wrap(m.th.Clean(m.Question), w-4)
+	problem := m.atMost(theme.Wrap(m.th.Clean(m.Problem), w-4), room-len(question))
 	lines := []string{m.th.Heading("Question", "", w, true)}
-	if m.Problem != "" {
-		for _, l := range theme.Wrap(m.th.Clean(m.Problem), w-4) {
-			lines = append(lines, m.th.Fails.Paint("! "+l))
-		}
+	for _, l := range problem {
+		lines = append(lines, m.th.Fails.Paint("! "+l))
 	}
-	for _, l := range theme.Wrap(m.th.Clean(m.Question), w-4) {
+	for _, l := range m.atMost(question, room-len(problem)) {
 		lines = append(lines, "  "+m.th.Strong.Paint(l))
 	}
 	if len(m.Answers) == 0 {
@@ -121,4 +123,12 @@ func (m *Model) View(w int) []string {
 		lines = append(lines, m.th.Row(i == m.chosen, theme.Segment{Text: s}))
 	}
 	return lines
+}
+
+// atMost leaves out the end of a text that has more than n lines.
+func (m *Model) atMost(lines []string, n int) []string {
+	if n = max(n, 1); len(lines) <= n {
+		return lines
+	}
+	return append(lines[:n-1:n-1], m.th.Marks.Cut)
 }

@@ -1,0 +1,128 @@
+//go:build unix
+
+package store
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+)
+
+func temps(t *testing.T, dir string) []string {
+	t.Helper()
+	found, err := filepath.Glob(filepath.Join(dir, tempStart+"*"+tempEnd))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return found
+}
+
+// deadPID is the number of a process that was and is no more.
+func deadPID(t *testing.T) int {
+	t.Helper()
+	cmd := exec.Command("true")
+	must(t, cmd.Run())
+	return cmd.Process.Pid
+}
+
+func TestOnlyDeadFilesAreSwept(t *testing.T) {
+	dead, alive := deadPID(t), os.Getpid()
+	init := 1 // another person's process, where this is not the superuser
+	for _, tc := range []struct {
+		name string
+		old  time.Duration
+		gone bool
+	}{
+		{fmt.Sprintf(".backspan-%s-%d-A.tmp", whereabouts(), dead), 0, true},
+		{fmt.Sprintf(".backspan-%s-%d-A.tmp", whereabouts(), alive), 0, false},
+		{fmt.Sprintf(".backspan-%s-%d-A.tmp", whereabouts(), init), time.Hour, false},
+		{fmt.Sprintf(".backspan-%s-%d-A.tmp", whereabouts(), alive), 25 * time.Hour, true},
+		{fmt.Sprintf(".backspan-%s-%d-A.tmp", "0badcafe", dead), time.Hour, false},
+		{fmt.Sprintf(".backspan-%s-%d-A.tmp", "0badcafe", dead), 25 * time.Hour, true},
+		{".backspan-ABCDEF.tmp", time.Hour, false}, // of a version before
+		{".backspan-ABCDEF.tmp", 25 * time.Hour, true},
+		{fmt.Sprintf(".backspan-%s--1-A.tmp", whereabouts()), 0, false},
+		{fmt.Sprintf(".backspan-%s-0-A.tmp", whereabouts()), 0, false},
+		{".backspan-notes.txt", 25 * time.Hour, false},
+		{"mine.tmp", 25 * time.Hour, false},
+	} {
+		name := filepath.Join(t.TempDir(), tc.name)
+		put(t, name, "half")
+		when := time.Now().Add(-tc.old)
+		must(t, os.Chtimes(name, when, when))
+		sweep(realDisk{}, filepath.Dir(name))
+		if exists(name) == tc.gone {
+			t.Errorf("%s, %v old: gone %v", tc.name, tc.old, !tc.gone)
+		}
+	}
+	dir := t.TempDir()
+	target := filepath.Join(dir, "precious")
+	put(t, target, "precious")
+	link := filepath.Join(dir, fmt.Sprintf(".backspan-%s-%d-A.tmp", whereabouts(), dead))
+	must(t, os.Symlink(target, link))
+	if sweep(realDisk{}, dir); !exists(target) || !exists(link) {
+		t.Error("a link was followed or removed")
+	}
+}
+
+// dying ends the program at the n-th step of a save, like a kill.
+type dying struct{ *faultyDisk }
+
+type killed struct{}
+
+func (d dying) link(from, to string) error {
+	defer d.end()
+	return d.faultyDisk.link(from, to)
+}
+
+func (d dying) rename(from, to string) error {
+	defer d.end()
+	return d.faultyDisk.rename(from, to)
+}
+
+// end lets the last step through when fail is even, and not when it is odd.
+func (d dying) end() {
+	if len(d.steps) >= d.fail {
+		panic(killed{})
+	}
+}
+
+// However far a save came before the program was killed, nothing is left after
+// the next save.
+func TestNextSaveSweepsAfterAKill(t *testing.T) {
+	swept := 0
+	for step := 1; step < 30; step++ {
+		f, path, s := scene(t)
+		f.disk = dying{&faultyDisk{fail: step, cause: os.ErrPermission}}
+		func() {
+			defer func() { _ = recover() }()
+			_, _ = f.Save(path, s)
+		}()
+		for _, left := range temps(t, filepath.Dir(path)) {
+			dead := strings.Replace(left, fmt.Sprintf("-%d-", os.Getpid()), fmt.Sprintf("-%d-", deadPID(t)), 1)
+			must(t, os.Rename(left, dead))
+			swept++
+		}
+		next := NewFolder(filepath.Dir(path))
+		s, err := next.Open(path)
+		if err != nil {
+			t.Fatalf("step %d: neither old nor new: %v", step, err)
+		}
+		s.Name = "after"
+		if _, err := next.Save(path, s); err != nil {
+			t.Errorf("step %d: %v", step, err)
+		}
+		checkNoTemp(t, path)
+		if !bytes.Contains(get(t, path), []byte(`"after"`)) {
+			t.Errorf("step %d: not saved", step)
+		}
+	}
+	if swept == 0 {
+		t.Error("no kill left anything: nothing was tried")
+	}
+}
