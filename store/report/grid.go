@@ -154,16 +154,31 @@ func headingText(s string) string { return strings.ReplaceAll(cellText(s), "#", 
 // no markup, no link, no emphasis.
 func cellText(s string) string {
 	var b strings.Builder
-	runes := []rune(Printable(s))
-	for i, r := range runes {
-		inWord := r == '_' && i > 0 && i+1 < len(runes) && wordly(runes[i-1]) && wordly(runes[i+1])
-		alone := r == '&' && (i+1 == len(runes) || runes[i+1] == ' ')
-		if strings.ContainsRune("\\|<[]`*_~&", r) && !inWord && !alone {
+	runes := []rune(Printable(s) + " ")
+	for i, r := range runes[:len(runes)-1] {
+		if i > 0 && marks(r, runes[i-1], runes[i+1]) || i == 0 && marks(r, ' ', runes[1]) {
 			b.WriteByte('\\')
 		}
 		b.WriteRune(r)
 	}
 	return b.String()
+}
+
+// marks tells whether Markdown would take a letter for more than itself.
+func marks(r, before, after rune) bool {
+	switch r {
+	case '|', '<', '`', '*', '~':
+		return true
+	case '\\':
+		return after > ' ' && after < unicode.MaxASCII && !wordly(after)
+	case ']':
+		return strings.ContainsRune("([:", after)
+	case '_':
+		return !wordly(before) || !wordly(after)
+	case '&':
+		return after == '#' || wordly(after)
+	}
+	return false
 }
 
 func wordly(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }

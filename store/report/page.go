@@ -79,6 +79,9 @@ func (p *page) grid(g grid) {
 	}
 }
 
+// wholeRows are as many as stay on one page of paper together.
+const wholeRows = 9
+
 // table writes the rows under the heading at that place. A table that is too
 // wide for a small screen moves sideways in its frame, by keys too.
 func (p *page) table(g grid, at string) {
@@ -92,23 +95,26 @@ func (p *page) table(g grid, at string) {
 	case g.narrow():
 		frame += " twice"
 	}
+	if len(g.rows) <= wholeRows {
+		frame += " whole"
+	}
 	switch {
 	case g.figures:
 		look = " class=\"" + strings.TrimSpace("figures "+g.second) + "\""
 	case g.named:
 		look = " class=\"named\""
 	}
-	fmt.Fprintf(p, "<div class=\"%s\" role=\"region\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table%s aria-labelledby=\"%s\">\n<thead>", frame, at, look, at)
+	fmt.Fprintf(p, "<section class=\"%s\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table%s aria-labelledby=\"%s\">\n<thead>", frame, at, look, at)
 	p.row(g.head, "th scope=\"col\"", "th")
 	p.WriteString("</thead>\n<tbody>\n")
 	for _, r := range g.rows {
 		if len(r) == 1 && len(g.head) > 1 {
-			fmt.Fprintf(p, "<tr class=\"part\"><th colspan=\"%d\">%s</th></tr>\n", len(g.head), escaped(r[0]))
+			fmt.Fprintf(p, "<tr class=\"part\"><th colspan=\"%d\" scope=\"colgroup\">%s</th></tr>\n", len(g.head), escaped(r[0]))
 			continue
 		}
 		p.row(r, "td", "td")
 	}
-	p.WriteString("</tbody>\n</table>\n</div>\n")
+	p.WriteString("</tbody>\n</table>\n</section>\n")
 }
 
 // listLook parts a long list.

@@ -165,11 +165,7 @@ func (r *Reviewed) elevations(p *page) {
 		whole = whole.Union(drawings[i].Whole)
 	}
 	p.heading("h2", "Side elevations, to one scale")
-	look := "machines"
-	if len(drawings) <= 2 {
-		look += " few"
-	}
-	p.WriteString("<div class=\"" + look + "\">\n")
+	p.WriteString("<div class=\"machines\">\n")
 	for i, d := range drawings {
 		name := r.Compared.Outcomes[i].Variant
 		p.WriteString("<figure>\n")

@@ -23,7 +23,7 @@ var deciding = []string{
 // readings that decide with the best and the worst of them marked.
 func (r *Reviewed) answer() grid {
 	c := &r.Compared
-	g := grid{title: "The answer in short", head: slices.Insert(variantHead(*c, "reading"), 1, "unit"), figures: true, second: "unit",
+	g := grid{title: "The answer in short", head: append([]string{"reading", "unit"}, r.variants()...), figures: true, second: "unit",
 		note: "Behind a figure stands its difference from the reference. ◆ best and ◇ worst of those that differ. How far figures may be off stands below."}
 	for i := range c.Outcomes {
 		g.points = append(g.points, r.line(i))

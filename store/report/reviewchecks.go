@@ -98,28 +98,28 @@ func (r *Reviewed) limitSources() grid {
 	return grid{title: "Where the limits come from", under: true, beside: true, points: s.points()}
 }
 
-// sources tell where the ways come from in which readings were found.
+// sources tell for each part on what the methods of its readings stand.
 func (r *Reviewed) sources() grid {
 	var s origins
 	counts := map[[2]string]int{}
 	for _, row := range r.Compared.Readings {
 		met := map[string]bool{}
-		part, _, _ := strings.Cut(row.Key, ".")
+		part := partTitle(strings.SplitN(row.Key, ".", 2)[0])
 		for _, q := range row.Cells {
 			if q.Origin != "" && !met[q.Origin] {
 				met[q.Origin] = true
-				counts[[2]string{q.Origin, partTitle(part)}]++
-				s.add(q.Origin, partTitle(part))
+				counts[[2]string{part, q.Origin}]++
+				s.add(part, q.Origin)
 			}
 		}
 	}
-	for i, at := range s.list {
-		for j, part := range at.what {
-			s.list[i].what[j] = fmt.Sprintf("%s %d", part, counts[[2]string{at.origin, part}])
+	for _, at := range s.list {
+		for i, origin := range at.what {
+			at.what[i] = fmt.Sprintf("%s (%d)", origin, counts[[2]string{at.origin, origin}])
 		}
 	}
 	return grid{title: "Sources of the readings", beside: true, points: s.points(),
-		note: "Behind a source stands how many readings of each part rest on it. Each reading's own method and source: the format json of backspan compare, or w on a reading at the bench."}
+		note: "In brackets: how many readings of the part stand on the source. Each reading's own method and source: the format json of backspan compare, or w on a reading at the bench."}
 }
 
 // origins gather what stands on the same ground, in the order in which it
