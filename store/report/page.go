@@ -104,7 +104,7 @@ func (p *page) table(g grid, at string) {
 	case g.named:
 		look = " class=\"named\""
 	}
-	fmt.Fprintf(p, "<section class=\"%s\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table%s aria-labelledby=\"%s\">\n<thead>", frame, at, look, at)
+	fmt.Fprintf(p, "<div class=\"%s\" role=\"group\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table%s aria-labelledby=\"%s\">\n<thead>", frame, at, look, at)
 	p.row(g.head, "th scope=\"col\"", "th")
 	p.WriteString("</thead>\n<tbody>\n")
 	for _, r := range g.rows {
@@ -114,7 +114,7 @@ func (p *page) table(g grid, at string) {
 		}
 		p.row(r, "td", "td")
 	}
-	p.WriteString("</tbody>\n</table>\n</section>\n")
+	p.WriteString("</tbody>\n</table>\n</div>\n")
 }
 
 // listLook parts a long list.

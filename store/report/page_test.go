@@ -92,7 +92,7 @@ func (c *access) look(x xml.StartElement) {
 		c.faults = append(c.faults, "no language")
 	case n == "svg" && attr["role"] != "img", n == "img" && attr["alt"] == "", n == "a" && attr["href"] == "":
 		c.faults = append(c.faults, n+" says nothing")
-	case (n == "svg" || n == "table" || n == "nav" || n == "section") && attr["aria-labelledby"]+attr["aria-label"] == "":
+	case (n == "svg" || n == "table" || n == "nav" || attr["tabindex"] != "") && attr["aria-labelledby"]+attr["aria-label"] == "":
 		c.faults = append(c.faults, n+" has no name")
 	case n == "th" && attr["scope"] == "":
 		c.faults = append(c.faults, "a heading of a table does not say of what")
