@@ -14,6 +14,7 @@ type Service struct {
 	TurningShare      float64    // of the time, under the gyroscopic couple
 	CentreOffset      float64    // of the propeller's mass from its axis, m
 	SpeedLimit        param.Slot // own, of mean diameter times speed, m·rev/s
+	Seats             Seats
 }
 
 // OwnRating declares a rating, N, that stands in for the table's.
@@ -31,15 +32,15 @@ func (s *Service) SpeedLimitIn(l Lubricant) (limit float64, source string) {
 	return l.SpeedLimit(), "from memory: mean diameter times speed, 500 000 mm/min with grease, 600 000 with oil"
 }
 
-// DefaultService is that of a small drive.
-func DefaultService() Service {
-	return Service{GeometryFactor: 14, LargestLifeFactor: 3, Reliability: Reliability90, LifeAsked: 300 * 3600, TurningShare: 0.2, CentreOffset: 25e-6}
+// DefaultService is that of a small drive, with those seats.
+func DefaultService(seats Seats) Service {
+	return Service{Seats: seats, GeometryFactor: 14, LargestLifeFactor: 3, Reliability: Reliability90, LifeAsked: 300 * 3600, TurningShare: 0.2, CentreOffset: 25e-6}
 }
 
 // Params lists what a builder may set, in the order a form shows it.
 func (s *Service) Params() []param.Param {
 	const estimate = "estimate"
-	return []param.Param{
+	return append([]param.Param{
 		param.Number(&s.GeometryFactor, "bearing_geometry_factor", "Bearing geometry factor", unit.One).
 			Within(10, 18).Typical(13, 15).From("from memory: 13 to 15 for deep-groove ball bearings").
 			Help("f0 of ISO 76, from the bearing's data sheet."),
@@ -60,5 +61,5 @@ func (s *Service) Params() []param.Param {
 		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off axis", unit.Micrometre).
 			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 1940 allows 23 µm at 2600 rpm").
 			Help("Of its mass, from imbalance and from a loose fit on the plate."),
-	}
+	}, s.Seats.Params()...)
 }

@@ -45,6 +45,8 @@ func (s *Spec) tighteningParams() []param.Param {
 		param.Number(&s.TighteningFactor, "tightening_factor", "Tightening factor", unit.One).
 			Within(1, 4).Typical(1.4, 2.5).From("from memory: VDI 2230, 1.6 to 2 with a torque wrench").
 			Help("Greatest over least preload of bolts tightened in the same way."),
+		param.Number(&s.WrenchError, "wrench_error", "Torque wrench, plus or minus", unit.Percent).
+			Within(0, 30).Typical(4, 10).From("from memory: ISO 6789, 4 to 6 %").Help("For the build sheet: how far the torque itself may be off."),
 		param.Number(&s.SettlingLoss, "settling_loss", "Preload lost by settling", unit.Percent).
 			Within(0, 30).Typical(5, 15).From("estimate: 10 to 15 %").Help("Share of the least preload that goes as the surfaces bed in."),
 		param.Number(&s.SeasonLoss, "season_loss", "Preload lost by drying wood", unit.Percent).

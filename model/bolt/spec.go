@@ -46,6 +46,7 @@ type Spec struct {
 	TighteningTorque param.Slot // N·m; empty tightens to YieldUse
 	YieldUse         float64    // of the yield strength, tension and twist together
 	TighteningFactor float64    // greatest over least preload, one wrench and one day
+	WrenchError      float64    // of the torque, either way; only the build sheet rests on it
 
 	SettlingLoss float64 // of the least preload
 	SeasonLoss   float64 // of the least preload, wood only
@@ -67,7 +68,7 @@ type Spec struct {
 func Default() Spec {
 	return Spec{
 		Count: 6, Size: M8, Class: Class8, BoltCircle: 0.075,
-		ThreadFriction: 0.08, HeadFriction: 0.08, TighteningTorque: param.Known(8), YieldUse: 0.9, TighteningFactor: 1.8,
+		ThreadFriction: 0.08, HeadFriction: 0.08, TighteningTorque: param.Known(8), YieldUse: 0.9, TighteningFactor: 1.8, WrenchError: 0.06,
 		SettlingLoss: 0.10, SeasonLoss: 0.15,
 		Hub: Wood, HubFriction: 0.25, MetalFlange: 0.15, Surfaces: 1, WoodCrush: 7e6, Plate: 0.110, Bore: 0.025,
 		PeakOverMean: 5, SlipAsked: 1.8,

@@ -32,6 +32,10 @@ type Spec struct {
 	Backlash       param.Slot // normal, at 20 °C
 	Roughness      float64    // arithmetic mean of the flanks
 
+	// What the workshop may miss; no figure but the build sheet's rests on it.
+	CentreTolerance float64 // of the centre distance, either way
+	SpanTolerance   float64 // of the base tangent length of each gear, below its greatest
+
 	// The strength of the teeth.
 	PinionMaterial    MaterialClass
 	PinionHardness    float64 // HV, of normalized steel HBW
@@ -116,6 +120,7 @@ func Default() Spec {
 		HelixAngle: unit.Degree.SI(15), PressureAngle: unit.Degree.SI(20),
 		PinionShift: 0.3, WheelShift: 0.1, Rack: ProfileA,
 		Backlash: param.Known(unit.Millimetre.SI(0.14)), Roughness: 0.5e-6,
+		CentreTolerance: 15e-6, SpanTolerance: 30e-6,
 
 		PinionMaterial: CaseHardened, PinionHardness: 700, WheelMaterial: CaseHardened, WheelHardness: 700,
 		MaterialQuality: MQ, CaseCore: Core25, AccuracyClass: 6,

@@ -80,7 +80,7 @@ type Notch struct{ Bending, Torsion float64 }
 func Default() Spec {
 	return Spec{
 		PinionOn: OwnShaft, WheelLocating: shaft.PropSide, PinionLocating: shaft.EngineSide,
-		Service: bearing.DefaultService(), Lubricant: bearing.Oil, Contamination: 0.2, ApplicationFactor: 1.2,
+		Service: bearing.DefaultService(bearing.TurningShaft), Lubricant: bearing.Oil, Contamination: 0.2, ApplicationFactor: 1.2,
 
 		Coupling: Seat{Tapered, 200e6, 30e3}, Wheel: Seat{Splined, 200e6, 40e3}, Flange: Seat{Splined, 100e6, 40e3},
 		CouplingSeatLength: 20e-3, FlangeSeatLength: 20e-3, CouplingStep: 2e-3, WheelStep: 4e-3,

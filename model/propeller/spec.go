@@ -67,6 +67,7 @@ type Spec struct {
 	InstallationLoss float64 // share of the thrust lost behind body and cage
 	TipMachLimit     float64
 	StallMarginAsked float64
+	TrackingLimit    float64 // m, of one tip path from another; only the build sheet rests on it
 }
 
 // Default is a 1.25 m two-blade wooden propeller that takes about 13 kW
@@ -78,7 +79,7 @@ func Default() Spec {
 		HubRadius: 0.090, HubLoss: true,
 		Family: FlatBottomed, Own: flatBottomed(), RootThickness: 0.18, TipThickness: 0.10,
 		BossDiameter: 0.110, BossThickness: 0.030, Density: 700,
-		HubDrag: 1.1, InstallationLoss: 0.08, TipMachLimit: 0.60, StallMarginAsked: degrees(3),
+		HubDrag: 1.1, InstallationLoss: 0.08, TipMachLimit: 0.60, StallMarginAsked: degrees(3), TrackingLimit: 0.002,
 	}
 }
 

@@ -15,6 +15,7 @@ const (
 	setKind   = "set"   // a parameter
 	foundKind = "found" // a reading
 	heldKind  = "held"  // a check
+	madeKind  = "made"  // a limit or a word for the workshop
 	openKind  = "open"  // what no parameter gives
 )
 

@@ -5,13 +5,16 @@ import (
 
 	"backspan/model"
 	"backspan/model/param"
+	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
 
 // buildLines finds the lines of one variant's build sheet.
 type buildLines struct {
+	variant  *model.Variant
 	outcome  *model.Outcome
+	making   []part.Allowed
 	sections []param.Section
 	standard []param.Section // of a fresh variant and study, for what was left at its default
 	currency string
@@ -19,7 +22,7 @@ type buildLines struct {
 
 func newBuildLines(s *model.Study, v *model.Variant, o *model.Outcome) buildLines {
 	fresh, shared := model.NewVariant(v.Name), model.NewStudy(s.Name)
-	return buildLines{o, append(v.Sections(), s.Sections()...), append(fresh.Sections(), shared.Sections()...), s.Currency}
+	return buildLines{v, o, model.Making(v, o), append(v.Sections(), s.Sections()...), append(fresh.Sections(), shared.Sections()...), s.Currency}
 }
 
 // line is label, value, unit and where the value comes from; ok is false for
@@ -30,6 +33,13 @@ func (b *buildLines) line(k buildKey) (cells []string, ok bool) {
 		return b.set(k.key)
 	case foundKind:
 		return b.found(k)
+	case madeKind:
+		for _, a := range b.making {
+			if a.Key == k.key {
+				return madeLine(a), true
+			}
+		}
+		return nil, false
 	case openKind:
 		return []string{k.key, "not given", "", "to be settled by " + k.more}, true
 	}
@@ -109,6 +119,23 @@ func (b *buildLines) held(key string) ([]string, bool) {
 	return nil, false
 }
 
+// madeLine shows a limit with as many digits as the shop works to.
+func madeLine(a part.Allowed) []string {
+	from := both(a.Method, a.Origin)
+	digits := func(si float64) string { return strconv.FormatFloat(a.Unit.From(si), 'f', a.Digits, 64) }
+	switch {
+	case a.Why != "":
+		return []string{a.Label, "not given", "", a.Why}
+	case a.Text != "":
+		return []string{a.Label, a.Text, "", from}
+	case a.Limit:
+		return []string{a.Label + ", " + string(reading.Most), digits(a.Most), a.Unit.Symbol, from}
+	case digits(a.Least) == digits(a.Most):
+		return []string{a.Label, digits(a.Most), a.Unit.Symbol, from}
+	}
+	return []string{a.Label, digits(a.Least) + " to " + digits(a.Most), a.Unit.Symbol, from}
+}
+
 func both(a, b string) string {
 	if a == "" || b == "" {
 		return a + b
@@ -116,7 +143,8 @@ func both(a, b string) string {
 	return a + "; " + b
 }
 
-// bearings lists them by the boundary dimensions that a shop orders by.
+// bearings lists them by the boundary dimensions that a shop orders by, each
+// with the limits of its seats.
 func (b *buildLines) bearings() [][]string {
 	var rows [][]string
 	for i := range b.outcome.Bearings {
@@ -127,6 +155,10 @@ func (b *buildLines) bearings() [][]string {
 			symbol, from = unit.Millimetre.Symbol, "single-row deep-groove ball bearing "+string(q.Size)+", bore x outside x width; ISO 15"
 		}
 		rows = append(rows, []string{q.Name, value, symbol, from})
+		for _, a := range model.SeatLimits(b.variant, b.outcome, i) {
+			a.Label = q.Name + ": " + a.Label
+			rows = append(rows, madeLine(a))
+		}
 	}
 	return rows
 }

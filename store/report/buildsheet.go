@@ -22,7 +22,7 @@ func BuildSheet(w io.Writer, s *model.Study, v *model.Variant, o *model.Outcome,
 
 func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
 	lines := newBuildLines(s, v, o)
-	head := []string{"", "value", "unit", "where from"}
+	head := []string{"what", "value", "unit", "where from"}
 	var grids []grid
 	add := func(title string, rows ...[]string) {
 		if n := len(grids); n == 0 || grids[n-1].title != title {

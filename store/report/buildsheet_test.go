@@ -82,6 +82,9 @@ func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
 		for _, k := range o.Checks {
 			known[heldKind+" "+k.Key] = true
 		}
+		for _, a := range model.Making(&v, &o) {
+			known[madeKind+" "+a.Key] = true
+		}
 	}
 	seen := map[buildKey]bool{}
 	for _, k := range buildKeys() {
@@ -105,8 +108,9 @@ func TestGearDataInFull(t *testing.T) {
 	text := buildSheet(t, s, v, Markdown)
 	at := 0
 	for _, want := range []string{"| Module | 2 | mm |", "| Pinion teeth | 19 |", "| Wheel teeth | 54 |", "| Pressure angle | 20 |", "| Helix angle | 15 |", "| Hand of the pinion's helix |",
-		"| Pinion profile shift | 0.3000 |", "| Centre distance | 76.3", "| Pinion tip diameter | 44.4", "| Pinion root diameter | 35.540 | mm |", "| Face width | 20 |", "| Accuracy class | 6 |",
-		"| Normal backlash | 0.14 |", "| Limits of the centre distance | not given |", "| Fit of the bearings on shaft and in housing | not given |"} {
+		"| Pinion profile shift | 0.3000 |", "| Centre distance | 76.3", "| Centre distance, limits | 76.333 to 76.363 | mm |", "| Pinion tip diameter | 44.4", "| Pinion root diameter | 35.540 | mm |", "| Pinion, base tangent over teeth | 3 |", "| Pinion base tangent length | 15.653 to 15.683 | mm |", "| Face width | 20 |", "| Accuracy class | 6 |",
+		"| Pinion single pitch deviation, at most | 8.3 | µm |", "| Normal backlash | 0.14 |", "| Limits of the tip diameters | not given |", "| Internal clearance of the bearings | not given |",
+		"| propeller shaft, propeller side: seat on the shaft, 30 k5 | 30.002 to 30.011 | mm |"} {
 		i := strings.Index(text[at:], want)
 		if i < 0 {
 			t.Errorf("lacks %q, or it stands out of order", want)

@@ -33,12 +33,14 @@ func comparisonGrids(c model.Comparison) []grid {
 	}
 }
 
+const logTitle = "Decisions"
+
 // logGrids is the log of decisions; none when nothing was decided yet.
 func logGrids(c model.Comparison) []grid {
 	if len(c.Decisions) == 0 {
 		return nil
 	}
-	log := grid{title: "Decisions", head: []string{"date", "decision"}}
+	log := grid{title: logTitle, head: []string{"date", "decision"}}
 	for _, d := range c.Decisions {
 		log.rows = append(log.rows, []string{d.Date, d.Text})
 	}

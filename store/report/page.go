@@ -1,9 +1,13 @@
 package report
 
 import (
+	_ "embed" // the style
+	"fmt"
 	"html"
 	"io"
 	"strings"
+
+	"backspan/model/reading"
 )
 
 // HTML is a format of documents for paper, not of every command.
@@ -11,39 +15,23 @@ const HTML Format = "html"
 
 // pageStyle prints well on A4. Nothing is fetched from elsewhere: the page
 // opens without a network.
-const pageStyle = `body{font:10pt/1.35 sans-serif;color:#111;background:#fff;max-width:190mm;margin:8mm auto;padding:0 4mm}
-h1{font-size:16pt;margin:0 0 3mm}h2{font-size:12pt;margin:7mm 0 2mm;border-bottom:1px solid #444;break-after:avoid}
-h3{font-size:10pt;margin:4mm 0 1mm;break-after:avoid}
-table{border-collapse:collapse;width:100%;font-size:8.5pt}thead{display:table-header-group}tr{break-inside:avoid}
-th,td{text-align:left;vertical-align:top;padding:1mm 1.5mm;border-bottom:1px solid #ccc;overflow-wrap:break-word}
-th{background:#eee}figure{margin:3mm 0;break-inside:avoid}figcaption,.note{font-size:8.5pt;color:#333}
-svg{width:100%;height:auto;max-height:110mm}.machines{display:flex;flex-wrap:wrap;gap:4mm}.machines svg{max-height:160mm}.machines figure{flex:1 1 80mm;max-width:95mm;margin:0}
-@page{size:A4;margin:14mm 12mm}
-@media print{body{margin:0;padding:0;max-width:none;font-size:9pt}th{background:none}}
-`
+//
+//go:embed data/page.css
+var pageStyle string
 
 // page is a document of one file that is being written.
-type page struct{ strings.Builder }
-
-// widest is how many columns an upright page can hold.
-const widest = 6
-
-const landscape = "@page{size:A4 landscape}body{max-width:277mm}\n"
-
-func newPage(title string, columns int) *page {
-	p := &page{}
-	t, style := escaped(title), pageStyle
-	if columns > widest {
-		style += landscape
-	}
-	p.WriteString("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n" +
-		"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>" + t + "</title>\n<style>\n" + style + "</style>\n</head>\n<body>\n<h1>" + t + "</h1>\n")
-	return p
+type page struct {
+	strings.Builder
+	headings []string // of the first rank, for the list of contents
+	marks    int      // places that were given a name so far
 }
 
-func (p *page) end(w io.Writer) error {
-	p.WriteString("</body>\n</html>\n")
-	_, err := io.WriteString(w, p.String())
+func (p *page) end(w io.Writer, title string) error {
+	t := escaped(title)
+	head := "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n" +
+		"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + t + "</title>\n<style>\n" + pageStyle + "</style>\n</head>\n<body>\n<h1>" + t + "</h1>\n"
+	head += "<nav aria-label=\"Contents\"><p>" + strings.Join(p.headings, " · ") + "</p></nav>\n"
+	_, err := io.WriteString(w, head+p.String()+"</body>\n</html>\n")
 	return err
 }
 
@@ -54,35 +42,110 @@ func (p *page) text(tag, s string) { p.WriteString("<" + tag + ">" + escaped(s) 
 
 func (p *page) note(s string) { p.WriteString("<p class=\"note\">" + escaped(s) + "</p>\n") }
 
+// mark is a new name for a place on the page.
+func (p *page) mark() string {
+	p.marks++
+	return fmt.Sprintf("p%d", p.marks)
+}
+
+// heading writes one and returns the name of its place.
+func (p *page) heading(tag, s string) string {
+	at := p.mark()
+	fmt.Fprintf(p, "<%s id=\"%s\">%s</%s>\n", tag, at, escaped(s), tag)
+	if tag == "h2" {
+		p.headings = append(p.headings, "<a href=\"#"+at+"\">"+escaped(s)+"</a>")
+	}
+	return at
+}
+
 func (p *page) grid(g grid) {
-	p.text("h2", g.title)
-	if len(g.rows) > 0 {
-		p.WriteString("<table>\n<thead>")
-		p.row("th", g.head)
-		p.WriteString("</thead>\n<tbody>\n")
-		for _, r := range g.rows {
-			p.row("td", r)
+	tag := "h2"
+	if g.under {
+		tag = "h3"
+	}
+	at := p.heading(tag, g.title)
+	if len(g.points) > 0 {
+		p.WriteString("<ul" + g.listLook() + ">\n")
+		for _, s := range g.points {
+			p.text("li", s)
 		}
-		p.WriteString("</tbody>\n</table>\n")
+		p.WriteString("</ul>\n")
+	}
+	for _, part := range g.parted() {
+		p.table(part, at)
 	}
 	if g.note != "" {
 		p.note(g.note)
 	}
 }
 
-func (p *page) row(tag string, cells []string) {
+// wholeRows are as many as stay on one page of paper together.
+const wholeRows = 9
+
+// table writes the rows under the heading at that place. A table that is too
+// wide for a small screen moves sideways in its frame, by keys too.
+func (p *page) table(g grid, at string) {
+	if len(g.rows) == 0 {
+		return
+	}
+	frame, look := "wide", ""
+	switch {
+	case g.beside && len(g.head) == 2:
+		frame += " thrice"
+	case g.narrow():
+		frame += " twice"
+	}
+	if len(g.rows) <= wholeRows {
+		frame += " whole"
+	}
+	switch {
+	case g.figures:
+		look = " class=\"" + strings.TrimSpace("figures "+g.second) + "\""
+	case g.named:
+		look = " class=\"named\""
+	}
+	fmt.Fprintf(p, "<div class=\"%s\" role=\"group\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table%s aria-labelledby=\"%s\">\n<thead>", frame, at, look, at)
+	p.row(g.head, "th scope=\"col\"", "th")
+	p.WriteString("</thead>\n<tbody>\n")
+	for _, r := range g.rows {
+		if len(r) == 1 && len(g.head) > 1 {
+			fmt.Fprintf(p, "<tr class=\"part\"><th colspan=\"%d\" scope=\"colgroup\">%s</th></tr>\n", len(g.head), escaped(r[0]))
+			continue
+		}
+		p.row(r, "td", "td")
+	}
+	p.WriteString("</tbody>\n</table>\n</div>\n")
+}
+
+// listLook parts a long list.
+func (g *grid) listLook() string {
+	if g.beside {
+		return " class=\"twice\""
+	}
+	return ""
+}
+
+// row writes cells; the first cell of a row of values names the row.
+func (p *page) row(cells []string, open, shut string) {
 	p.WriteString("<tr>")
-	for _, c := range cells {
-		p.WriteString("<" + tag + ">" + escaped(c) + "</" + tag + ">")
+	for i, c := range cells {
+		switch text := escaped(c); {
+		case open == "td" && i == 0 && c != "":
+			p.WriteString("<th scope=\"row\">" + text + "</th>")
+		case strings.HasPrefix(c, string(reading.Fails)):
+			p.WriteString("<" + open + "><strong>" + text + "</strong></" + shut + ">")
+		default:
+			p.WriteString("<" + open + ">" + text + "</" + shut + ">")
+		}
 	}
 	p.WriteString("</tr>\n")
 }
 
 // writePage writes tables as one HTML file.
 func writePage(w io.Writer, title string, grids []grid) error {
-	p := newPage(title, 4)
+	p := &page{}
 	for _, g := range grids {
 		p.grid(g)
 	}
-	return p.end(w)
+	return p.end(w, title)
 }

@@ -172,3 +172,21 @@ func TestDecisionsEndTheMarkdown(t *testing.T) {
 		}
 	}
 }
+
+// CommonMark 0.31, sections 2.4, 6.2, 6.3 and 6.6: a backslash before
+// punctuation keeps it text, elsewhere it is itself.
+func TestMarkdownKeepsTextAsItIs(t *testing.T) {
+	for in, want := range map[string]string{
+		"plain 3.5 mm": "plain 3.5 mm", "a|b": `a\|b`, "<b>": `\<b>`, "one\ntwo": `one\ntwo`, `\|`: `\\\|`, `C:\x`: `C:\x`,
+		"[x](http://y)": `[x\](http://y)`, "[3] of 4": "[3] of 4", "*x*": `\*x\*`, "_x_ a_b": `\_x\_ a_b`, "&lt; R&D A & B": `\&lt; R\&D A & B`, "`x`": "\\`x\\`", "~~x~~": `\~\~x\~\~`, "": "",
+	} {
+		if got := cellText(in); got != want {
+			t.Errorf("%q: %s, want %s", in, got, want)
+		}
+	}
+	var b strings.Builder
+	grid{title: "a # b #", head: []string{"x", "y"}, rows: [][]string{{"part"}, {"1", "|"}}, under: true, points: []string{"*"}, note: "<"}.markdown(&b)
+	if want := "### a \\# b \\#\n\n* \\*\n\n| x | y |\n|---|---|\n| **part** |  |\n| 1 | \\| |\n\n\\<\n"; b.String() != want {
+		t.Errorf("%q, want %q", b.String(), want)
+	}
+}

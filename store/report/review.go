@@ -24,61 +24,115 @@ func NewReviewed(s *model.Study) Reviewed {
 	return r
 }
 
-// Review writes a comparison as one document: drawings and curves where the
-// format can hold them, figures, assumptions and cautions.
+// Review writes a comparison as one document: first what decides, then
+// drawings and curves where the format can hold them, at the end the complete
+// figures, assumptions and sources.
 func Review(w io.Writer, r Reviewed, f Format) error {
 	if f == HTML {
 		return r.page(w)
 	}
-	grids := append(r.notes(), r.measures())
+	if _, err := io.WriteString(w, "# "+headingText(r.title())+"\n\n"+cellText(caution)+"\n\n"); err != nil {
+		return err
+	}
+	grids := append(append(r.opening(), r.measures()), r.log()...)
+	grids = append(grids, r.differences()...)
 	for _, c := range r.charts() {
 		grids = append(grids, c.grid())
 	}
-	return writeGrids(w, append(grids, r.tables()...), f)
+	return writeGrids(w, append(grids, r.rest()...), f)
 }
 
 func (r *Reviewed) title() string { return "Review of " + r.Study.Name }
 
 func (r *Reviewed) page(w io.Writer) error {
-	p := newPage(r.title(), 1+len(r.Study.Variants))
-	for _, g := range r.notes() {
+	p := &page{}
+	p.WriteString("<p class=\"caution\">" + escaped(caution) + "</p>\n")
+	for _, g := range r.opening() {
 		p.grid(g)
 	}
-	p.text("h2", "Side elevations, to one scale")
 	r.elevations(p)
 	p.grid(r.measures())
-	p.text("h2", "Curves")
-	for _, c := range r.charts() {
-		p.text("h3", c.title)
-		if drawn, ok := chart(c.title, c.lines); ok {
-			p.WriteString("<figure>\n" + drawn + "</figure>\n")
-			continue
-		}
-		p.note("none of the variants has this line")
-	}
-	for _, g := range r.tables() {
+	for _, g := range r.log() {
 		p.grid(g)
 	}
-	return p.end(w)
-}
-
-// tables are what both formats hold as text.
-func (r *Reviewed) tables() []grid {
-	grids := comparisonGrids(r.Compared)
-	grids[len(grids)-1].note = ""
-	for i, feel := range r.Compared.Splits {
-		if i != r.Compared.Reference {
-			grids = append(grids, splitGrid(Split{r.reference(), r.Study.Variants[i].Name, feel}))
+	for _, g := range r.differences() {
+		p.grid(g)
+		if g.title == momentTitle {
+			p.WriteString(r.moments(p.mark()))
 		}
 	}
-	return append(grids, r.bands(), r.assumptions(), r.cautions())
+	p.heading("h2", "Curves")
+	p.WriteString("<div class=\"charts\">\n")
+	for _, c := range r.charts() {
+		p.figure(c)
+	}
+	p.WriteString("</div>\n")
+	for _, g := range r.rest() {
+		p.grid(g)
+	}
+	return p.end(w, r.title())
+}
+
+// opening is what decides.
+func (r *Reviewed) opening() []grid {
+	return []grid{r.answer(), r.attention()}
+}
+
+// log is what was decided so far, and people's own words.
+func (r *Reviewed) log() []grid {
+	log := logGrids(r.Compared)
+	if len(log) == 0 {
+		log = []grid{{title: logTitle, note: "No decision is in the study's log yet."}}
+	}
+	return append(log, r.notes()...)
+}
+
+// differences are what parts the variants.
+func (r *Reviewed) differences() []grid {
+	moment := grid{title: momentTitle, head: append([]string{"because of"}, r.variants()...), rows: feelRows(r.Compared), figures: true,
+		note: "what more or less mass does, and what sitting deeper or closer does; they sum to the difference"}
+	differ := grid{title: "Parameters that differ", head: append([]string{"parameter"}, r.variants()...), rows: differingRows(r.Compared), figures: true,
+		note: "\"-\": the variant has no such parameter."}
+	if len(differ.rows) == 0 {
+		differ.note = "none: the variants are set alike"
+	}
+	return []grid{moment, differ}
+}
+
+const momentTitle = "Hip moment against the reference: mass or depth"
+
+// rest is what both formats hold as text after the curves.
+func (r *Reviewed) rest() []grid {
+	grids := append([]grid{r.bands(), r.cautions()}, r.readings()...)
+	grids = append(append(grids, r.checks()...), r.splits()...)
+	return append(append(grids, r.assumptions()...), r.sources())
+}
+
+func (r *Reviewed) splits() []grid {
+	grids := []grid{{title: "Hip moment piece by piece", note: splitNote}}
+	for i, feel := range r.Compared.Splits {
+		if i == r.Compared.Reference {
+			continue
+		}
+		g := splitGrid(Split{r.reference(), r.Study.Variants[i].Name, feel})
+		g.under = true
+		if feel.Known {
+			g.note = ""
+		}
+		grids = append(grids, g)
+	}
+	if len(grids) == 1 {
+		return nil
+	}
+	return grids
 }
 
 func (r *Reviewed) reference() string { return r.Compared.Outcomes[r.Compared.Reference].Variant }
 
-// notes are a person's own words, each line a line.
+// notes are a person's own words, each line a line; none where nobody wrote
+// any.
 func (r *Reviewed) notes() []grid {
-	g := grid{title: r.title() + ": notes", head: []string{"of", "note"}, note: "Compared with " + r.reference() + "."}
+	g := grid{title: "Notes", head: []string{"of", "note"}}
 	add := func(of, text string) {
 		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
 			if line = strings.TrimSpace(line); line != "" {
@@ -89,6 +143,9 @@ func (r *Reviewed) notes() []grid {
 	add(r.Study.Name, r.Study.Notes)
 	for i := range r.Study.Variants {
 		add(r.Study.Variants[i].Name, r.Study.Variants[i].Notes)
+	}
+	if len(g.rows) == 0 {
+		return nil
 	}
 	return []grid{g}
 }
@@ -107,12 +164,13 @@ func (r *Reviewed) elevations(p *page) {
 		}
 		whole = whole.Union(drawings[i].Whole)
 	}
+	p.heading("h2", "Side elevations, to one scale")
 	p.WriteString("<div class=\"machines\">\n")
 	for i, d := range drawings {
 		name := r.Compared.Outcomes[i].Variant
 		p.WriteString("<figure>\n")
 		if drawn[i] {
-			p.WriteString(sideView(name, d, whole))
+			p.WriteString(sideView(p.mark(), name, d, whole))
 		}
 		p.text("figcaption", name+caption(drawn[i]))
 		p.WriteString("</figure>\n")

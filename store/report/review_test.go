@@ -27,15 +27,13 @@ func TestReviewOfTheSample(t *testing.T) {
 	s := model.Sample()
 	text := review(t, s, HTML)
 	seen := soundPage(t, text)
-	if n := strings.Count(text, "<svg"); n != len(s.Variants)+5 {
-		t.Errorf("%d drawings of %d machines and 5 charts", n, len(s.Variants))
-	}
-	if !strings.Contains(text, "landscape") {
-		t.Error("eight machines on an upright page")
+	if n := strings.Count(text, "<svg"); n != len(s.Variants)+6 {
+		t.Errorf("%d drawings of %d machines, 5 charts and the bars of moment", n, len(s.Variants))
 	}
 	plain := review(t, s, Markdown)
 	for _, want := range []string{"Gear 300", "Standing thrust", "back to plate", "thrust, installed", "piece by piece", "How far figures may be off", "Assumptions", "from memory: EN 228",
-		"Fingers through the net", "airworthiness"} {
+		"Fingers through the net", "airworthiness", "The answer in short", "◆ 22.7 -6.9", "moment at the hip +15.4 N·m, +5.9 from mass and +9.5 from depth",
+		"No decision is in the study's log yet"} {
 		if !strings.Contains(seen, want) {
 			t.Errorf("the page lacks %q", want)
 		}
@@ -146,20 +144,26 @@ func TestAssumptionsAreThoseNobodyMeasured(t *testing.T) {
 		t.Fatal("cannot set the idle speed")
 	}
 	r := NewReviewed(s)
-	rows := map[string][]string{}
-	for _, row := range r.assumptions().rows {
-		rows[row[0]] = row
+	found := map[string]assumed{}
+	for _, a := range r.assumed() {
+		found[a.section+": "+a.label] = a
 	}
-	for name, want := range map[string][]string{
-		"Engine: Idle speed":                {"set", "1900 rpm", "invented"},
-		"Ribbed belt: Pulley rim thickness": {"5 mm", "-", "estimate"},
+	for name, want := range map[string]assumed{
+		"Engine: Idle speed":                {value: "1900 rpm", origin: "invented", in: []bool{false, true}, given: []bool{true, false}},
+		"Ribbed belt: Pulley rim thickness": {value: "5 mm", origin: "estimate", in: []bool{true, false}},
 	} {
-		if got := rows[name]; len(got) != 4 || !slices.Equal(got[1:], want) {
-			t.Errorf("%s: %q, want %q", name, got, want)
+		if got := found[name]; got.value != want.value || got.origin != want.origin || !slices.Equal(got.in, want.in) || !slices.Equal(got.given, want.given) {
+			t.Errorf("%s: %+v, want %+v", name, got, want)
 		}
 	}
-	if rows["Engine: Bore"] != nil || len(rows) < 50 {
-		t.Errorf("%d assumptions, bore %q", len(rows), rows["Engine: Bore"])
+	if found["Engine: Bore"].value != "" || len(found) < 50 {
+		t.Errorf("%d assumptions, bore %+v", len(found), found["Engine: Bore"])
+	}
+	text := review(t, s, Markdown)
+	for _, want := range []string{"| Idle speed | 1900 rpm (Gear 190; set in Belt 190) |", "| Pulley rim thickness | 5 mm |", "Engine: Heating value of the fuel 43.5 MJ/kg; from memory: EN 228"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("lacks %q", want)
+		}
 	}
 }
 
@@ -193,15 +197,15 @@ func TestRoundFigures(t *testing.T) {
 func TestChartPlacesItsPoints(t *testing.T) {
 	c := model.Curve{Along: model.Axis{Label: "speed", Unit: unit.RPM}, Across: model.Axis{Label: "power", Unit: unit.Kilowatt},
 		Points: []model.CurvePoint{{X: 100, Y: 0}, {X: 200, Y: 5000}, {X: 300, Y: 10000}}}
-	text, ok := chart("T", []chartLine{{"A", c}, {"B", model.Curve{Why: "no engine"}}})
-	if !ok || !strings.Contains(text, "B: no engine") {
+	text, ok := chart("id", "T", []chartLine{{"A", c}, {"B", model.Curve{Why: "no engine"}}})
+	if !ok || !strings.Contains(text, "B: no line") {
 		t.Fatalf("%v %s", ok, text)
 	}
 	want := [][2]float64{{chartLeft, chartHigh - 10}, {chartLeft + chartWide/2, chartHigh / 2}, {chartLeft + chartWide, 10}}
 	if !slices.ContainsFunc(segments(t, text), func(l [][2]float64) bool { return slices.Equal(l, want) }) {
 		t.Errorf("no line through %v", want)
 	}
-	if _, ok := chart("T", []chartLine{{"B", model.Curve{}}}); ok {
+	if _, ok := chart("id", "T", []chartLine{{"B", model.Curve{}}}); ok {
 		t.Error("a chart of nothing")
 	}
 }

@@ -49,3 +49,20 @@ func pointsText(c model.Curve) string {
 	}
 	return strings.Join(words, "; ")
 }
+
+// figure draws a chart, or says why there is none.
+func (p *page) figure(c plot) {
+	p.WriteString("<figure>\n")
+	if drawn, ok := chart(p.mark(), c.title, c.lines); ok {
+		p.WriteString(drawn)
+		for _, l := range c.lines {
+			if len(l.curve.Points) == 0 {
+				p.note(l.name + ": " + l.curve.Why)
+			}
+		}
+		p.text("figcaption", c.title)
+	} else {
+		p.text("figcaption", c.title+": none of the variants has this line")
+	}
+	p.WriteString("</figure>\n")
+}

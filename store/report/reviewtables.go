@@ -1,6 +1,9 @@
 package report
 
 import (
+	"regexp"
+	"slices"
+	"strconv"
 	"strings"
 
 	"backspan/model/reading"
@@ -10,7 +13,7 @@ import (
 
 // measures are the lettered dimensions of the elevations.
 func (r *Reviewed) measures() grid {
-	g := grid{title: "Dimensions of the side elevations, in " + unit.Millimetre.Symbol, head: variantHead(r.Compared, "dimension")}
+	g := grid{title: "Dimensions of the side elevations, in " + unit.Millimetre.Symbol, head: append([]string{"dimension"}, r.variants()...), under: true, figures: true}
 	for i, o := range r.Compared.Outcomes {
 		d, _ := elevation.Side(o)
 		for _, q := range d.Dimensions {
@@ -42,7 +45,7 @@ const lowEnd, highEnd = "_low", "_high"
 
 // bands are the readings that say how far a figure may be off.
 func (r *Reviewed) bands() grid {
-	g := grid{title: "How far figures may be off", head: variantHead(r.Compared, "from low end to high end"),
+	g := grid{title: "How far figures may be off", head: append([]string{"from low end to high end"}, r.variants()...), figures: true,
 		note: "Only where a method's error is known or was estimated; a figure without a line here is not the surer for it."}
 	for i, o := range r.Compared.Outcomes {
 		for _, low := range o.Readings {
@@ -51,7 +54,11 @@ func (r *Reviewed) bands() grid {
 				continue
 			}
 			if high, ok := o.Reading(stem + highEnd); ok {
-				put(&g, low.Label+" / "+high.Label, i, len(r.Compared.Outcomes), bandText(low, high))
+				name := low.Label + " / " + high.Label
+				if middle, ok := o.Reading(stem); ok {
+					name = middle.Label
+				}
+				put(&g, name, i, len(r.Compared.Outcomes), bandText(low, high))
 			}
 		}
 	}
@@ -77,58 +84,131 @@ func doubtful(origin string) bool {
 	return false
 }
 
+// assumed is a parameter left at a default that nobody measured.
+type assumed struct {
+	path, section, label, value, origin string
+	in, given                           []bool // the variants that have this value, and those that were given one
+}
+
+// guesses are the origins that say no more than what kind of guess a value is.
+var guesses = []string{"invented", "estimate", "common practice, no source"}
+
 // assumptions are the parameters left at a default that is nobody's
-// measurement.
-func (r *Reviewed) assumptions() grid {
-	g := grid{title: "Assumptions: values left at a default that nobody measured", head: append(variantHead(r.Compared, "parameter"), "where from"),
-		note: "\"set\" is a value that somebody gave for that variant."}
-	variants := len(r.Study.Variants)
+// measurement: first those whose origin says something, then the guesses.
+func (r *Reviewed) assumptions() []grid {
+	list := r.assumed()
+	sourced := grid{title: "Assumptions", beside: true,
+		note: "Values left at a default that nobody measured. A default may have been published for something else than this machine. Where no variant is named, it stands in all that have the parameter."}
+	plain := make([]grid, len(guesses))
+	for i, word := range guesses {
+		plain[i] = grid{title: "Assumptions, " + word, head: []string{"parameter", "value"}, under: true, beside: true}
+	}
+	for _, a := range list {
+		value := a.value + r.assumedIn(a, list)
+		if i := slices.Index(guesses, a.origin); i >= 0 {
+			plain[i].rows = append(headed(plain[i].rows, a.section), []string{a.label, value})
+			continue
+		}
+		sourced.points = append(sourced.points, a.section+": "+a.label+" "+value+"; "+a.origin)
+	}
+	plain = slices.DeleteFunc(plain, func(g grid) bool { return len(g.rows) == 0 })
+	return append([]grid{sourced}, plain...)
+}
+
+// assumedIn names the variants that have this value, where others have none or
+// another.
+func (r *Reviewed) assumedIn(a assumed, list []assumed) string {
+	other := slices.ContainsFunc(list, func(b assumed) bool { return a.path == b.path && a.value != b.value })
+	switch {
+	case a.given == nil && !other:
+		return ""
+	case a.given == nil:
+		return " (" + r.names(a.in) + ")"
+	}
+	return " (" + r.names(a.in) + "; set in " + r.names(a.given) + ")"
+}
+
+func (r *Reviewed) assumed() []assumed {
+	var list []assumed
+	at, given := map[[2]string]int{}, map[string][]bool{}
 	for i := range r.Study.Variants {
-		v := &r.Study.Variants[i]
-		lines := newBuildLines(r.Study, v, &r.Compared.Outcomes[i])
+		lines := newBuildLines(r.Study, &r.Study.Variants[i], &r.Compared.Outcomes[i])
 		for _, s := range lines.sections {
 			for _, p := range s.Params {
 				if s.Hidden || p.Hidden || !doubtful(p.Origin) {
 					continue
 				}
-				text := "set"
-				if lines.origin(s.Path(p), p) != asSet {
-					text = money(p.Show(), p.Unit, r.Study.Currency)
+				path := s.Path(p)
+				if lines.origin(path, p) == asSet {
+					if given[path] == nil {
+						given[path] = make([]bool, len(r.Study.Variants))
+					}
+					given[path][i] = true
+					continue
 				}
-				put(&g, s.Label+": "+p.Label, i, variants+1, text)
-				put(&g, s.Label+": "+p.Label, variants, variants+1, p.Origin)
+				value := money(p.Show(), p.Unit, r.Study.Currency)
+				n, met := at[[2]string{path, value}]
+				if !met {
+					n = len(list)
+					at[[2]string{path, value}] = n
+					list = append(list, assumed{path: path, section: s.Label, label: p.Label, value: value, origin: p.Origin, in: make([]bool, len(r.Study.Variants))})
+				}
+				list[n].in[i] = true
 			}
 		}
 	}
-	g.rows = withDefault(g.rows)
-	return g
-}
-
-// withDefault drops what every variant that has it was given.
-func withDefault(rows [][]string) [][]string {
-	var kept [][]string
-	for _, row := range rows {
-		for _, cell := range row[1 : len(row)-1] {
-			if cell != "set" && cell != "-" {
-				kept = append(kept, row)
-				break
-			}
-		}
+	for i := range list {
+		list[i].given = given[list[i].path]
 	}
-	return kept
+	return list
 }
 
 // cautions are what no check could rate, and what holds for every machine.
 func (r *Reviewed) cautions() grid {
-	g := grid{title: "Cautions", head: []string{"not rated", "why"}, note: buildCaution + caution}
-	seen := map[string]bool{}
-	for _, o := range r.Compared.Outcomes {
-		for _, row := range buildCautions(&o).rows {
-			if line := strings.Join(row, "\x00"); !seen[line] {
-				seen[line] = true
-				g.rows = append(g.rows, row)
+	g := grid{title: "Cautions, and what is not rated", head: []string{"not rated", "in", "why"}, note: buildCaution + caution}
+	for _, k := range r.Compared.Checks {
+		told := map[string]bool{}
+		for _, cell := range k.Cells {
+			if cell.Verdict != reading.NotRated || told[cell.Why] {
+				continue
 			}
+			have, whys := make([]bool, len(k.Cells)), []string{}
+			for i, other := range k.Cells {
+				if have[i] = other.Verdict == reading.NotRated && figures.ReplaceAllString(other.Why, "") == figures.ReplaceAllString(cell.Why, ""); have[i] {
+					told[other.Why] = true
+					whys = append(whys, other.Why)
+				}
+			}
+			g.rows = append(g.rows, []string{k.Label, r.names(have), merged(whys)})
 		}
 	}
 	return g
+}
+
+var figures = regexp.MustCompile(`[0-9]+(\.[0-9]+)?`)
+
+// merged is one sentence for several that differ in their figures only: each
+// figure becomes the range of them.
+func merged(sentences []string) string {
+	n := -1
+	return figures.ReplaceAllStringFunc(sentences[0], func(first string) string {
+		n++
+		least, most := first, first
+		for _, s := range sentences[1:] {
+			if text := figures.FindAllString(s, -1)[n]; magnitude(text) < magnitude(least) {
+				least = text
+			} else if magnitude(text) > magnitude(most) {
+				most = text
+			}
+		}
+		if least == most {
+			return first
+		}
+		return least + " to " + most
+	})
+}
+
+func magnitude(figure string) float64 {
+	x, _ := strconv.ParseFloat(figure, 64) // the pattern lets only numbers through
+	return x
 }

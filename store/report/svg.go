@@ -9,10 +9,12 @@ import (
 // svg is a drawing in a page, in a plane of its own with Y down.
 type svg struct{ strings.Builder }
 
-func newSVG(name string, x, y, width, height float64) *svg {
+// newSVG begins a drawing whose parts' names begin with id; title and told say
+// what it shows to those who cannot see it.
+func newSVG(id, title, told string, x, y, width, height float64) *svg {
 	v := &svg{}
-	fmt.Fprintf(v, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"%s %s %s %s\" role=\"img\" font-family=\"sans-serif\"><title>%s</title>\n",
-		coordinate(x), coordinate(y), coordinate(width), coordinate(height), escaped(name))
+	fmt.Fprintf(v, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"%s %s %s %s\" role=\"img\" aria-labelledby=\"%s-t %s-d\" font-family=\"sans-serif\"><title id=\"%s-t\">%s</title><desc id=\"%s-d\">%s</desc>\n",
+		coordinate(x), coordinate(y), coordinate(width), coordinate(height), id, id, id, escaped(title), id, escaped(told))
 	return v
 }
 
@@ -66,4 +68,8 @@ func (v *svg) word(x, y, size float64, a anchor, s string) {
 
 func (v *svg) dot(x, y, r float64, fill string) {
 	fmt.Fprintf(v, "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"%s\" stroke=\"#000\" stroke-width=\"2\"/>\n", rounded(x), rounded(y), coordinate(r), fill)
+}
+
+func (v *svg) box(x, y, width, height float64, fill string) {
+	fmt.Fprintf(v, "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\" stroke=\"#111\"/>\n", rounded(x), rounded(y), rounded(width), rounded(height), fill)
 }

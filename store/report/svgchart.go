@@ -2,15 +2,19 @@ package report
 
 import (
 	"math"
+	"strings"
 
 	"backspan/model"
+
+	"github.com/charmbracelet/x/ansi"
 )
 
 // The plane of a chart, in its own units.
 const (
-	chartWide, chartHigh = 700.0, 300.0
-	chartLeft, chartFoot = 70.0, 46.0
-	chartWord            = 12.0
+	chartWide, chartHigh = 300.0, 180.0
+	chartLeft, chartFoot = 48.0, 54.0
+	chartWord            = 13.0
+	legendStep           = 17.0
 )
 
 // chartPens tell lines apart on a screen by colour and on paper by dashes.
@@ -26,14 +30,14 @@ type chartLine struct {
 }
 
 // chart draws lines that share their axes. ok is false when none has points.
-func chart(title string, lines []chartLine) (drawn string, ok bool) {
+func chart(id, title string, lines []chartLine) (drawn string, ok bool) {
 	least, most, ok := chartReach(lines)
 	if !ok {
 		return "", false
 	}
 	along, across := lines[0].curve.Along, lines[0].curve.Across
 	foot := chartHigh + chartFoot
-	v := newSVG(title, 0, 0, chartLeft+chartWide+20, foot+16*float64(len(lines)))
+	v := newSVG(id, title, chartTold(lines), 0, 0, chartLeft+chartWide+24, foot+legendStep*float64(len(lines)))
 	place := func(p model.CurvePoint) [2]float64 {
 		return [2]float64{chartLeft + (p.X-least.X)/(most.X-least.X)*chartWide, 10 + (most.Y-p.Y)/(most.Y-least.Y)*(chartHigh-20)}
 	}
@@ -49,15 +53,27 @@ func chart(title string, lines []chartLine) (drawn string, ok bool) {
 			points[j] = place(p)
 		}
 		v.line(ink, points...)
-		y := foot + 16*float64(i)
-		v.line(ink, [2]float64{chartLeft, y}, [2]float64{chartLeft + 60, y})
+		x, y := chartLeft, foot+legendStep*float64(i)
+		v.line(ink, [2]float64{x, y}, [2]float64{x + 44, y})
 		name := l.name
 		if len(points) == 0 {
-			name += ": " + l.curve.Why
+			name += ": no line"
 		}
-		v.word(chartLeft+70, y+4, chartWord, atStart, name)
+		v.word(x+50, y+4, chartWord, atStart, shortened(name))
 	}
 	return v.end(), true
+}
+
+// shortened keeps a name inside the half of a chart's width that it has.
+func shortened(name string) string { return ansi.Truncate(Printable(name), 36, "…") }
+
+// chartTold tells the lines in figures.
+func chartTold(lines []chartLine) string {
+	words := make([]string, len(lines))
+	for i, l := range lines {
+		words[i] = l.name + ": " + pointsText(l.curve)
+	}
+	return strings.Join(words, ". ")
 }
 
 // chartReach is the room that all points need, in SI.
@@ -78,7 +94,7 @@ func (v *svg) axes(least, most model.CurvePoint, place func(model.CurvePoint) [2
 	for _, x := range roundFigures(least.X, most.X) {
 		low, high := place(model.CurvePoint{X: x, Y: least.Y}), place(model.CurvePoint{X: x, Y: most.Y})
 		v.line(rule, low, high)
-		v.word(low[0], chartHigh+8, chartWord, atMiddle, bound(x))
+		v.word(low[0], chartHigh+7, chartWord, atMiddle, bound(x))
 	}
 	for _, y := range roundFigures(least.Y, most.Y) {
 		left, right := place(model.CurvePoint{X: least.X, Y: y}), place(model.CurvePoint{X: most.X, Y: y})

@@ -1,14 +1,18 @@
 package report
 
 import (
+	"strings"
+
+	"backspan/model/unit"
 	"backspan/store/report/elevation"
 )
 
 // The drawing plane of a side elevation is in mm.
 const (
 	perMetre   = 1000.0
-	wordSize   = 34.0
-	dimensionD = 60.0 // from one line of dimensions to the next
+	wordSize   = 40.0
+	dimensionD = 60.0  // from one line of dimensions to the next
+	wordRoom   = 150.0 // behind the machines, for the words that stand there
 )
 
 var strokes = map[elevation.Stroke]string{elevation.Dashed: "16 9", elevation.Dotted: "4 8", elevation.Chain: "30 8 6 8"}
@@ -21,8 +25,8 @@ var thin = pen{colour: "#555", width: 1.5}
 
 // sideView draws a side elevation in the plane of whole, which all machines
 // that are compared share: they are to one scale.
-func sideView(name string, d elevation.Drawing, whole elevation.Box) string {
-	below, aside := dimensionD, dimensionD
+func sideView(id, name string, d elevation.Drawing, whole elevation.Box) string {
+	below, aside := dimensionD, wordRoom+dimensionD
 	for _, q := range d.Dimensions {
 		if q.Upright {
 			aside += dimensionD
@@ -30,7 +34,7 @@ func sideView(name string, d elevation.Drawing, whole elevation.Box) string {
 			below += dimensionD
 		}
 	}
-	v := newSVG(name, whole.Min.X*perMetre, -whole.Max.Y*perMetre, whole.Width()*perMetre+aside, whole.Height()*perMetre+below+dimensionD)
+	v := newSVG(id, "Side elevation of "+name, told(d), whole.Min.X*perMetre, -whole.Max.Y*perMetre, whole.Width()*perMetre+aside, whole.Height()*perMetre+below+dimensionD)
 	for _, q := range d.Paths {
 		ink := tones[q.Tone]
 		ink.dashes = strokes[q.Stroke]
@@ -49,6 +53,15 @@ func sideView(name string, d elevation.Drawing, whole elevation.Box) string {
 	v.dimensions(d, whole)
 	v.scaleBar(whole.Min.X*perMetre+20, -whole.Min.Y*perMetre+below+dimensionD/2)
 	return v.end()
+}
+
+// told are the dimensions in words.
+func told(d elevation.Drawing) string {
+	words := make([]string, len(d.Dimensions))
+	for i, q := range d.Dimensions {
+		words[i] = q.Letter + " " + q.Label + " " + unit.Millimetre.Text(q.Length())
+	}
+	return strings.Join(words, "; ")
 }
 
 func placed(p elevation.Point) [2]float64 { return [2]float64{p.X * perMetre, -p.Y * perMetre} }
@@ -82,7 +95,7 @@ func (v *svg) mark(m elevation.Mark) {
 
 // dimensions stand below the machine and behind it, one beside the other.
 func (v *svg) dimensions(d elevation.Drawing, whole elevation.Box) {
-	x, y := whole.Max.X*perMetre, -whole.Min.Y*perMetre
+	x, y := whole.Max.X*perMetre+wordRoom, -whole.Min.Y*perMetre
 	for _, q := range d.Dimensions {
 		from, to := placed(q.From), placed(q.To)
 		if q.Upright {

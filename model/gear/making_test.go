@@ -1,0 +1,116 @@
+package gear
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"backspan/model/param"
+	"backspan/model/part"
+)
+
+func made(t *testing.T, s Spec, key string) part.Allowed {
+	t.Helper()
+	for _, a := range s.Making() {
+		if a.Key == key {
+			return a
+		}
+	}
+	t.Fatalf("no %s", key)
+	return part.Allowed{}
+}
+
+// The base tangent length of a spur gear of module 1 without shift: from memory
+// of the tables in mechanical engineering handbooks, which print 7.6464 over 3
+// teeth of 19 and 10.7246 over 4 of 28.
+func TestBaseTangentOfUnshiftedSpurTeeth(t *testing.T) {
+	s := Default()
+	s.Module, s.HelixAngle, s.PinionShift, s.WheelShift = 1e-3, 0, 0, 0
+	for _, tc := range []struct {
+		teeth, over int
+		want        float64 // mm
+	}{{19, 3, 7.6464}, {28, 4, 10.7246}} {
+		s.PinionTeeth = tc.teeth
+		g, err := Solve(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if over, got := s.tangent(g, g.Pinion); over != tc.over || math.Abs(got*1000-tc.want) > 5e-4 {
+			t.Errorf("%d teeth: %.4f mm over %d, want %.4f over %d", tc.teeth, got*1000, over, tc.want, tc.over)
+		}
+	}
+}
+
+// The tangent touches flanks of base pitches and one tooth's thickness on the
+// base cylinder: found from the tooth instead of from the formula.
+func TestBaseTangentIsPitchesAndATooth(t *testing.T) {
+	s := Default()
+	g, err := Solve(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, w := range []Wheel{g.Pinion, g.Driven} {
+		over, got := s.tangent(g, w)
+		transverse := s.Module / math.Cos(s.HelixAngle) * (math.Pi/2 + 2*w.Shift*math.Tan(s.PressureAngle))
+		onBase := w.BaseDiameter * (transverse/w.ReferenceDiameter + Involute(g.TransversePressureAngle))
+		want := (float64(over-1)*g.BasePitch + onBase) * math.Cos(g.BaseHelixAngle)
+		if math.Abs(got-want) > 1e-9 {
+			t.Errorf("%d teeth: %g m, want %g", w.Teeth, got, want)
+		}
+	}
+}
+
+// Cut to their greatest, with the shafts at their nearest, the teeth keep the
+// backlash as drawn: what each base tangent is shorter adds up to it.
+func TestBacklashStaysAtTheLimits(t *testing.T) {
+	s := Default()
+	g, err := Solve(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, pinion := s.tangent(g, g.Pinion)
+	_, wheel := s.tangent(g, g.Driven)
+	p, w := made(t, s, "gear.pinion_span"), made(t, s, "gear.wheel_span")
+	left := pinion - p.Most + wheel - w.Most - s.nearer(g)
+	if math.Abs(left-s.Backlash.Value) > 1e-12 || p.Most-p.Least-s.SpanTolerance > 1e-12 {
+		t.Errorf("%g m of play left, %g asked", left, s.Backlash.Value)
+	}
+	limits := made(t, s, "gear.backlash_limits")
+	most := pinion - p.Least + wheel - w.Least + s.nearer(g)
+	if limits.Least != s.Backlash.Value || math.Abs(limits.Most-most) > 1e-12 {
+		t.Errorf("limits %g to %g, want %g to %g", limits.Least, limits.Most, s.Backlash.Value, most)
+	}
+}
+
+// ISO 1328-1:2013, from memory, at class 5: single pitch 0.001 d + 0.4 m + 5,
+// total pitch 0.002 d + 0.55 √d + 0.7 m + 12, runout nine tenths of it.
+func TestDeviationsOfTheAccuracyClass(t *testing.T) {
+	s := Default()
+	s.AccuracyClass, s.HelixAngle, s.PinionTeeth, s.Module = 5, 0, 20, 2e-3
+	for key, want := range map[string]float64{"gear.pinion_single_pitch": 5.84, "gear.pinion_total_pitch": 0.08 + 0.55*math.Sqrt(40) + 13.4,
+		"gear.pinion_runout": 0.9 * (0.08 + 0.55*math.Sqrt(40) + 13.4), "gear.pinion_total_profile": math.Hypot(6.1, 4.84)} {
+		if got := made(t, s, key).Most * 1e6; math.Abs(got-want) > 1e-9 {
+			t.Errorf("%s: %g µm, want %g", key, got, want)
+		}
+	}
+}
+
+func TestMakingSaysWhatItCannot(t *testing.T) {
+	s := Default()
+	s.Backlash = param.Slot{}
+	if a := made(t, s, "gear.wheel_span"); !strings.Contains(a.Why, "backlash") {
+		t.Errorf("%+v", a)
+	}
+	s = Default()
+	s.FaceWidth = 6e-3
+	if a := made(t, s, "gear.wheel_span"); !strings.Contains(a.Why, "balls") {
+		t.Errorf("%+v", a)
+	}
+	s.HelixAngle = 0
+	if a := made(t, s, "gear.wheel_hand"); a.Text != "none, spur" {
+		t.Errorf("%+v", a)
+	}
+	if s.CentreDistance = param.Known(0.01); s.Making() != nil {
+		t.Error("teeth that cannot mesh are cut")
+	}
+}

@@ -1,0 +1,173 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"backspan/model"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+// deciding are the readings that a choice is made by, in the order in which
+// they are asked for.
+var deciding = []string{
+	"carry.equivalent_mass", "carry.hip_moment", "stack.depth", "stack.drive_depth", "stack.mass_ready", "drive.mass", "drive.ratio", "drive.efficiency",
+	"propeller.static_thrust", "flight.climb_rate", "flight.level_fuel", "cooling.head_hot_day", "noise.level_at_150m", "drive.price", "upkeep.cost_per_hour",
+	"upkeep.steady_cost_per_hour",
+}
+
+// answer is the comparison on half a page: a line on each variant, and the
+// readings that decide with the best and the worst of them marked.
+func (r *Reviewed) answer() grid {
+	c := &r.Compared
+	g := grid{title: "The answer in short", head: append([]string{"reading", "unit"}, r.variants()...), figures: true, second: "unit",
+		note: "Behind a figure stands its difference from the reference. ◆ best and ◇ worst of those that differ. How far figures may be off stands below."}
+	for i := range c.Outcomes {
+		g.points = append(g.points, r.line(i))
+	}
+	for _, row := range c.Readings {
+		if slices.Contains(deciding, row.Key) {
+			g.rows = append(g.rows, r.marked(row))
+		}
+	}
+	slices.SortStableFunc(g.rows, func(a, b []string) int { return r.place(a[0]) - r.place(b[0]) })
+	for _, v := range []reading.Verdict{reading.Fails, reading.Thin, reading.Holds, reading.NotRated} {
+		row := []string{"Checks: " + string(v), ""}
+		for _, o := range c.Outcomes {
+			row = append(row, strconv.Itoa(reading.Count(o.Checks, v)))
+		}
+		g.rows = append(g.rows, row)
+	}
+	return g
+}
+
+// place is where a deciding reading stands, by its label.
+func (r *Reviewed) place(label string) int {
+	return slices.IndexFunc(deciding, func(key string) bool {
+		return slices.ContainsFunc(r.Compared.Readings, func(row model.ReadingRow) bool { return row.Key == key && row.Label == label })
+	})
+}
+
+// marked is a row of readings with the best and the worst of them marked.
+func (r *Reviewed) marked(row model.ReadingRow) []string {
+	cells := r.readingRow(row)
+	best, worst := extremes(row.Cells)
+	for i, q := range row.Cells {
+		switch text := q.Text(); {
+		case best < 0 || q.Key == "":
+		case text == row.Cells[best].Text():
+			cells[2+i] = "◆ " + cells[2+i]
+		case text == row.Cells[worst].Text():
+			cells[2+i] = "◇ " + cells[2+i]
+		}
+	}
+	return cells
+}
+
+// extremes are the best and the worst of readings that differ as shown; -1
+// where no way is better or nothing differs.
+func extremes(cells []reading.Reading) (best, worst int) {
+	best, worst = -1, -1
+	for i, q := range cells {
+		if q.Key == "" || !q.Known() || q.Better == reading.Neither {
+			continue
+		}
+		if best < 0 {
+			best, worst = i, i
+			continue
+		}
+		if cells[best].Improves(q) > 0 {
+			best = i
+		}
+		if q.Improves(cells[worst]) > 0 {
+			worst = i
+		}
+	}
+	if best >= 0 && cells[best].Text() == cells[worst].Text() {
+		return -1, -1
+	}
+	return best, worst
+}
+
+// line tells a variant in one sentence.
+func (r *Reviewed) line(i int) string {
+	o, ref := &r.Compared.Outcomes[i], &r.Compared.Outcomes[r.Compared.Reference]
+	words := []string{}
+	for _, q := range []struct{ key, name string }{{"carry.equivalent_mass", "feels like"}, {"stack.mass_ready", "weighs"}, {"propeller.static_thrust", "thrust"}, {"flight.climb_rate", "climb"}} {
+		at, ok := o.Reading(q.key)
+		if !ok {
+			continue
+		}
+		text := q.name + " " + at.Text()
+		if was, ok := ref.Reading(q.key); ok && i != r.Compared.Reference {
+			text += bracketed(was.Change(at))
+		}
+		words = append(words, text)
+	}
+	name := o.Variant
+	if i == r.Compared.Reference {
+		name += " (reference)"
+	}
+	return name + ": " + strings.Join(words, ", ") + momentWords(r.Compared.Feel[i], i == r.Compared.Reference) + "; " + verdictWords(o.Checks) + "."
+}
+
+func bracketed(s string) string {
+	if s == "" {
+		return ""
+	}
+	return " (" + s + ")"
+}
+
+func momentWords(f model.Feel, itself bool) string {
+	if itself || !f.Known {
+		return ""
+	}
+	sum := f.FromMass + f.FromDepth
+	part := func(x float64) string { return unit.NewtonMetre.Delta(x, sum) }
+	return fmt.Sprintf("; moment at the hip %s N·m, %s from mass and %s from depth", part(sum), part(f.FromMass), part(f.FromDepth))
+}
+
+// verdictWords name what fails, and count the rest.
+func verdictWords(checks []reading.Check) string {
+	var failing []string
+	for _, k := range checks {
+		if k.Verdict == reading.Fails {
+			failing = append(failing, k.Label)
+		}
+	}
+	words := "no check fails"
+	if len(failing) > 0 {
+		words = "fails: " + strings.Join(failing, ", ")
+	}
+	return words + fmt.Sprintf("; %d thin, %d not rated", reading.Count(checks, reading.Thin), reading.Count(checks, reading.NotRated))
+}
+
+// attention are the checks that do not plainly hold for every variant.
+func (r *Reviewed) attention() grid {
+	g := grid{title: "Checks that fail or are thin", head: append([]string{"check"}, r.variants()...), figures: true,
+		note: "The percentage is the margin, a share of the limit. What is not rated stands under Cautions; every check, with limit and source, in the complete list."}
+	for _, v := range []reading.Verdict{reading.Fails, reading.Thin} {
+		for _, k := range r.Compared.Checks {
+			if worst, _ := reading.Worst(k.Cells); worst.Verdict == v {
+				g.rows = append(g.rows, append([]string{k.Label}, verdicts(k.Cells)...))
+			}
+		}
+	}
+	if len(g.rows) == 0 {
+		g.note = "none. " + g.note
+	}
+	return g
+}
+
+func verdicts(cells []reading.Check) []string {
+	out := make([]string, len(cells))
+	for i, cell := range cells {
+		if out[i] = verdictCell(cell); cell.Verdict == reading.Holds {
+			out[i] = string(cell.Verdict)
+		}
+	}
+	return out
+}
