@@ -105,7 +105,8 @@ func TestQuickRootIsTheAttachedOne(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, f := drawnPropeller(t), drawnFlow(t)
 		st := &p.stations[rapid.IntRange(0, Cells-1).Draw(t, "station")]
-		q := balance{station: st, advance: f.Airspeed / (f.Speed * st.radius), close: fineStep}
+		q := st.facing(&f)
+		q.close = fineStep
 		speed := math.Hypot(f.Speed*st.radius, f.Airspeed)
 		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		if math.Atan(q.advance) > st.angle-q.polar.lowerStall || f.Airspeed > 0 && st.angle < q.polar.zeroLift {
