@@ -177,3 +177,13 @@ func BenchmarkAtMeasuredPolar(b *testing.B) {
 		p.At(f)
 	}
 }
+
+func (t *polarTable) at(reynolds, mach, delay float64) (p polar) {
+	t.fix(&p, reynolds, mach, delay)
+	return p
+}
+
+func (s *Section) at(reynolds, mach, delay, flatPlate float64) (p polar) {
+	s.fix(&p, reynolds, mach, delay, flatPlate)
+	return p
+}

@@ -62,9 +62,9 @@ type polar struct {
 	table              tabled // of a measured polar; empty for a generic one
 }
 
-// at fixes the section at a Reynolds and a Mach number. delay and flatPlate
-// belong to the station.
-func (s *Section) at(reynolds, mach, delay, flatPlate float64) (p polar) {
+// fix sets p to the section at a Reynolds and a Mach number, in place: a copy
+// would cost as much as the figures. delay and flatPlate belong to the station.
+func (s *Section) fix(p *polar, reynolds, mach, delay, flatPlate float64) {
 	re := math.Log(min(max(reynolds, leastReynolds), greatestReynolds) / 1e6)
 	subsonic := min(mach, greatestMach)
 	shock := max(0, mach-0.75)
@@ -75,7 +75,7 @@ func (s *Section) at(reynolds, mach, delay, flatPlate float64) (p polar) {
 	p.delay, p.flatPlate = delay, flatPlate
 	p.stall = max(p.zeroLift+p.clMax/p.slope+pastLinear, leastStallAngle)
 	p.lowerStall = min(p.zeroLift+p.clMin/p.slope-pastLinear, -leastStallAngle)
-	return p
+	p.aboveSet, p.belowSet = false, false
 }
 
 // coefficients gives lift and drag at an angle of attack from −180° to 180°.

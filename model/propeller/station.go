@@ -18,12 +18,13 @@ type station struct {
 	table         *polarTable // in place of the section, where one is given
 }
 
-// at is the station's section at a Reynolds and a Mach number.
-func (st *station) at(reynolds, mach float64) polar {
+// fix sets p to the station's section at a Reynolds and a Mach number.
+func (st *station) fix(p *polar, reynolds, mach float64) {
 	if st.table != nil {
-		return st.table.at(reynolds, mach, st.delay)
+		st.table.fix(p, reynolds, mach, st.delay)
+		return
 	}
-	return st.section.at(reynolds, mach, st.delay, st.flatPlate)
+	st.section.fix(p, reynolds, mach, st.delay, st.flatPlate)
 }
 
 // element is one station looked at under one inflow angle.
@@ -130,7 +131,7 @@ func (st *station) settle(f *Flow, ratio float64) settled {
 	speed := ratio * math.Hypot(spin, f.Airspeed)
 	var s settled
 	for range speedPasses {
-		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
+		st.fix(&q.polar, f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		s.resolved = q.inflow(&s)
 		s.stall, s.lowerStall = q.polar.stall, q.polar.lowerStall
 		s.speed = st.speed(&s.element, spin, f.Airspeed)
