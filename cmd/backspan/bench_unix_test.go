@@ -7,6 +7,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"syscall"
 	"testing"
 	"time"
@@ -16,19 +17,36 @@ import (
 	"backspan/tui/screentest"
 )
 
+// whole holds the compiled program for the length of the tests.
+var whole string
+
+func TestMain(m *testing.M) {
+	var err error
+	if whole, err = os.MkdirTemp("", "backspan"); err != nil {
+		panic(err)
+	}
+	status := m.Run()
+	_ = os.RemoveAll(whole)
+	os.Exit(status)
+}
+
+var compile = sync.OnceValues(func() ([]byte, error) {
+	return exec.Command("go", "build", "-o", filepath.Join(whole, "backspan"), ".").CombinedOutput()
+})
+
 // built compiles the program once for the tests that need it whole.
 func built(t testing.TB) string {
 	t.Helper()
-	bin := filepath.Join(t.TempDir(), "backspan")
-	if out, err := exec.Command("go", "build", "-o", bin, ".").CombinedOutput(); err != nil {
+	if out, err := compile(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
-	return bin
+	return filepath.Join(whole, "backspan")
 }
 
 // The main job, typed as a user types it: open the sample, change a pulley,
 // see it felt, undo, duplicate, compare, save, open again.
 func TestMainJobInATerminal(t *testing.T) {
+	t.Parallel()
 	bin := built(t)
 	for _, tc := range []struct {
 		name       string
@@ -40,6 +58,7 @@ func TestMainJobInATerminal(t *testing.T) {
 		{"200x60 without colour", 200, 60, []string{"NO_COLOR=1"}},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
+			t.Parallel()
 			dir := t.TempDir()
 			w := screentest.Window{Cols: tc.cols, Rows: tc.rows, Env: screentest.Env("xterm-256color", tc.env...), Dir: dir, Mute: true}
 			s := screentest.Start(t, w, bin)
@@ -144,6 +163,7 @@ func margin(t *testing.T, path string) float64 {
 // time what was being typed when it is valid, is offered by the next bench on
 // the study.
 func TestEndedFromOutsideIsOfferedNextTime(t *testing.T) {
+	t.Parallel()
 	bin := built(t)
 	for _, tc := range []struct {
 		name   string
@@ -160,6 +180,7 @@ func TestEndedFromOutsideIsOfferedNextTime(t *testing.T) {
 		{"killed in no file yet", syscall.SIGKILL, false, "", 0.33},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
+			t.Parallel()
 			dir := t.TempDir()
 			w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+t.TempDir())}
 			argv, path := []string{bin}, filepath.Join(dir, "taken.toml")
@@ -207,6 +228,7 @@ func TestEndedFromOutsideIsOfferedNextTime(t *testing.T) {
 
 // Edits that nobody takes up go into a file of their own, and over none.
 func TestEditsNotTakenUpArePutAside(t *testing.T) {
+	t.Parallel()
 	bin := built(t)
 	for name, want := range map[string]string{"trials.toml": "trials.rescued2.toml", "trials.rescued.toml": "trials.rescued2.toml"} {
 		dir := t.TempDir()
@@ -233,6 +255,7 @@ func TestEditsNotTakenUpArePutAside(t *testing.T) {
 
 // When the folder goes away, what was not saved is kept elsewhere.
 func TestFolderGoneWhenEnded(t *testing.T) {
+	t.Parallel()
 	dir, state := t.TempDir(), t.TempDir()
 	w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+state)}
 	s := edited(t, w, "", built(t), "open", write(t, dir, "trials.toml", sampleText()))
@@ -248,6 +271,7 @@ func TestFolderGoneWhenEnded(t *testing.T) {
 
 // A second bench on a study gets a copy and is told who has it.
 func TestSecondBenchGetsACopy(t *testing.T) {
+	t.Parallel()
 	bin, dir := built(t), t.TempDir()
 	w := screentest.Window{Cols: 120, Rows: 40, Dir: dir, Mute: true, Env: screentest.Env("xterm-256color", "XDG_STATE_HOME="+t.TempDir())}
 	path := write(t, dir, "trials.toml", sampleText())
@@ -271,6 +295,7 @@ func TestSecondBenchGetsACopy(t *testing.T) {
 // A file that somebody else changed is never written over: both are kept, or
 // theirs is taken in hand and mine is a step back.
 func TestFileChangedByAnotherProgram(t *testing.T) {
+	t.Parallel()
 	bin := built(t)
 	theirs := strings.Replace(sampleText(), "ribs = 12", "ribs = 14", 1)
 	for _, again := range []bool{true, false} {
@@ -317,6 +342,7 @@ func TestFileChangedByAnotherProgram(t *testing.T) {
 
 // Who leaves without saving means it.
 func TestLeavingOnPurposeKeepsNothing(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	s := screentest.Start(t, screentest.Window{Cols: 80, Rows: 24, Env: screentest.Env("xterm-256color"), Dir: dir, Mute: true}, built(t))
 	s.WaitFor("Saddle Meadow trials")
@@ -332,6 +358,7 @@ func TestLeavingOnPurposeKeepsNothing(t *testing.T) {
 }
 
 func TestDumbTerminalIsToldTheCure(t *testing.T) {
+	t.Parallel()
 	s := screentest.Start(t, screentest.Window{Cols: 80, Rows: 24, Env: screentest.Env("dumb"), Dir: t.TempDir(), Mute: true}, built(t), "open")
 	s.WaitFor("set TERM")
 	if code := s.End(); code != 2 {
@@ -340,6 +367,7 @@ func TestDumbTerminalIsToldTheCure(t *testing.T) {
 }
 
 func TestBrokenStudyIsToldBeforeTheBenchOpens(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	if err := os.WriteFile(filepath.Join(dir, "bad.toml"), []byte("format = 1\n[[variant]]\nname = \"A\"\n[variant.engine]\nbore_mm = nan\n"), 0o644); err != nil {
 		t.Fatal(err)
@@ -353,6 +381,7 @@ func TestBrokenStudyIsToldBeforeTheBenchOpens(t *testing.T) {
 
 // A file of a newer Backspan is shown as far as it goes, and never changed.
 func TestNewerFormatInTheBench(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	text := strings.Replace(sampleText(), "format = 1", "format = 2\nmoon_phase = 3", 1)
 	path := write(t, dir, "trials.toml", text)

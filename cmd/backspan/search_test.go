@@ -15,6 +15,11 @@ func quietAndClimbing(more ...string) []string {
 		"--goal", "noise.level_at_150m", "--goal", "flight.climb_rate=more", "--population", "12", "--generations", "5"}, more...)
 }
 
+// briefly is the same search as far as saving needs it.
+func briefly(more ...string) []string {
+	return quietAndClimbing(append([]string{"--generations", "2"}, more...)...)
+}
+
 func TestSearchInEveryFormat(t *testing.T) {
 	s := run(t, t.TempDir(), quietAndClimbing()...)
 	if s.status != statusFine || !strings.Contains(s.out, "Belt 190: best compromises of 144 designs, seed 1") || !strings.Contains(s.out, "does not prove") {
@@ -48,8 +53,8 @@ func TestSearchInEveryFormat(t *testing.T) {
 }
 
 func TestSearchMergedIsTheWhole(t *testing.T) {
-	split(t, []string{"1/3", "2/3", "3/3"}, quietAndClimbing("--runs", "3", "--at-least", "propeller.static_thrust=500 N")...)
-	split(t, []string{"1/2", "2/2"}, quietAndClimbing("--at-least", "propeller.static_thrust=5000 N")...)
+	split(t, []string{"1/3", "2/3", "3/3"}, briefly("--runs", "3", "--at-least", "propeller.static_thrust=500 N")...)
+	split(t, []string{"1/2", "2/2"}, briefly("--at-least", "propeller.static_thrust=5000 N")...)
 }
 
 func TestSearchSaysWhenNothingIsAllowed(t *testing.T) {
@@ -62,7 +67,7 @@ func TestSearchSaysWhenNothingIsAllowed(t *testing.T) {
 func TestSearchSavesVariants(t *testing.T) {
 	dir := t.TempDir()
 	path := write(t, dir, "study.toml", sampleText())
-	s := run(t, dir, quietAndClimbing("--save-as-variants", "2", path)...)
+	s := run(t, dir, briefly("--save-as-variants", "2", path)...)
 	if s.status != statusFine || !strings.Contains(s.err, "saved in") {
 		t.Fatalf("status %d, %s", s.status, s.err)
 	}
@@ -78,7 +83,7 @@ func TestSearchSavesVariants(t *testing.T) {
 			}
 		}
 	}
-	shown := run(t, dir, quietAndClimbing("--format", "csv")...)
+	shown := run(t, dir, briefly("--format", "csv")...)
 	rows, err := csv.NewReader(strings.NewReader(shown.out)).ReadAll()
 	if err != nil {
 		t.Fatal(err)
@@ -128,7 +133,7 @@ func TestSearchDoesNotSaveOverOthers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := run(t, dir, quietAndClimbing("--save-as-variants", "1", path)...)
+	s := run(t, dir, briefly("--save-as-variants", "1", path)...)
 	if s.status != statusCannot || !strings.Contains(s.err, "has it open") {
 		t.Errorf("status %d, %q", s.status, s.err)
 	}
@@ -167,7 +172,7 @@ func TestSearchDoesNotSaveOverWorkLeftBehind(t *testing.T) {
 	if err := session.End(true); err != nil {
 		t.Fatal(err)
 	}
-	s := run(t, dir, quietAndClimbing("--save-as-variants", "1", path)...)
+	s := run(t, dir, briefly("--save-as-variants", "1", path)...)
 	if s.status != statusCannot || !strings.Contains(s.err, "Take it up") {
 		t.Errorf("status %d, %q", s.status, s.err)
 	}

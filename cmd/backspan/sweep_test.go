@@ -58,10 +58,16 @@ func TestSweepRefuses(t *testing.T) {
 	}
 }
 
-// split works a question whole, and in parts that are then merged.
+// split works a question whole, and in parts that are then merged. Its whole
+// answer is worked out twice: to be printed, and as one part, which is then
+// printed in every format.
 func split(t *testing.T, parts []string, args ...string) {
 	t.Helper()
 	dir := t.TempDir()
+	const all = "all.part"
+	if s := run(t, dir, append(args, "--part", "1/1", "--out", all)...); s.status != statusFine || s.out != "" {
+		t.Fatalf("all: status %d, %s%s", s.status, s.out, s.err)
+	}
 	var files []string
 	for _, part := range parts {
 		name := strings.ReplaceAll(part, "/", "of") + ".part"
@@ -70,10 +76,11 @@ func split(t *testing.T, parts []string, args ...string) {
 		}
 		files = append([]string{name}, files...)
 	}
+	printed := run(t, dir, args...)
 	for _, format := range []string{"table", "csv", "json", "markdown"} {
-		whole := run(t, dir, append(args, "--format", format)...)
+		whole := run(t, dir, "merge", "--format", format, all)
 		merged := run(t, dir, append([]string{"merge", "--format", format}, files...)...)
-		if whole.out == "" || merged.out != whole.out || merged.status != whole.status {
+		if whole.out == "" || merged.out != whole.out || merged.status != whole.status || format == "table" && (whole.out != printed.out || whole.status != printed.status) {
 			t.Errorf("%s: status %d and %d\n%s\n%s%s", format, whole.status, merged.status, whole.out, merged.out, merged.err)
 		}
 	}

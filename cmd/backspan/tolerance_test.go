@@ -57,7 +57,7 @@ func TestToleranceSaysWhatNoFailureMeans(t *testing.T) {
 }
 
 func TestToleranceMergedIsTheWhole(t *testing.T) {
-	split(t, []string{"1/3", "2/3", "3/3"}, guarded()...)
+	split(t, []string{"1/3", "2/3", "3/3"}, guarded("--samples", "100")...)
 }
 
 func TestToleranceRefuses(t *testing.T) {

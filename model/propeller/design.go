@@ -95,7 +95,8 @@ func (p *Propeller) working(lift float64) func(radius, reynolds, mach float64) w
 	return func(radius, reynolds, mach float64) worksAt {
 		st := p.stations[len(p.stations)/2]
 		st.delay = 0
-		q := st.at(reynolds, mach)
+		var q polar
+		st.fix(&q, reynolds, mach)
 		most, _ := q.coefficients(q.stall)
 		want := min(lift, mostOfIt*most)
 		low, high := q.zeroLift, q.stall

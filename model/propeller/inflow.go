@@ -24,26 +24,26 @@ const (
 // inflow solves the balance into s. It reports false only when the iteration
 // does not end.
 func (q *balance) inflow(s *settled) bool {
-	free := math.Atan(q.advance)
 	none := min(q.angle-q.polar.zeroLift, steepest)
-	if math.Abs(none-free) < angleTolerance {
-		s.phi, s.element, s.unbalanced = free, q.look(free), false
+	s.unbalanced = false
+	if math.Abs(none-q.free) < angleTolerance {
+		s.element = q.look(q.free)
 		return true
 	}
+	s.start = s.phi
 	if !q.warm {
-		s.phi = q.guess(free, none)
-		s.slope = 0
+		s.start, s.slope = q.guess(none), 0
 	}
-	s.unbalanced = false
-	if none < free {
-		return q.windmilling(none, free, s)
+	if none < q.free {
+		return q.windmilling(none, s)
 	}
-	return q.lifting(free, none, s)
+	return q.lifting(none, s)
 }
 
 // guess solves the balance for small angles and linear lift, where it is a
 // quadratic in φ.
-func (q *balance) guess(free, none float64) float64 {
+func (q *balance) guess(none float64) float64 {
+	free := q.free
 	if none <= free || q.advance > 2 {
 		return (free + none) / 2
 	}
@@ -53,12 +53,12 @@ func (q *balance) guess(free, none float64) float64 {
 	return math.Sqrt(half*half+load*none) - half
 }
 
-func (q *balance) lifting(free, none float64, s *settled) bool {
-	stalled := q.angle - q.polar.stall
+func (q *balance) lifting(none float64, s *settled) bool {
+	free, stalled := q.free, q.angle-q.polar.stall
 	if stalled <= free {
 		return q.solve(bracket{low: free, high: none, rising: true}, s)
 	}
-	if s.phi > stalled && q.solve(bracket{low: stalled, lowUnsure: true, high: none, rising: true}, s) {
+	if s.start > stalled && q.solve(bracket{low: stalled, lowUnsure: true, high: none, rising: true}, s) {
 		return true
 	}
 	if q.look(stalled).residual <= 0 {
@@ -70,11 +70,12 @@ func (q *balance) lifting(free, none float64, s *settled) bool {
 // windmilling solves a blade that the air drives. When even its angle of no
 // lift lies behind the disc while the air comes from ahead, momentum theory
 // may have no answer; the station then works without induction and is marked.
-func (q *balance) windmilling(none, free float64, s *settled) bool {
+func (q *balance) windmilling(none float64, s *settled) bool {
+	free := q.free
 	if none < 0 && q.advance > 0 {
 		s.unbalanced = !q.search(0, free, s)
 		if s.unbalanced {
-			s.phi, s.element = free, q.look(free)
+			s.element = q.look(free)
 		}
 		return true
 	}
@@ -88,7 +89,7 @@ func (q *balance) windmilling(none, free float64, s *settled) bool {
 // solves where it first changes sign; it reports false when it never does. A
 // solution for nearly the same polar saves the walk.
 func (q *balance) search(low, high float64, s *settled) bool {
-	if near := (bracket{low: s.phi - warmWidth, high: s.phi + warmWidth}); q.warm && near.low > low && near.high < high &&
+	if near := (bracket{low: s.start - warmWidth, high: s.start + warmWidth}); q.warm && near.low > low && near.high < high &&
 		q.look(near.low).residual <= 0 && q.look(near.high).residual > 0 {
 		return q.solve(near, s)
 	}
@@ -100,12 +101,12 @@ func (q *balance) search(low, high float64, s *settled) bool {
 		now := q.look(phi).residual
 		if last < before && last <= now && i > 0 {
 			if touched, ok := q.dip(phi, phi+2*step); ok {
-				s.phi = touched
+				s.start = touched
 				return q.solve(bracket{low: touched, high: phi + 2*step}, s)
 			}
 		}
 		if now <= 0 {
-			s.phi = phi + step/2
+			s.start = phi + step/2
 			return q.solve(bracket{low: phi, high: phi + step}, s)
 		}
 		before, last = last, now
@@ -146,14 +147,20 @@ type bracket struct {
 	rising    bool // attached and smooth: a first slope is worth computing
 }
 
-// solve finds the root by the secant method inside the bracket, from s.phi and
-// s.slope, halving the bracket whenever a step would leave it.
+// solve finds the root by the secant method inside the bracket, from s.start and
+// s.slope, halving the bracket whenever a step would leave it. Where the start
+// is the element solved before, only its forces have changed.
 func (q *balance) solve(b bracket, s *settled) bool {
-	phi, slope := s.phi, s.slope
+	phi, slope := s.start, s.slope
 	if !(phi > b.low && phi < b.high) {
 		phi, slope = (b.low+b.high)/2, 0
 	}
-	e := q.look(phi)
+	e := s.element
+	if q.warm && phi == e.phi {
+		q.load(&e)
+	} else {
+		e = q.look(phi)
+	}
 	if slope <= 0 && b.rising {
 		slope = e.loss*(2*math.Abs(e.sin)-q.advance) + q.solidity/4*q.polar.slope
 	}
@@ -192,6 +199,6 @@ func (q *balance) solve(b bracket, s *settled) bool {
 			break
 		}
 	}
-	s.phi, s.element, s.slope = phi, e, slope
+	s.element, s.start, s.slope = e, phi, slope
 	return done
 }

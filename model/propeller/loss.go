@@ -28,9 +28,6 @@ func prandtl(gap, sin float64) float64 {
 // arccos is the angle for 0 ≤ x ≤ 1, to 2e-8 rad. Source: Abramowitz & Stegun,
 // Handbook of Mathematical Functions, 4.4.46.
 func arccos(x float64) float64 {
-	series := -0.0012624911
-	for _, c := range [...]float64{0.0066700901, -0.0170881256, 0.0308918810, -0.0501743046, 0.0889789874, -0.2145988016, 1.5707963050} {
-		series = series*x + c
-	}
+	series := 1.5707963050 + x*(-0.2145988016+x*(0.0889789874+x*(-0.0501743046+x*(0.0308918810+x*(-0.0170881256+x*(0.0066700901+x*-0.0012624911))))))
 	return math.Sqrt(1-x) * series
 }

@@ -47,19 +47,19 @@ func TestMeasuredPolarGivesItsRowsBack(t *testing.T) {
 	table, rows := sectionTable(t), sectionRows()
 	half := len(rows) / 2
 	for i, row := range rows {
-		p := table.at(row[colReynolds], 0, 0)
+		p := table.at(row[colReynolds], 0)
 		cl, cd := p.coefficients(row[colAlpha])
 		alike(t, "lift", cl, row[colLift], 1e-9)
 		alike(t, "drag", cd, row[colDrag], 1e-9)
 		if i < half {
-			q := table.at(4e5, 0, 0)
+			q := table.at(4e5, 0)
 			cl, cd = q.coefficients(row[colAlpha])
 			alike(t, "lift between", cl, (row[colLift]+rows[i+half][colLift])/2, 1e-9)
 			alike(t, "drag between", cd, (row[colDrag]+rows[i+half][colDrag])/2, 1e-9)
 		}
 	}
 	for _, re := range []float64{1e3, 2e5, 3e5, 8e5, 1e8} {
-		p := table.at(re, 0.3, 0)
+		p := table.at(re, 0.3)
 		lift, _ := p.coefficients(p.zeroLift)
 		alike(t, "lift at zero lift", lift, 0, 1e-12)
 	}
@@ -68,14 +68,14 @@ func TestMeasuredPolarGivesItsRowsBack(t *testing.T) {
 // Prandtl and Glauert: the slope grows by 1/√(1−M²), the greatest lift stays.
 func TestMeasuredPolarRisesWithMachNumber(t *testing.T) {
 	table := sectionTable(t)
-	slow, fast := table.at(8e5, 0, 0), table.at(8e5, 0.6, 0)
+	slow, fast := table.at(8e5, 0), table.at(8e5, 0.6)
 	a, _ := slow.coefficients(slow.zeroLift + degrees(5))
 	b, _ := fast.coefficients(fast.zeroLift + degrees(5)*0.8)
 	alike(t, "lift at four fifths of the angle", b, a, 1e-9)
 	a, _ = slow.coefficients(slow.stall)
 	b, _ = fast.coefficients(fast.stall)
 	alike(t, "greatest lift", b, a, 1e-9)
-	wave := table.at(8e5, 0.85, 0)
+	wave := table.at(8e5, 0.85)
 	if _, cd := wave.coefficients(wave.zeroLift + degrees(2)); cd < 0.011 {
 		t.Errorf("no drag of shocks at Mach 0.85: %g", cd)
 	}
@@ -83,7 +83,7 @@ func TestMeasuredPolarRisesWithMachNumber(t *testing.T) {
 
 // Past its rows the section is a flat plate across the wind, and nothing jumps.
 func TestMeasuredPolarGoesAllTheWayRound(t *testing.T) {
-	p := sectionTable(t).at(3e5, 0.4, 0)
+	p := sectionTable(t).at(3e5, 0.4)
 	last, _ := p.coefficients(-math.Pi)
 	for a := -math.Pi; a <= math.Pi; a += degrees(0.05) {
 		cl, cd := p.coefficients(a)
@@ -176,4 +176,14 @@ func BenchmarkAtMeasuredPolar(b *testing.B) {
 	for b.Loop() {
 		p.At(f)
 	}
+}
+
+func (t *polarTable) at(reynolds, mach float64) (p polar) {
+	t.fix(&p, reynolds, mach, 0)
+	return p
+}
+
+func (s *Section) at(reynolds, mach, delay, flatPlate float64) (p polar) {
+	s.fix(&p, reynolds, mach, delay, flatPlate)
+	return p
 }

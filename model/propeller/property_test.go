@@ -105,9 +105,10 @@ func TestQuickRootIsTheAttachedOne(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, f := drawnPropeller(t), drawnFlow(t)
 		st := &p.stations[rapid.IntRange(0, Cells-1).Draw(t, "station")]
-		q := balance{station: st, advance: f.Airspeed / (f.Speed * st.radius), close: fineStep}
+		q := st.facing(&f)
+		q.close = fineStep
 		speed := math.Hypot(f.Speed*st.radius, f.Airspeed)
-		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
+		st.fix(&q.polar, f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		if math.Atan(q.advance) > st.angle-q.polar.lowerStall || f.Airspeed > 0 && st.angle < q.polar.zeroLift {
 			t.Skip("the air drives a blade on its back: outside the model")
 		}
@@ -145,7 +146,7 @@ func TestRootsOfACoarseBladeAreTheAttachedOnes(t *testing.T) {
 	for r := 0.095; r < 0.12; r += 0.0001 {
 		st := o.station(r, 0.01)
 		q := balance{station: &st, close: fineStep}
-		q.polar = st.at(standardDensity*speed*r*st.chord/standardViscosity, speed*r/standardSound)
+		st.fix(&q.polar, standardDensity*speed*r*st.chord/standardViscosity, speed*r/standardSound)
 		var got settled
 		low, high, _ := attached(&q)
 		if !q.inflow(&got) || got.phi < low-1e-6 || got.phi > high+1e-6 {

@@ -62,22 +62,20 @@ type polar struct {
 	table              tabled // of a measured polar; empty for a generic one
 }
 
-// at fixes the section at a Reynolds and a Mach number. delay and flatPlate
-// belong to the station.
-func (s *Section) at(reynolds, mach, delay, flatPlate float64) polar {
+// fix sets p to the section at a Reynolds and a Mach number, in place: a copy
+// would cost as much as the figures. delay and flatPlate belong to the station.
+func (s *Section) fix(p *polar, reynolds, mach, delay, flatPlate float64) {
 	re := math.Log(min(max(reynolds, leastReynolds), greatestReynolds) / 1e6)
 	subsonic := min(mach, greatestMach)
 	shock := max(0, mach-0.75)
-	p := polar{
-		zeroLift: s.ZeroLiftAngle, slope: s.LiftSlope / math.Sqrt(1-subsonic*subsonic),
-		clMax: s.GreatestLift * min(max(1+0.12/math.Ln10*re, 0.55), 1.15), clMin: s.LeastLift,
-		cdLeast:     s.LeastDrag * (math.Exp(s.DragReynolds*re) + 20*shock*shock),
-		clLeastDrag: s.LeastDragLift, dragRise: s.DragRise, separation: s.SeparationDrag,
-		delay: delay, flatPlate: flatPlate,
-	}
+	p.zeroLift, p.slope = s.ZeroLiftAngle, s.LiftSlope/math.Sqrt(1-subsonic*subsonic)
+	p.clMax, p.clMin = s.GreatestLift*min(max(1+0.12/math.Ln10*re, 0.55), 1.15), s.LeastLift
+	p.cdLeast = s.LeastDrag * (math.Exp(s.DragReynolds*re) + 20*shock*shock)
+	p.clLeastDrag, p.dragRise, p.separation = s.LeastDragLift, s.DragRise, s.SeparationDrag
+	p.delay, p.flatPlate = delay, flatPlate
 	p.stall = max(p.zeroLift+p.clMax/p.slope+pastLinear, leastStallAngle)
 	p.lowerStall = min(p.zeroLift+p.clMin/p.slope-pastLinear, -leastStallAngle)
-	return p
+	p.aboveSet, p.belowSet = false, false
 }
 
 // coefficients gives lift and drag at an angle of attack from −180° to 180°.
@@ -133,7 +131,7 @@ func softPast(x float64) float64 {
 	e := math.Exp(softness * x)
 	z := e / (2 + e)
 	y := z * z
-	return 2 * z * (1 + y*(1.0/3+y*(1.0/5+y*(1.0/7+y*(1.0/9+y*(1.0/11+y/13)))))) / softness
+	return 2 / softness * z * (1 + y*(1.0/3+y*(1.0/5+y*(1.0/7+y*(1.0/9+y*(1.0/11+y*(1.0/13)))))))
 }
 
 const delayCap, delayEnd = 30 * math.Pi / 180, 50 * math.Pi / 180

@@ -18,16 +18,18 @@ type station struct {
 	table         *polarTable // in place of the section, where one is given
 }
 
-// at is the station's section at a Reynolds and a Mach number.
-func (st *station) at(reynolds, mach float64) polar {
+// fix sets p to the station's section at a Reynolds and a Mach number.
+func (st *station) fix(p *polar, reynolds, mach float64) {
 	if st.table != nil {
-		return st.table.at(reynolds, mach, st.delay)
+		st.table.fix(p, reynolds, mach, st.delay)
+		return
 	}
-	return st.section.at(reynolds, mach, st.delay, st.flatPlate)
+	st.section.fix(p, reynolds, mach, st.delay, st.flatPlate)
 }
 
 // element is one station looked at under one inflow angle.
 type element struct {
+	phi      float64
 	residual float64
 	sin, cos float64
 	cl, cd   float64
@@ -44,9 +46,16 @@ func (e *element) across() float64 { return e.cl*e.sin + e.cd*e.cos }
 type balance struct {
 	*station
 	advance float64 // λ = V/(Ωr)
+	free    float64 // inflow angle without induction, atan λ
 	polar   polar
 	warm    bool    // a solution for nearly the same polar is at hand
 	close   float64 // step after which one more ends the iteration, rad
+}
+
+// facing is the balance of a station in a flow, its polar still to be set.
+func (st *station) facing(f *Flow) balance {
+	advance := f.Airspeed / (f.Speed * st.radius)
+	return balance{station: st, advance: advance, free: math.Atan(advance), close: roughStep}
 }
 
 // look computes the balance of blade force and momentum at inflow angle phi,
@@ -56,11 +65,17 @@ type balance struct {
 // which has no singularity at V = 0. It is the residual of blade-element
 // momentum theory times 4F sin² φ.
 func (q *balance) look(phi float64) (e element) {
+	e.phi = phi
 	e.sin, e.cos = math.Sincos(phi)
-	e.cl, e.cd = q.polar.coefficients(q.angle - phi)
 	e.loss = lossFactor(q.tipGap, q.hubGap, e.sin)
-	e.residual = e.loss*e.sin*(math.Abs(e.sin)-q.advance*e.cos) - q.solidity/4*(e.along()+q.advance*e.across())
+	q.load(&e)
 	return e
+}
+
+// load puts the section's forces on an element whose inflow is known.
+func (q *balance) load(e *element) {
+	e.cl, e.cd = q.polar.coefficients(q.angle - e.phi)
+	e.residual = e.loss*e.sin*(math.Abs(e.sin)-q.advance*e.cos) - q.solidity/4*(e.along()+q.advance*e.across())
 }
 
 const (
@@ -86,8 +101,8 @@ func (st *station) speed(e *element, spin, airspeed float64) float64 {
 // settled is a solved station.
 type settled struct {
 	element
-	phi      float64
-	slope    float64 // of the residual at phi
+	start    float64 // inflow angle to begin the search at
+	slope    float64 // of the residual there
 	speed    float64 // resultant, m/s
 	resolved bool
 
@@ -112,12 +127,11 @@ const (
 // settle solves the station. ratio is the resultant speed of the neighbour as
 // a multiple of its speed without induction, 1 when there is none.
 func (st *station) settle(f *Flow, ratio float64) settled {
-	spin := f.Speed * st.radius
-	q := balance{station: st, advance: f.Airspeed / spin, close: roughStep}
+	spin, q := f.Speed*st.radius, st.facing(f)
 	speed := ratio * math.Hypot(spin, f.Airspeed)
 	var s settled
 	for range speedPasses {
-		q.polar = st.at(f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
+		st.fix(&q.polar, f.Density*speed*st.chord/f.Viscosity, speed/f.SoundSpeed)
 		s.resolved = q.inflow(&s)
 		s.stall, s.lowerStall = q.polar.stall, q.polar.lowerStall
 		s.speed = st.speed(&s.element, spin, f.Airspeed)

@@ -19,10 +19,10 @@ type tabled struct {
 	wave         float64 // drag of shocks
 }
 
-// at fixes the measured polar; Reynolds numbers outside those given take the
-// nearest. delay belongs to the station.
-func (t *polarTable) at(reynolds, mach, delay float64) polar {
-	var m tabled
+// fix sets p to the measured polar; Reynolds numbers outside those given take
+// the nearest. delay belongs to the station.
+func (t *polarTable) fix(p *polar, reynolds, mach, delay float64) {
+	m := &p.table
 	m.low, m.high, m.share = t.around(math.Log(max(reynolds, 1)))
 	subsonic := min(mach, greatestMach)
 	m.stretch = 1 / math.Sqrt(1-subsonic*subsonic)
@@ -34,15 +34,10 @@ func (t *polarTable) at(reynolds, mach, delay float64) polar {
 	}
 	shock := max(0, mach-0.75)
 	m.wave = 20 * mix(m.low.cdLeast, m.high.cdLeast) * shock * shock
-	p := polar{
-		zeroLift: zero, slope: m.stretch * mix(m.low.slope, m.high.slope),
-		stall: zero + (m.stall-zero)/m.stretch, lowerStall: zero + (m.lower-zero)/m.stretch,
-		delay: delay,
-	}
+	p.zeroLift, p.slope, p.delay = zero, m.stretch*mix(m.low.slope, m.high.slope), delay
+	p.stall, p.lowerStall = zero+(m.stall-zero)/m.stretch, zero+(m.lower-zero)/m.stretch
 	m.above = (math.Pi/2 - m.stall) / (math.Pi/2 - p.stall)
 	m.below = (math.Pi/2 + m.lower) / (math.Pi/2 + p.lowerStall)
-	p.table = m
-	return p
 }
 
 // around gives the curves on either side of a Reynolds number.
