@@ -3,7 +3,6 @@ package main
 import (
 	"flag"
 	"fmt"
-	"math"
 
 	"backspan/model"
 	"backspan/model/explore"
@@ -20,10 +19,11 @@ func (p program) search(args []string) int {
 	fs.Var((*words)(&q.Goals), "goal", "a reading to improve, \"KEY\", \"KEY=less\" or \"KEY=more\"; may be given several times")
 	fs.Var((*words)(&q.AtLeast), "at-least", "a reading and its least value, \"KEY=600 N\"; may be given several times")
 	fs.Var((*words)(&q.AtMost), "at-most", "a reading and its greatest value; may be given several times")
-	fs.IntVar(&q.Population, "population", 60, "designs that live at once; the answer has at most as many from each run")
-	fs.IntVar(&q.Generations, "generations", 49, "how many times they are bred")
-	fs.IntVar(&q.Runs, "runs", 2, "how many times the search begins anew; parts are of runs")
-	fs.Uint64Var(&q.Seed, "seed", 1, "decides the random numbers: the same seed gives the same answer")
+	usual := explore.UsualEffort()
+	fs.IntVar(&q.Population, "population", usual.Population, "designs that live at once; the answer has at most as many from each run")
+	fs.IntVar(&q.Generations, "generations", usual.Generations, "how many times they are bred")
+	fs.IntVar(&q.Runs, "runs", usual.Runs, "how many times the search begins anew; parts are of runs")
+	fs.Uint64Var(&q.Seed, "seed", usual.Seed, "decides the random numbers: the same seed gives the same answer")
 	save := fs.Int("save-as-variants", 0, "add so many of the answer, evenly along it, to the study as variants")
 	if status, done := e.begin(p, fs, args); done {
 		return status
@@ -71,10 +71,10 @@ func searchSheet(study, variant string, q explore.Search, runs []explore.Run) (r
 	}
 	sheet.Title = fmt.Sprintf("%s: best compromises of %d designs, seed %d", variant, tried, q.Effort.Seed)
 	data := searchData{findingData: sheet.Data.(findingData), Tried: tried, Seed: q.Effort.Seed, Allowed: allowed}
-	data.Spread, sheet.Note = spreadOf(q, best)
+	data.Spread, sheet.Note = spreadOf(q, best), q.Note(best, allowed)
 	status := statusFine
 	if !allowed {
-		sheet.Note, data.Spread, status = "No design passed every check and kept to the limits; the nearest to it is shown. Widen what is free, or ease a limit.", nil, statusFails
+		data.Spread, status = nil, statusFails
 	}
 	data.Answer = sheet.Note
 	sheet.Data = data
@@ -97,22 +97,14 @@ type spreadData struct {
 	Most  *float64 `json:"greatest"`
 }
 
-func spreadOf(q explore.Search, best []explore.Candidate) (spread []spreadData, note string) {
-	note = fmt.Sprintf("%d designs, of which none is better in one goal without being worse in another", len(best))
-	if len(best) == 1 {
-		note = "One design is the best in every goal"
-	}
+func spreadOf(q explore.Search, best []explore.Candidate) (spread []spreadData) {
 	for i, g := range q.Goals {
-		least, most := math.Inf(1), math.Inf(-1)
-		for _, c := range best {
-			least, most = math.Min(least, c.Figures[i].Value), math.Max(most, c.Figures[i].Value)
-		}
 		d := spreadData{columnData: columnData{g.Key, g.Label, g.Unit.Symbol}}
 		if len(best) > 0 {
+			least, most := q.Reach(best, i)
 			d.Least, d.Most = value(param.Known(least), g.Unit), value(param.Known(most), g.Unit)
-			note += fmt.Sprintf("; %s %s to %s", g.Label, g.Unit.Number(least), g.Unit.Text(most))
 		}
 		spread = append(spread, d)
 	}
-	return spread, note + ". A search finds good designs and does not prove that there are no better."
+	return spread
 }

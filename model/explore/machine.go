@@ -144,8 +144,15 @@ func (m *machine) set(at []float64) error {
 }
 
 // try evaluates the machine at those values; refused says why there is none.
-// The outcome holds until the next try.
+// The outcome holds until the next try. A fault of the model is one such
+// reason: the work runs in the background of a person's unsaved study.
 func (m *machine) try(at []float64) (o model.Outcome, refused string) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			m.last = model.Outcome{}
+			o, refused = m.last, fmt.Sprintf("the model stopped with: %v", fault)
+		}
+	}()
 	if err := m.set(at); err != nil {
 		return o, err.Error()
 	}

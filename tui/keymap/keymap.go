@@ -16,6 +16,7 @@ type Everywhere struct {
 	Undo, Redo, Save, SaveAs, NewStudy, Quit key.Binding
 	Why, Find, Copy, Weights                 key.Binding
 	History                                  key.Binding
+	Explore                                  key.Binding
 	Suspend                                  key.Binding // also inside an edit
 }
 
@@ -80,6 +81,12 @@ type History struct{ Go, Back key.Binding }
 // Weights works on the page that ranks the variants.
 type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
 
+// Explore works on the page of explorations, on a question and on its answer.
+type Explore struct {
+	Next, Previous, Ask, Set, Left, Right, Remove, Usual, Turn key.Binding
+	Take, NextChart, PreviousChart, Back                       key.Binding
+}
+
 // Find works while something is looked for by a few letters.
 type Find struct{ Up, Down, Go, Leave key.Binding }
 
@@ -109,6 +116,7 @@ type Map struct {
 	Find       Find
 	Weights    Weights
 	History    History
+	Explore    Explore
 	Sheets     Sheets
 	Back       key.Binding
 }
@@ -135,6 +143,7 @@ func Default() Map {
 			NewStudy:        bind("new study", "N", "N"),
 			Quit:            bind("leave", "q", "q", "ctrl+c"),
 			History:         bind("history", "H", "H"),
+			Explore:         bind("explore", "e", "e", "f8"),
 			Suspend:         bind("to the shell and, with fg, back", "ctrl+z", "ctrl+z"),
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),
@@ -203,6 +212,14 @@ func Default() Map {
 			Go: bind("go there", "enter", "enter"), Leave: bind("back", "esc", "esc"),
 		},
 		History: History{Go: bind("go to that state", "enter", "enter"), Back: bind("back", "esc", "esc")},
+		Explore: Explore{
+			Next: bind("next question", "tab", "tab"), Previous: bind("question before", "shift+tab", "shift+tab"),
+			Ask: bind("work it out", "r", "r"), Set: bind("set", "enter", "enter"),
+			Left: bind("field left", "left", "left", "h"), Right: bind("field right", "right", "right", "l"),
+			Remove: bind("take out", "x", "x", "delete"), Usual: bind("usual fields again", "d", "d"), Turn: bind("question or answer", "a", "a"),
+			Take:      bind("take it as a new variant", "enter", "enter"),
+			NextChart: bind("next chart", ")", ")"), PreviousChart: bind("chart before", "(", "("), Back: bind("stop, or back", "esc", "esc"),
+		},
 		Weights: Weights{
 			More: bind("more weight", "right", "right"), Less: bind("less weight", "left", "left"),
 			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),

@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.History, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Explore, e.Weights, e.Undo, e.Redo, e.History, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Suspend, e.Quit}
 }
 
@@ -178,6 +178,33 @@ func (m Map) AtHistory() Place {
 	return Place{Name: "history", Own: []key.Binding{y.Go, y.Back}, Too: append(m.walk(), m.everywhere()...),
 		hints: hints{phrase(y.Go), pair(e.Undo, e.Redo, "undo, redo"), phrase(y.Back), m.variantHint()},
 		kept:  phrases([]key.Binding{e.Save, e.Quit, e.Bench})}
+}
+
+// AtQuestionForm is the fields of an exploration.
+func (m Map) AtQuestionForm() Place {
+	y, e := m.Explore, m.Everywhere
+	return Place{
+		Name: "question of an exploration", Own: []key.Binding{y.Set, y.Ask, y.Next, y.Previous, y.Left, y.Right, y.Remove, y.Usual, y.Turn, y.Back},
+		Too:   append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Set), phrase(y.Ask), arrows + " field", phrase(y.Turn), phrase(y.Remove), phrase(y.Usual), m.variantHint()},
+		kept:  hints{y.Next.Help().Key + " next question", phrase(y.Back), phrase(e.Quit)},
+	}
+}
+
+// AtAnswer is what an exploration found. Only a design can be taken.
+func (m Map) AtAnswer(designs bool) Place {
+	y, e := m.Explore, m.Everywhere
+	p := Place{
+		Name: "answer of an exploration", Own: []key.Binding{y.NextChart, y.PreviousChart, y.Ask, y.Next, y.Previous, y.Turn, e.Copy, y.Back},
+		Too:   append(m.walk(), m.everywhere()...),
+		hints: hints{pair(y.PreviousChart, y.NextChart, "chart"), phrase(e.Copy), phrase(y.Ask), m.variantHint()},
+		kept:  hints{y.Next.Help().Key + " next question", phrase(y.Back), phrase(e.Undo), phrase(e.Quit)},
+	}
+	if designs {
+		p.Own = append([]key.Binding{y.Take}, p.Own...)
+		p.hints = append(hints{phrase(y.Take)}, p.hints...)
+	}
+	return p
 }
 
 // AtFind is something being looked for.
