@@ -41,6 +41,8 @@ func (r *root) underCursor() string {
 		return r.beside.Text()
 	case atTables:
 		return r.tables.Text()
+	case atExplore:
+		return r.explore.Text()
 	case atWhy:
 		return r.why.Text()
 	case atWeights:

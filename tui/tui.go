@@ -20,6 +20,7 @@ import (
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
+	explorepage "backspan/tui/pages/explore"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/history"
 	"backspan/tui/pages/keys"
@@ -105,6 +106,7 @@ const (
 	atFind
 	atWeights
 	atHistory
+	atExplore
 )
 
 // Model is the whole bench as Bubble Tea runs it. Copies share one state.
@@ -135,6 +137,7 @@ type root struct {
 	find    *find.Model
 	weights *weights.Model
 	history *history.Model
+	explore *explorepage.Model
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
@@ -210,6 +213,10 @@ func (r *root) lay(d *desk.Desk) {
 	r.tables = tables.New(r.th, r.keys, d)
 	r.drawing = drawing.New(r.th, r.keys, d)
 	r.curves = curves.New(r.th, r.keys, d)
+	if r.explore != nil {
+		r.explore.Stop()
+	}
+	r.explore = explorepage.New(r.th, r.keys, d)
 	r.page = atBench
 	r.refresh()
 }
@@ -231,6 +238,8 @@ func (r *root) refresh() {
 		r.drawing.Refresh()
 	case atCurves:
 		r.curves.Refresh()
+	case atExplore:
+		r.explore.Refresh()
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"backspan/tui/pages/bench"
 	"backspan/tui/pages/curves"
 	"backspan/tui/pages/drawing"
+	explorepage "backspan/tui/pages/explore"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/history"
 	"backspan/tui/pages/keys"
@@ -30,8 +31,12 @@ func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	return m, cmd
 }
 
-// alsoWork adds what the page in sight wants worked in the background.
+// alsoWork adds what the page in sight wants worked in the background, and what
+// an exploration tells, wherever the person is.
 func (r *root) alsoWork(cmd tea.Cmd) tea.Cmd {
+	if told := r.explore.Next(); told != nil {
+		cmd = tea.Batch(cmd, r.shielded(told))
+	}
 	if r.page != atCurves {
 		return cmd
 	}
@@ -67,6 +72,10 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 		return r.saved(msg)
 	case curves.DoneMsg:
 		r.curves.Take(msg)
+	case explorepage.ToldMsg:
+		if answered, inSight := r.explore.Take(msg); answered != "" && !(inSight && r.page == atExplore) {
+			r.say("\"" + answered + "\" is answered; " + r.keys.Everywhere.Explore.Help().Key + " leads there")
+		}
 	}
 	return nil
 }
@@ -109,12 +118,16 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 		return r.answer(*r.asked(), msg)
 	case busy && msg.String() == "ctrl+c":
 		return r.leave()
+	case r.page == atExplore && r.explore.Busy() && msg.String() == "ctrl+c":
+		return r.leave()
+	case r.page == atExplore && r.explore.Busy() && msg.String() == "ctrl+s":
+		return r.save()
 	case busy && msg.String() == "ctrl+s":
 		if !r.edit(func() tea.Msg { r.bench.Accept(); return nil }, nil) || r.bench.Busy() {
 			return nil
 		}
 		return r.save()
-	case busy, r.page == atFind && msg.String() != "ctrl+c":
+	case busy, r.page == atExplore && r.explore.Busy(), r.page == atFind && msg.String() != "ctrl+c":
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -164,6 +177,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atDrawing), true
 	case key.Matches(msg, e.Curves):
 		return r.goTo(atCurves), true
+	case key.Matches(msg, e.Explore):
+		return r.goTo(atExplore), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -245,6 +260,8 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		out = r.drawing.Update(msg)
 	case atCurves:
 		out = r.curves.Update(msg)
+	case atExplore:
+		r.edit(func() tea.Msg { return r.explore.Update(msg) }, &out)
 	case atStudies:
 		out = r.studies.Update(msg)
 	case atKeys:
@@ -282,8 +299,10 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, explorepage.BackMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, studies.BackMsg:
 		return r.goTo(atBench)
+	case explorepage.SayMsg:
+		r.say(out.Text)
 	case keys.BackMsg:
 		r.page = r.from
 		r.refresh()
@@ -309,6 +328,8 @@ func (r *root) place() keymap.Place {
 		return r.drawing.Place()
 	case atCurves:
 		return r.curves.Place()
+	case atExplore:
+		return r.explore.Place()
 	case atStudies:
 		return r.studies.Place()
 	case atKeys:

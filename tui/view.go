@@ -34,6 +34,8 @@ func (r *root) arrange() {
 		r.drawing.Size(r.w, h)
 	case atCurves:
 		r.curves.Size(r.w, h)
+	case atExplore:
+		r.explore.Size(r.w, h)
 	case atStudies:
 		r.studies.Size(r.w, h)
 	case atKeys:
@@ -94,6 +96,8 @@ func (r *root) inSight() []string {
 		return r.drawing.View()
 	case atCurves:
 		return r.curves.View()
+	case atExplore:
+		return r.explore.View()
 	case atStudies:
 		return r.studies.View()
 	case atKeys:

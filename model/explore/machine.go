@@ -21,7 +21,7 @@ type Base struct {
 // NewBase takes copies, so that the study may change afterwards.
 func NewBase(s *model.Study, v *model.Variant) Base {
 	m := newMachine(s, v)
-	return Base{study: m.study, variant: m.variant, outcome: model.Evaluate(m.study, m.variant), sections: m.sections()}
+	return Base{study: m.study, variant: m.variant, outcome: evaluated(m.study, m.variant), sections: m.sections()}
 }
 
 // Name is the variant's.

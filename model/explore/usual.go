@@ -28,9 +28,10 @@ func (b Base) UsualPath() string {
 }
 
 // UsualFree are the parameters that a search may set unless told otherwise:
-// what makes the ratio, the pitch, and what makes the drive as wide as it is.
+// the propeller's size, what makes the ratio, and what makes the drive as wide
+// as it is.
 func (b Base) UsualFree() []string {
-	paths := []string{"propeller.pitch"}
+	paths := []string{"propeller.pitch", "propeller.diameter"}
 	if p := b.UsualPath(); p != paths[0] {
 		paths = append(paths, p)
 	}
@@ -43,16 +44,12 @@ func (b Base) UsualFree() []string {
 		return append(paths, "drive.gear.face_width")
 	case drive.Direct:
 	}
-	return append(paths, "propeller.diameter")
+	return paths
 }
 
-// UsualGoals are the keys of what a search improves unless told otherwise.
-func (b Base) UsualGoals() []string {
-	if b.variant.Drive.Kind == drive.Direct {
-		return []string{"propeller.static_thrust", "carry.equivalent_mass"}
-	}
-	return []string{"propeller.static_thrust", "stack.depth"}
-}
+// UsualGoals are the keys of what a search improves unless told otherwise: more
+// lift for less felt weight.
+func UsualGoals() []string { return []string{"propeller.static_thrust", "carry.equivalent_mass"} }
 
 // UsualSpread is a doubt that a builder has anyway.
 type UsualSpread struct {

@@ -217,7 +217,7 @@ func Default() Map {
 			Ask: bind("work it out", "r", "r"), Set: bind("set", "enter", "enter"),
 			Left: bind("field left", "left", "left", "h"), Right: bind("field right", "right", "right", "l"),
 			Remove: bind("take out", "x", "x", "delete"), Usual: bind("usual fields again", "d", "d"), Turn: bind("question or answer", "a", "a"),
-			Take:      bind("take it as a new variant", "enter", "enter"),
+			Take:      bind("take as a variant", "enter", "enter"),
 			NextChart: bind("next chart", ")", ")"), PreviousChart: bind("chart before", "(", "("), Back: bind("stop, or back", "esc", "esc"),
 		},
 		Weights: Weights{

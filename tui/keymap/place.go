@@ -191,11 +191,18 @@ func (m Map) AtQuestionForm() Place {
 	}
 }
 
+// AtChooser is what a field of a question is about being chosen.
+func (m Map) AtChooser() Place {
+	f := m.Find
+	own := []key.Binding{m.Picker.Accept, m.Picker.Leave, f.Down, f.Up}
+	return Place{Name: "choosing by letters", Own: own, hints: append(hints{"letters of its name"}, phrases(own)...)}
+}
+
 // AtAnswer is what an exploration found. Only a design can be taken.
 func (m Map) AtAnswer(designs bool) Place {
 	y, e := m.Explore, m.Everywhere
 	p := Place{
-		Name: "answer of an exploration", Own: []key.Binding{y.NextChart, y.PreviousChart, y.Ask, y.Next, y.Previous, y.Turn, e.Copy, y.Back},
+		Name: "answer of an exploration", Own: []key.Binding{y.NextChart, y.PreviousChart, y.Ask, y.Next, y.Previous, y.Turn, y.Back},
 		Too:   append(m.walk(), m.everywhere()...),
 		hints: hints{pair(y.PreviousChart, y.NextChart, "chart"), phrase(e.Copy), phrase(y.Ask), m.variantHint()},
 		kept:  hints{y.Next.Help().Key + " next question", phrase(y.Back), phrase(e.Undo), phrase(e.Quit)},

@@ -35,17 +35,19 @@ type Model struct {
 	th   *theme.Theme
 	keys keymap.Find
 
-	of    string // what the items are, for the line below the letters
-	line  line.Model
-	items []Item
-	found []int // into the items
-	roll  roll.Model
-	w, h  int
+	browse bool   // all is listed while no letters are typed
+	of     string // what the items are, for the line below the letters
+	line   line.Model
+	items  []Item
+	found  []int // into the items
+	roll   roll.Model
+	w, h   int
 }
 
-// New begins to look among items; of says what they are.
-func New(t *theme.Theme, k keymap.Find, of string, items []Item) Model {
-	m := Model{th: t, keys: k, of: of, items: items, line: line.New("", line.Blank)}
+// New begins to look among items; of says what they are. With browse all are
+// listed while no letters are typed.
+func New(t *theme.Theme, k keymap.Find, of string, items []Item, browse bool) Model {
+	m := Model{browse: browse, th: t, keys: k, of: of, items: items, line: line.New("", line.Blank)}
 	m.look()
 	return m
 }
@@ -69,8 +71,9 @@ func (m *Model) look() {
 	worths := make([]int, len(m.items))
 	best := 0
 	m.found = nil
+	all := m.browse && strings.TrimSpace(query) == ""
 	for i, it := range m.items {
-		if worths[i] = worth(query, it.Label, it.Key+" "+it.Part); worths[i] > 0 {
+		if worths[i] = worth(query, it.Label, it.Key+" "+it.Part); worths[i] > 0 || all {
 			m.found = append(m.found, i)
 			best = max(best, worths[i])
 		}
@@ -79,6 +82,9 @@ func (m *Model) look() {
 		m.found = slices.DeleteFunc(m.found, func(i int) bool { return worths[i] < elsewhere })
 	}
 	slices.SortStableFunc(m.found, func(a, b int) int {
+		if all {
+			return a - b
+		}
 		if d := worths[b] - worths[a]; d != 0 {
 			return d
 		}

@@ -46,7 +46,7 @@ func (m *Model) Begin() {
 	m.settings("set", m.desk.Selected)
 	m.settings("set for all", desk.Shared)
 	m.figures()
-	m.finder = finder.New(m.th, m.keys.Find, "a value to set, a reading or a check", m.items)
+	m.finder = finder.New(m.th, m.keys.Find, "a value to set, a reading or a check", m.items, false)
 	m.Size(m.w, m.h)
 }
 
