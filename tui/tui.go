@@ -138,6 +138,7 @@ type root struct {
 	weights *weights.Model
 	history *history.Model
 	explore *explorepage.Model
+	effort  explorepage.Effort
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
@@ -172,7 +173,7 @@ func New(o Options) Model {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
 	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
-		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
+		look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell, effort: explorepage.Usual()}
 	r.studies = studies.New(r.th, r.keys)
 	r.help = keys.New(r.th, r.keys)
 	s := o.Study
@@ -216,7 +217,7 @@ func (r *root) lay(d *desk.Desk) {
 	if r.explore != nil {
 		r.explore.Stop()
 	}
-	r.explore = explorepage.New(r.th, r.keys, d)
+	r.explore = explorepage.New(r.th, r.keys, d, r.effort)
 	r.page = atBench
 	r.refresh()
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"backspan/model/explore"
 	"backspan/tui/components/chart"
 	"backspan/tui/raster"
 	"backspan/tui/theme"
@@ -16,12 +17,14 @@ func (m *Model) designsView(a *answer, w, h int) []string {
 	d := a.designs
 	a.roll.Set(len(d.rows), nil)
 	var lines []string
-	heads, columns := m.columns(d, w)
+	heads, columns := m.columns(a, w)
 	full := m.inFull(a, columns, w, min(max(h/6, 2), 5))
 	if len(d.plots) > 0 {
 		lines = m.chart(a, w, (h-len(full))*6/11)
 	}
-	lines = append(lines, heads...)
+	if len(d.rows) > 0 {
+		lines = append(lines, heads...)
+	}
 	a.roll.Height(max(h-len(lines)-len(full), 0))
 	from, to := a.roll.Window()
 	for i := from; i < to; i++ {
@@ -33,20 +36,26 @@ func (m *Model) designsView(a *answer, w, h int) []string {
 	return append(lines, full...)
 }
 
-const leastVerdict = 12
+// verdictRoom is the least that the verdicts get.
+func (d *designs) verdictRoom() int {
+	if slices.ContainsFunc(d.rows, func(f explore.Finding) bool { return !f.Sound() }) || d.remarks != nil {
+		return 24
+	}
+	return 8
+}
 
 // column is one of the table: which of a design's figures, and how wide.
 type column struct{ of, wide int }
 
 // columns are as many as there is room for, with their heads in two lines.
-func (m *Model) columns(d *designs, w int) (heads []string, cs []column) {
-	used := 2
+func (m *Model) columns(a *answer, w int) (heads []string, cs []column) {
+	d, used := a.designs, 2
 	var two [2]string
 	labels, wide := d.heads(), m.widths(d)
-	for _, of := range d.order() {
+	for _, of := range d.order(a.chart) {
 		head := m.th.Clean(labels[of])
 		c := max(wide[of], min((theme.Width(head)+1)/2, 11)) + 2
-		if used+c+leastVerdict > w {
+		if used+c+d.verdictRoom() > w {
 			break
 		}
 		used += c
@@ -77,12 +86,20 @@ func (m *Model) widths(d *designs) []int {
 	return wide
 }
 
+// mark is before a row: where the keys go there, and where they do not.
+func (m *Model) mark(here, focus bool) string {
+	switch {
+	case here && focus:
+		return m.th.Marks.Here + " "
+	case here:
+		return m.th.Marks.Outside + " "
+	}
+	return "  "
+}
+
 func (m *Model) designRow(a *answer, cs []column, i, w int) string {
 	d, here := a.designs, i == a.roll.Cursor
-	mark, ink := "  ", theme.Ink{}
-	if here {
-		mark = m.th.Marks.Here + " "
-	}
+	mark, ink := m.mark(here, m.reading), theme.Ink{}
 	cells := d.cells(d.rows[i])
 	segs := []theme.Segment{{Ink: m.th.Accent, Text: mark}}
 	used := 2
@@ -108,7 +125,7 @@ func (m *Model) inFull(a *answer, cs []column, w, h int) []string {
 	heads, cells := d.heads(), d.cells(d.rows[a.roll.Cursor])
 	words := []string{d.verdict(a.roll.Cursor)}
 	for _, shown := range []bool{false, true} {
-		for _, of := range d.order() {
+		for _, of := range d.order(a.chart) {
 			if shown == slices.ContainsFunc(cs, func(c column) bool { return c.of == of }) {
 				words = append(words, heads[of]+" "+cells[of])
 			}
@@ -160,7 +177,10 @@ func (m *Model) chart(a *answer, w, h int) []string {
 		k := m.keys.Explore
 		name += "  (" + k.PreviousChart.Help().Key + " " + k.NextChart.Help().Key + " for others)"
 	}
-	return append([]string{m.th.Strong.Paint(m.th.Cut(m.th.Clean(name), w/2)) + m.th.Quiet.Paint(m.th.Cut("  "+m.th.Clean(m.legend(p)), w-min(theme.Width(m.th.Clean(name)), w/2)))}, c.View()...)
+	legend := m.th.Clean(m.legend(p))
+	const leastName = 20
+	name = m.th.Cut(m.th.Clean(name), max(w-theme.Width(legend)-2, leastName))
+	return append([]string{m.th.Strong.Paint(name) + m.th.Quiet.Paint(m.th.Cut("  "+legend, w-theme.Width(name)))}, c.View()...)
 }
 
 func (m *Model) rowAt(a *answer, p plot) (float64, bool) {

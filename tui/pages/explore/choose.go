@@ -22,7 +22,7 @@ func (m *Model) offer() {
 	m.offerParameters("variant", m.desk.Selected, from, put)
 	m.offerParameters("all variants", desk.Shared, from, put)
 	if from == figures || from == quantities {
-		m.offerReadings(put)
+		m.offerReadings(from, put)
 	}
 	f.finder = finder.New(m.th, m.keys.Find, from.words(), items, true)
 }
@@ -52,9 +52,9 @@ func (m *Model) offerParameters(kind string, variant int, from source, put func(
 // the variants.
 func blank(p param.Param) bool { return p.Kind == param.KindChoice && len(p.Options) == 0 }
 
-func (m *Model) offerReadings(put func(finder.Item)) {
+func (m *Model) offerReadings(from source, put func(finder.Item)) {
 	for _, r := range m.desk.Outcome().Readings {
-		if !r.Absent {
+		if !r.Absent && (from == figures || r.Known()) {
 			put(finder.Item{Kind: "reading", Label: r.Label, Part: readings.Part(r.Key), Key: r.Key, Value: figure.Text(r, m.desk.Study().Currency)})
 		}
 	}

@@ -2,6 +2,7 @@ package explore
 
 import (
 	"context"
+	"slices"
 	"strconv"
 
 	"backspan/model"
@@ -123,8 +124,9 @@ func slotText(s param.Slot, u unit.Unit) string {
 	return u.Text(s.Value)
 }
 
-// order is that of the columns in sight: what was asked for first.
-func (d *designs) order() []int {
+// order is that of the columns in sight: of a search the goals first, else the
+// parameters and then the reading that is charted.
+func (d *designs) order(chart int) []int {
 	n := len(d.dials) + len(d.readings)
 	order := make([]int, n)
 	for i := range order {
@@ -132,6 +134,9 @@ func (d *designs) order() []int {
 		if d.readingsFirst {
 			order[i] = (i + len(d.dials)) % n
 		}
+	}
+	if charted := len(d.dials) + chart; !d.readingsFirst && charted < n {
+		order = slices.Insert(slices.Delete(order, charted, charted+1), len(d.dials), charted)
 	}
 	return order
 }

@@ -48,17 +48,17 @@ type Model struct {
 	keys keymap.Map
 	desk *desk.Desk
 
-	at       question
-	forms    [questions]form
-	answers  [questions]*answer
-	stopped  [questions]string // how far work came that was stopped
-	reading  bool              // the answer takes the keys, not the fields
-	job      *job              // nil when nothing is worked
-	known    explore.Base      // the machine in hand
-	knownOf  machine
-	suggests string // the machine whose usual fields the forms were filled with
-	w, h     int
-	lines    []string
+	effort  Effort
+	at      question
+	forms   [questions]form
+	answers [questions]*answer
+	stopped [questions]string // how far work came that was stopped
+	reading bool              // the answer takes the keys, not the fields
+	job     *job              // nil when nothing is worked
+	known   explore.Base      // the machine in hand
+	knownOf machine
+	w, h    int
+	lines   []string
 }
 
 // machine is the variant in hand in one state of the study.
@@ -67,9 +67,18 @@ type machine struct {
 	variant int
 }
 
+// Effort is how long a question is worked unless its fields say otherwise.
+type Effort struct {
+	explore.Effort     // of a search
+	Samples        int // of a tolerance run
+}
+
+// Usual is the effort that the commands take too.
+func Usual() Effort { return Effort{explore.UsualEffort(), explore.UsualSamples} }
+
 // New makes the page.
-func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
-	return &Model{th: t, keys: k, desk: d}
+func New(t *theme.Theme, k keymap.Map, d *desk.Desk, e Effort) *Model {
+	return &Model{th: t, keys: k, desk: d, effort: e}
 }
 
 // Refresh takes over what changed on the desk. Fields that nobody has touched

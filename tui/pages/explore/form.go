@@ -105,7 +105,7 @@ func (m *Model) rest(msg tea.KeyMsg) tea.Msg {
 		return m.remove()
 	case key.Matches(msg, k.Usual):
 		f.edited, f.asked = false, false
-		f.set(m.at, usualFields(m.base(), m.at))
+		f.set(m.at, m.usualFields(m.at))
 	case f.onText() && beginsValue(msg):
 		m.begin()
 		f.line = f.line.Update(msg)

@@ -33,10 +33,7 @@ func (m *Model) fields(w, h int) []string {
 func (m *Model) spotRow(i, w int) string {
 	f, s := m.form(), m.form().spots[i]
 	here := i == f.roll.Cursor && !m.reading
-	mark := "  "
-	if i == f.roll.Cursor {
-		mark = m.th.Marks.Here + " "
-	}
+	mark := m.mark(i == f.roll.Cursor, !m.reading)
 	if s.asks {
 		text := "work it out (" + m.keys.Explore.Ask.Help().Key + ", from anywhere on this page)"
 		return m.th.Row(here, theme.Segment{Ink: m.th.Accent, Text: mark}, theme.Segment{Ink: m.th.Strong, Text: m.th.Fit(text, w-2)})

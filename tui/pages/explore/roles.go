@@ -62,7 +62,7 @@ var traits = [...]trait{
 	goal:   {"goal", figures, true, 12, "one more reading to improve", "less or more"},
 	least:  {"at least", figures, true, 20, "a reading that must not be less", "the limit, with or without a unit"},
 	most:   {"at most", figures, true, 20, "a reading that must not be more", "the limit, with or without a unit"},
-	doubt: {"spread", quantities, true, 60, "one more doubt, in a parameter or in the method of a reading",
+	doubt: {"spread", quantities, true, 60, "one more doubt, of a parameter or a method",
 		"±0.05 mm, ±2 %, sd 0.02 mm or 54.9..55.2 mm, with triangular or normal behind it; even unless said"},
 	population:  {"population", nothing, true, 1, "", "designs that live at once"},
 	generations: {"generations", nothing, true, 1, "", "how many times they are bred"},
@@ -146,7 +146,7 @@ func usual(b explore.Base, r role, key string) field {
 			f.text = d.UsualRange()
 		}
 	case doubt:
-		f.text = "±2 %"
+		f.text = usualDoubt(b, key)
 	case goal:
 		f.text = "more"
 		if of, err := b.Reading(key); err == nil && of.Better == reading.Lower {
@@ -161,6 +161,20 @@ func usual(b explore.Base, r role, key string) field {
 	return f
 }
 
+// usualDoubt is a share of the value; where there is no share of it, a part of
+// the usual range, and where there is no value, that range.
+func usualDoubt(b explore.Base, key string) string {
+	const part = 0.02
+	d, err := b.Dial(key)
+	switch {
+	case err != nil || d.Now < 0 || d.Now > 0:
+		return "±2 %"
+	case d.Now == 0:
+		return "±" + d.Text(part*(d.Usual[1]-d.Usual[0]))
+	}
+	return d.UsualRange() // Now is not a number
+}
+
 // label names the subject of a field.
 func (f field) label(b explore.Base) string {
 	if traits[f.role].from != figures {
@@ -168,10 +182,14 @@ func (f field) label(b explore.Base) string {
 			return d.Label
 		}
 	}
-	if r, err := b.Reading(f.key); err == nil {
-		return r.Label
+	r, err := b.Reading(f.key)
+	switch {
+	case err != nil:
+		return f.key
+	case f.role == doubt:
+		return r.Label + ", method"
 	}
-	return f.key
+	return r.Label
 }
 
 // facts is what is known of the subject of a field.

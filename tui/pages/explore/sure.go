@@ -8,14 +8,16 @@ import (
 	"backspan/model/explore"
 	"backspan/model/reading"
 	"backspan/tui/components/roll"
+	"backspan/tui/theme"
 )
 
 // sure is the answer of a tolerance run: readings, what moves the one that was
 // last under the cursor, and checks, one row each.
 type sure struct {
 	explore.Result
-	reading int // the one that is charted
-	rows    []sureRow
+	reading   int // the one that is charted
+	rows      []sureRow
+	oddsWidth int // of the longest odds
 }
 
 // sureRow is a heading, a reading, a doubt that moves a reading, or a check.
@@ -39,6 +41,9 @@ func sureAnswer(ctx context.Context, q explore.Tolerance, step func()) (*answer,
 	s := &sure{Result: q.Summary(samples)}
 	s.reading = max(slices.IndexFunc(s.Distributions, func(d explore.Distribution) bool { return d.Bars != nil }), 0)
 	s.lay()
+	for _, j := range s.Judged {
+		s.oddsWidth = max(s.oddsWidth, theme.Width(s.odds(j)))
+	}
 	a := &answer{sure: s, note: s.Note()}
 	a.roll.Set(len(s.rows), s.titled)
 	a.roll.To(1 + s.reading) // behind their heading
@@ -123,11 +128,12 @@ func (s *sure) odds(j explore.Judged) string {
 	return text
 }
 
-// mover says what a doubt is and its part of the variance.
+// mover says what a doubt is, its part of the variance, and what more of it does
+// to the reading.
 func mover(c explore.Contribution) (label, share, way string) {
-	way = "more of it, less of the reading"
+	way = "lowers it"
 	if c.Rises {
-		way = "more of it, more of the reading"
+		way = "raises it"
 	}
 	if c.Share < 0.005 { // shown as 0
 		way = ""

@@ -55,11 +55,7 @@ func (m *Model) histogram(s *sure, w, h int) []string {
 func (m *Model) sureRow(a *answer, i, w int) string {
 	s := a.sure
 	row, here := s.rows[i], i == a.roll.Cursor
-	mark := "  "
-	if here {
-		mark = m.th.Marks.Here + " "
-	}
-	segs := []theme.Segment{{Ink: m.th.Accent, Text: mark}}
+	segs := []theme.Segment{{Ink: m.th.Accent, Text: m.mark(here, m.reading)}}
 	switch {
 	case row.heading != "":
 		return m.sureHeading(row, i, w)
@@ -104,7 +100,7 @@ func (m *Model) moverCells(c explore.Contribution, w int) []theme.Segment {
 	label, part, way := mover(c)
 	tail := c.Spread.Text()
 	if way != "" {
-		tail += "; " + way
+		tail = way + "; " + tail
 	}
 	name := (w - share - bar) * 2 / 5
 	return []theme.Segment{{Text: m.th.Label(m.th.Clean(label), name)}, {Text: m.th.Right(part, share) + " "},
@@ -122,8 +118,10 @@ func (m *Model) bar(share float64, w int) string {
 }
 
 func (m *Model) oddsCells(s *sure, j explore.Judged, w int) []theme.Segment {
-	name := w * 2 / 5
-	ink := theme.Ink{}
+	name, ink := w*2/5, theme.Ink{}
+	if spare := w - 2 - s.oddsWidth; spare > name {
+		name = spare
+	}
 	switch {
 	case j.Fails > 0:
 		ink = m.th.Fails

@@ -10,13 +10,12 @@ import (
 // machine in hand: when the subjects are others than before, or while the
 // question was never asked.
 func (m *Model) suggest() {
-	b := m.base()
 	for q := range questions {
 		f := &m.forms[q]
 		if f.edited || f.state != resting {
 			continue
 		}
-		fields := usualFields(b, q)
+		fields := m.usualFields(q)
 		if f.asked && sameSubjects(f.fields, fields) {
 			continue
 		}
@@ -39,7 +38,8 @@ func sameSubjects(a, b []field) bool {
 // aim is by how much the usual target is more than what is there: 2 %.
 const aim = 1.02
 
-func usualFields(b explore.Base, q question) []field {
+func (m *Model) usualFields(q question) []field {
+	b := m.base()
 	switch q {
 	case whatIf:
 		return append([]field{usual(b, over, b.UsualPath())}, shown(b)...)
@@ -50,9 +50,9 @@ func usualFields(b explore.Base, q question) []field {
 		}
 		return []field{usual(b, change, "propeller.pitch"), to}
 	case compromises:
-		return searchFields(b)
+		return searchFields(b, m.effort)
 	default:
-		return sureFields(b)
+		return sureFields(b, m.effort)
 	}
 }
 
@@ -63,22 +63,21 @@ func shown(b explore.Base) (fs []field) {
 	return fs
 }
 
-func searchFields(b explore.Base) (fs []field) {
+func searchFields(b explore.Base, e Effort) (fs []field) {
 	for _, path := range b.UsualFree() {
 		fs = append(fs, usual(b, free, path))
 	}
 	for _, key := range explore.UsualGoals() {
 		fs = append(fs, usual(b, goal, key))
 	}
-	e := explore.UsualEffort()
 	return append(fs, counted(population, e.Population), counted(generations, e.Generations), counted(runs, e.Runs), counted(seed, int(e.Seed)))
 }
 
-func sureFields(b explore.Base) (fs []field) {
+func sureFields(b explore.Base, e Effort) (fs []field) {
 	for _, u := range b.UsualSpreads() {
 		fs = append(fs, field{role: doubt, key: u.Key, text: u.Spread, origin: u.Origin})
 	}
-	return append(append(fs, shown(b)...), counted(samples, explore.UsualSamples), counted(seed, int(explore.UsualEffort().Seed)))
+	return append(append(fs, shown(b)...), counted(samples, e.Samples), counted(seed, int(e.Seed)))
 }
 
 func counted(r role, n int) field { return field{role: r, text: strconv.Itoa(n)} }

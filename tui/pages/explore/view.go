@@ -62,7 +62,7 @@ func (m *Model) found(w, h int) []string {
 	if a == nil {
 		return m.unanswered(w)
 	}
-	lines := m.status(a, w, max(h/6, 2))
+	lines := m.status(a, w, max(h/6, 3))
 	if a.fault != "" {
 		return lines
 	}
@@ -88,7 +88,7 @@ func (m *Model) unanswered(w int) []string {
 func (m *Model) status(a *answer, w, most int) []string {
 	lead := a.standing(m.desk)
 	if m.stopped[m.at] != "" {
-		lead += "; asked again it was " + m.stopped[m.at]
+		lead += ". Asked again, but " + m.stopped[m.at]
 	}
 	var lines []string
 	text := a.note
