@@ -110,12 +110,12 @@ func TestADesignTakenIsAVariant(t *testing.T) {
 func TestExplorationsAreWorkedInTheBackground(t *testing.T) {
 	m := begin(onSample(), 80, 24)
 	m, work := background(m, "e", "tab", "tab", "r")
-	has(t, m, "working, 0 % of 6000 designs; esc stops it")
+	has(t, m, "working, 0 % of 1000 designs; esc stops it")
 	if work == nil {
 		t.Fatal("nothing is worked")
 	}
 	m, _ = background(m, "b", "down", "right", "e")
-	has(t, m, "working", "of 6000 designs")
+	has(t, m, "working", "of 1000 designs")
 	m, _ = background(m, "esc")
 	has(t, m, "stopped after")
 	lacks(t, m, "working")

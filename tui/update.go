@@ -73,7 +73,7 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 	case curves.DoneMsg:
 		r.curves.Take(msg)
 	case explorepage.ToldMsg:
-		if answered, inSight := r.explore.Take(msg); answered != "" && !(inSight && r.page == atExplore) {
+		if answered, inSight := r.explore.Take(msg); answered != "" && (!inSight || r.page != atExplore) {
 			r.say("\"" + answered + "\" is answered; " + r.keys.Everywhere.Explore.Help().Key + " leads there")
 		}
 	}

@@ -19,11 +19,10 @@ func (p program) search(args []string) int {
 	fs.Var((*words)(&q.Goals), "goal", "a reading to improve, \"KEY\", \"KEY=less\" or \"KEY=more\"; may be given several times")
 	fs.Var((*words)(&q.AtLeast), "at-least", "a reading and its least value, \"KEY=600 N\"; may be given several times")
 	fs.Var((*words)(&q.AtMost), "at-most", "a reading and its greatest value; may be given several times")
-	usual := explore.UsualEffort()
-	fs.IntVar(&q.Population, "population", usual.Population, "designs that live at once; the answer has at most as many from each run")
-	fs.IntVar(&q.Generations, "generations", usual.Generations, "how many times they are bred")
-	fs.IntVar(&q.Runs, "runs", usual.Runs, "how many times the search begins anew; parts are of runs")
-	fs.Uint64Var(&q.Seed, "seed", usual.Seed, "decides the random numbers: the same seed gives the same answer")
+	fs.IntVar(&q.Population, "population", 60, "designs that live at once; the answer has at most as many from each run")
+	fs.IntVar(&q.Generations, "generations", 49, "how many times they are bred")
+	fs.IntVar(&q.Runs, "runs", 2, "how many times the search begins anew; parts are of runs")
+	fs.Uint64Var(&q.Seed, "seed", 1, "decides the random numbers: the same seed gives the same answer")
 	save := fs.Int("save-as-variants", 0, "add so many of the answer, evenly along it, to the study as variants")
 	if status, done := e.begin(p, fs, args); done {
 		return status

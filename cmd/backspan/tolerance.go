@@ -20,7 +20,7 @@ func (p program) tolerance(args []string) int {
 	var q toleranceQuestion
 	fs.Var((*words)(&q.Spreads), "spread", "a parameter and its doubt, \"KEY=±0.05 mm\", \"KEY=±2 %\", \"KEY=sd 0.02 mm\" or \"KEY=54.9..55.2 mm\", even unless triangular or normal stands behind it (± of normal holds 95 %); the key of a reading spreads that reading alone, for the doubt in its method; may be given several times")
 	fs.Var((*words)(&q.Readings), "reading", "the key of a reading to show; may be given several times")
-	fs.IntVar(&q.Samples, "samples", explore.UsualSamples, "how many machines are drawn")
+	fs.IntVar(&q.Samples, "samples", 10_000, "how many machines are drawn")
 	fs.Uint64Var(&q.Seed, "seed", 1, "decides the random numbers: the same seed gives the same answer")
 	if status, done := e.begin(p, fs, args); done {
 		return status

@@ -44,7 +44,7 @@ func (b Base) found(dials []Dial, at []float64, how string) (model.Variant, erro
 	if err != nil {
 		return v, err
 	}
-	v.Name = b.Name() + " found"
+	v.Name = strings.TrimSuffix(b.Name(), " found") + " found"
 	v.Notes = strings.TrimSpace(v.Notes + " " + how)
 	return v, nil
 }

@@ -10,13 +10,6 @@ func UsualReadings() []string {
 	return []string{"stack.depth", "propeller.static_thrust", "flight.climb_rate"}
 }
 
-// UsualEffort is how long a search looks unless told otherwise.
-func UsualEffort() Effort { return Effort{Population: 60, Generations: 49, Runs: 2, Seed: 1} }
-
-// UsualSamples is how many machines a tolerance run draws unless told
-// otherwise.
-const UsualSamples = 10_000
-
 // UsualPath is the parameter to try first: the one that makes the ratio of the
 // drive, and the propeller's pitch where none can.
 func (b Base) UsualPath() string {

@@ -20,7 +20,7 @@ func TestUsualQuestionsCanBeAsked(t *testing.T) {
 		if _, err := NewSweep(b, []string{b.UsualPath()}, UsualReadings()); err != nil {
 			t.Errorf("%s: %v", kind, err)
 		}
-		if _, err := NewSearch(b, Wishes{Free: b.UsualFree(), Goals: UsualGoals()}, UsualEffort()); err != nil {
+		if _, err := NewSearch(b, Wishes{Free: b.UsualFree(), Goals: UsualGoals()}, Effort{4, 1, 1, 1}); err != nil {
 			t.Errorf("%s: %v", kind, err)
 		}
 		var spreads []string
@@ -30,7 +30,7 @@ func TestUsualQuestionsCanBeAsked(t *testing.T) {
 			}
 			spreads = append(spreads, u.Key+"="+u.Spread)
 		}
-		if _, err := NewTolerance(b, spreads, UsualReadings(), UsualSamples, 1); err != nil {
+		if _, err := NewTolerance(b, spreads, UsualReadings(), leastSamples, 1); err != nil {
 			t.Errorf("%s: %v", kind, err)
 		}
 		for _, path := range append(b.UsualFree(), b.UsualPath()) {

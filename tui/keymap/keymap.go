@@ -216,7 +216,7 @@ func Default() Map {
 			Next: bind("next question", "tab", "tab"), Previous: bind("question before", "shift+tab", "shift+tab"),
 			Ask: bind("work it out", "r", "r"), Set: bind("set", "enter", "enter"),
 			Left: bind("field left", "left", "left", "h"), Right: bind("field right", "right", "right", "l"),
-			Remove: bind("take out", "x", "x", "delete"), Usual: bind("usual fields again", "d", "d"), Turn: bind("question or answer", "a", "a"),
+			Remove: bind("take out", "x", "x", "delete"), Usual: bind("usual fields, or yours", "d", "d"), Turn: bind("question or answer", "a", "a"),
 			Take:      bind("take as a variant", "enter", "enter"),
 			NextChart: bind("next chart", ")", ")"), PreviousChart: bind("chart before", "(", "("), Back: bind("stop, or back", "esc", "esc"),
 		},

@@ -178,3 +178,26 @@ func TestEvenly(t *testing.T) {
 		}
 	}
 }
+
+// With more than two goals the compromises lie on no line, and every pair has
+// a chart.
+func TestThreeGoalsHaveThreeCharts(t *testing.T) {
+	m := page()
+	m.keysTyped("tab", "tab")
+	f := m.form()
+	f.fields = append(f.fields, usual(m.base(), goal, "noise.level_at_150m"))
+	f.lay(m.at)
+	m.keysTyped("r")
+	m.await(t)
+	d := m.answer().designs
+	if len(d.rows) < 2 || len(d.plots) != 3 || !d.plots[0].loose {
+		t.Fatalf("%d designs, %d charts", len(d.rows), len(d.plots))
+	}
+	m.Size(120, 34)
+	for _, want := range []string{"Feels like over Standing thrust", "Noise at 150 m over Standing thrust", "Noise at 150 m over Feels like"} {
+		if !strings.Contains(shownBy(m), want) {
+			t.Errorf("lacks %q:\n%s", want, shownBy(m))
+		}
+		m.keysTyped(")")
+	}
+}

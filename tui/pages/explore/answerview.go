@@ -178,8 +178,12 @@ func (m *Model) chart(a *answer, w, h int) []string {
 		name += "  (" + k.PreviousChart.Help().Key + " " + k.NextChart.Help().Key + " for others)"
 	}
 	legend := m.th.Clean(m.legend(p))
-	const leastName = 20
-	name = m.th.Cut(m.th.Clean(name), max(w-theme.Width(legend)-2, leastName))
+	const leastName, tall = 20, 13
+	name = m.th.Clean(name)
+	if theme.Width(name)+2+theme.Width(legend) > w && h >= tall && c.Lay(m.th, w, h-2) {
+		return append([]string{m.th.Strong.Paint(m.th.Cut(name, w)), " " + m.th.Quiet.Paint(m.th.Cut(legend, w-1))}, c.View()...)
+	}
+	name = m.th.Cut(name, max(w-theme.Width(legend)-2, leastName))
 	return append([]string{m.th.Strong.Paint(name) + m.th.Quiet.Paint(m.th.Cut("  "+legend, w-theme.Width(name)))}, c.View()...)
 }
 

@@ -150,10 +150,13 @@ func (d *designs) verdict(i int) string {
 	return s
 }
 
+// mostCopied is how many designs go into a text: more than a clipboard takes.
+const mostCopied = 2000
+
 // table is the whole, for a clipboard.
 func (d *designs) table() [][]string {
 	rows := [][]string{append(d.heads(), "Checks")}
-	for i, f := range d.rows {
+	for i, f := range d.rows[:min(len(d.rows), mostCopied)] {
 		rows = append(rows, append(d.cells(f), d.verdict(i)))
 	}
 	return rows

@@ -73,8 +73,10 @@ type Effort struct {
 	Samples        int // of a tolerance run
 }
 
-// Usual is the effort that the commands take too.
-func Usual() Effort { return Effort{explore.UsualEffort(), explore.UsualSamples} }
+// Usual is less effort than the commands take: a person waits for the answer.
+func Usual() Effort {
+	return Effort{explore.Effort{Population: 40, Generations: 24, Runs: 1, Seed: 1}, 2000}
+}
 
 // New makes the page.
 func New(t *theme.Theme, k keymap.Map, d *desk.Desk, e Effort) *Model {

@@ -37,6 +37,7 @@ type form struct {
 	right  bool // the text of a field is in hand, not its subject
 	edited bool
 	asked  bool
+	own    []field // given by the person, while the usual ones stand in their place
 
 	state   state
 	line    line.Model
@@ -104,13 +105,29 @@ func (m *Model) rest(msg tea.KeyMsg) tea.Msg {
 	case key.Matches(msg, k.Remove):
 		return m.remove()
 	case key.Matches(msg, k.Usual):
-		f.edited, f.asked = false, false
-		f.set(m.at, m.usualFields(m.at))
+		return m.swap()
 	case f.onText() && beginsValue(msg):
 		m.begin()
 		f.line = f.line.Update(msg)
 	}
 	return nil
+}
+
+// swap puts the usual fields in the place of the person's own, or those back.
+func (m *Model) swap() tea.Msg {
+	f := m.form()
+	switch {
+	case f.edited:
+		f.own, f.edited = f.fields, false
+		f.set(m.at, m.usualFields(m.at))
+		return SayMsg{"the usual fields; " + m.keys.Explore.Usual.Help().Key + " brings yours back"}
+	case f.own != nil:
+		own := f.own
+		f.own, f.edited = nil, true
+		f.set(m.at, own)
+		return SayMsg{"your fields again"}
+	}
+	return SayMsg{"these are the usual fields"}
 }
 
 // beginsValue reports whether a key can be the first of a value typed.

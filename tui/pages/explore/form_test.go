@@ -28,17 +28,16 @@ func page() *Model {
 var special = map[string]tea.KeyType{"enter": tea.KeyEnter, "esc": tea.KeyEsc, "down": tea.KeyDown, "up": tea.KeyUp, "left": tea.KeyLeft,
 	"right": tea.KeyRight, "tab": tea.KeyTab, "end": tea.KeyEnd, "home": tea.KeyHome, "ctrl+u": tea.KeyCtrlU}
 
-func (m *Model) keysTyped(keys ...string) (out tea.Msg) {
+func (m *Model) keysTyped(keys ...string) {
 	for _, k := range keys {
 		if t, ok := special[k]; ok {
-			out = m.Update(tea.KeyMsg{Type: t})
+			m.Update(tea.KeyMsg{Type: t})
 			continue
 		}
 		for _, c := range k {
-			out = m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{c}})
+			m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{c}})
 		}
 	}
-	return out
 }
 
 // await works the question in sight to its end.
@@ -149,6 +148,9 @@ func TestFieldsComeAndGo(t *testing.T) {
 	m.keysTyped("d")
 	if got := m.form().values(over); len(got) != 1 {
 		t.Fatal("the usual fields are not there again", got)
+	}
+	if m.keysTyped("d"); len(m.form().values(over)) != 0 {
+		t.Fatal("the person's own fields are gone")
 	}
 	m.keysTyped("tab", "down", "x")
 	if got := m.form().values(change); len(got) != 1 {

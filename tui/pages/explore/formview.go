@@ -17,6 +17,10 @@ func (m *Model) fields(w, h int) []string {
 	if len(detail) > most {
 		detail = detail[:most]
 	}
+	const tall = 14 // from here on the rows do not move when more or less is told below
+	if h < tall {
+		most = len(detail)
+	}
 	room := max(h-len(lines)-most, 1)
 	f.roll.Height(room)
 	from, to := f.roll.Window()

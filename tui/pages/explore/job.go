@@ -122,9 +122,7 @@ func (m *Model) Take(msg ToldMsg) (answered string, inSight bool) {
 	j.heard = false
 	if msg.answer == nil {
 		j.done = msg.done
-		if len(m.lines) > 0 {
-			m.lines[0] = m.heading()
-		}
+		m.draw()
 		return "", false
 	}
 	msg.answer.of = j.of

@@ -7,8 +7,10 @@ import (
 )
 
 // beside is the width from which fields and answer stand side by side, and
-// fieldsWide what the fields then take.
+// fieldsWide what the fields then take; wordy is that from which progress is
+// told in full.
 const (
+	wordy      = 80
 	beside     = 110
 	fieldsWide = 56
 )
@@ -44,16 +46,22 @@ func (m *Model) heading() string {
 	case f.state == choosing:
 		return m.th.Heading(titles[m.at]+": "+traits[f.here().role].word, f.finder.Note(), m.w, true)
 	case m.job != nil:
-		note = fmt.Sprintf("%s, %d %% of %d %s; esc stops it", working(m.job.question, m.at), 100*m.job.done/max(m.job.steps, 1), m.job.steps, m.job.what)
+		note = m.progress() + "; " + m.keys.Explore.Back.Help().Key + " stops it"
 	}
 	return m.th.Heading(titles[m.at], note, m.w, true)
 }
 
-func working(of, at question) string {
-	if of != at {
-		return titles[of]
+// progress is how far the work is; of a question that is not in sight, which.
+func (m *Model) progress() string {
+	what := "working"
+	if m.job.question != m.at {
+		what = titles[m.job.question]
 	}
-	return "working"
+	s := fmt.Sprintf("%s, %d %%", what, 100*m.job.done/max(m.job.steps, 1))
+	if m.w < wordy {
+		return s
+	}
+	return s + fmt.Sprintf(" of %d %s", m.job.steps, m.job.what)
 }
 
 // found is the answer in w x h cells.
@@ -76,7 +84,7 @@ func (m *Model) unanswered(w int) []string {
 	k := m.keys.Explore
 	switch {
 	case m.working():
-		return []string{"", "  " + m.th.Quiet.Paint(m.th.Cut("The answer comes here; "+k.Back.Help().Key+" stops it.", w-2))}
+		return []string{"", "  " + m.th.Cut(m.progress()+"; the answer comes here", w-2)}
 	case m.stopped[m.at] != "":
 		return []string{"", "  " + m.th.Cut(m.stopped[m.at]+"; "+k.Ask.Help().Key+" begins again", w-2)}
 	}
