@@ -269,6 +269,8 @@ func BenchmarkPictureKeyToFrame(b *testing.B) {
 		{"drawing, undo and redo", []string{"right", "v"}, []string{"u", "U"}},
 		{"curves, reading line", []string{"g", "a"}, []string{"right", "left"}},
 		{"curves, next chart", []string{"g", "a", "tab", "tab", "tab"}, []string{"(", ")"}},
+		{"explorations, fields", []string{"e"}, []string{"down", "up"}},
+		{"explorations, designs", []string{"e", "r"}, []string{"down", "up"}},
 		{"curves, undo and redo, with the work", []string{"right", "g", "a"}, []string{"u", "U"}},
 	} {
 		b.Run(bc.name, func(b *testing.B) {

@@ -23,6 +23,7 @@ import (
 	"backspan/tui/pages/decisions"
 	"backspan/tui/pages/differences"
 	"backspan/tui/pages/drawing"
+	explorepage "backspan/tui/pages/explore"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/hang"
 	"backspan/tui/pages/history"
@@ -113,6 +114,7 @@ const (
 	atDecisions
 	atHang
 	atDifferences
+	atExplore
 )
 
 // view is a page as the root sees it.
@@ -158,6 +160,8 @@ type root struct {
 	history     *history.Model
 	log         *decisions.Model
 	differences *differences.Model
+	explore     *explorepage.Model
+	effort      explorepage.Effort
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
@@ -196,7 +200,7 @@ func New(o Options) Model {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
 	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
-		today: o.Today, look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell}
+		today: o.Today, look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell, effort: explorepage.Usual()}
 	if r.today == nil {
 		r.today = func() string { return time.Now().Format(time.DateOnly) }
 	}
@@ -243,6 +247,10 @@ func (r *root) lay(d *desk.Desk) {
 	r.tables = tables.New(r.th, r.keys, d)
 	r.drawing = drawing.New(r.th, r.keys, d)
 	r.curves = curves.New(r.th, r.keys, d)
+	if r.explore != nil {
+		r.explore.Stop()
+	}
+	r.explore = explorepage.New(r.th, r.keys, d, r.effort)
 	r.page = atBench
 	r.refresh()
 }
@@ -276,6 +284,8 @@ func (r *root) sight() view {
 		return r.hang
 	case atDifferences:
 		return r.differences
+	case atExplore:
+		return r.explore
 	}
 	return r.bench
 }

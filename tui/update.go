@@ -10,6 +10,7 @@ import (
 	"backspan/tui/pages/decisions"
 	"backspan/tui/pages/differences"
 	"backspan/tui/pages/drawing"
+	explorepage "backspan/tui/pages/explore"
 	"backspan/tui/pages/find"
 	"backspan/tui/pages/hang"
 	"backspan/tui/pages/history"
@@ -33,8 +34,12 @@ func (m Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	return m, cmd
 }
 
-// alsoWork adds what the page in sight wants worked in the background.
+// alsoWork adds what the page in sight wants worked in the background, and what
+// an exploration tells, wherever the person is.
 func (r *root) alsoWork(cmd tea.Cmd) tea.Cmd {
+	if told := r.explore.Next(); told != nil {
+		cmd = tea.Batch(cmd, r.shielded(told))
+	}
 	if r.page != atCurves {
 		return cmd
 	}
@@ -75,6 +80,10 @@ func (r *root) take(msg tea.Msg) tea.Cmd {
 	case tea.ResumeMsg:
 		if r.mouse {
 			return tea.EnableMouseCellMotion // the shell in between gave it back
+		}
+	case explorepage.ToldMsg:
+		if answered, inSight := r.explore.Take(msg); answered != "" && (!inSight || r.page != atExplore) {
+			r.say("\"" + answered + "\" is answered; " + r.keys.Everywhere.Explore.Help().Key + " leads there")
 		}
 	}
 	return nil
@@ -118,12 +127,16 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 		return r.answer(*r.asked(), msg)
 	case busy && msg.String() == "ctrl+c":
 		return r.leave()
+	case r.page == atExplore && r.explore.Busy() && msg.String() == "ctrl+c":
+		return r.leave()
+	case r.page == atExplore && r.explore.Busy() && msg.String() == "ctrl+s":
+		return r.save()
 	case busy && msg.String() == "ctrl+s":
 		if !r.accepted() {
 			return nil
 		}
 		return r.save()
-	case busy, r.page == atFind && msg.String() != "ctrl+c", r.page == atDifferences:
+	case busy, r.page == atExplore && r.explore.Busy(), r.page == atFind && msg.String() != "ctrl+c", r.page == atDifferences:
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -177,6 +190,8 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return r.goTo(atDecisions), true
 	case key.Matches(msg, e.Mouse):
 		return r.turnMouse(), true
+	case key.Matches(msg, e.Explore):
+		return r.goTo(atExplore), true
 	case key.Matches(msg, e.Studies):
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
@@ -279,8 +294,10 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		return r.openFigure(out.Of)
 	case bench.DeleteMsg:
 		r.askDelete(out.Variant)
-	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, decisions.BackMsg, studies.BackMsg:
+	case sidebyside.BenchMsg, tables.BackMsg, drawing.BackMsg, curves.BackMsg, explorepage.BackMsg, decisions.BackMsg, studies.BackMsg:
 		return r.goTo(atBench)
+	case explorepage.SayMsg:
+		r.say(out.Text)
 	case keys.BackMsg:
 		r.page = r.from
 		r.refresh()

@@ -69,12 +69,11 @@ func addBest(s *model.Study, v *model.Variant, q searchQuestion, runs []explore.
 	}
 	best, _ := search.Best(runs)
 	for _, c := range evenly(best, n) {
-		found, err := search.Base.With(search.Dials(), c.At)
+		found, err := search.Found(c.At)
 		if err != nil {
 			return nil, err
 		}
-		found.Name = s.FreeName(v.Name + " found")
-		found.Notes = strings.TrimSpace(v.Notes + " Found by a search from " + v.Name + " for " + strings.Join(q.Goals, " and ") + ".")
+		found.Name = s.FreeName(found.Name)
 		s.Variants = append(s.Variants, found)
 		names = append(names, found.Name)
 	}

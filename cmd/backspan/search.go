@@ -3,7 +3,6 @@ package main
 import (
 	"flag"
 	"fmt"
-	"math"
 
 	"backspan/model"
 	"backspan/model/explore"
@@ -71,10 +70,10 @@ func searchSheet(study, variant string, q explore.Search, runs []explore.Run) (r
 	}
 	sheet.Title = fmt.Sprintf("%s: best compromises of %d designs, seed %d", variant, tried, q.Effort.Seed)
 	data := searchData{findingData: sheet.Data.(findingData), Tried: tried, Seed: q.Effort.Seed, Allowed: allowed}
-	data.Spread, sheet.Note = spreadOf(q, best)
+	data.Spread, sheet.Note = spreadOf(q, best), q.Note(best, allowed)
 	status := statusFine
 	if !allowed {
-		sheet.Note, data.Spread, status = "No design passed every check and kept to the limits; the nearest to it is shown. Widen what is free, or ease a limit.", nil, statusFails
+		data.Spread, status = nil, statusFails
 	}
 	data.Answer = sheet.Note
 	sheet.Data = data
@@ -97,22 +96,14 @@ type spreadData struct {
 	Most  *float64 `json:"greatest"`
 }
 
-func spreadOf(q explore.Search, best []explore.Candidate) (spread []spreadData, note string) {
-	note = fmt.Sprintf("%d designs, of which none is better in one goal without being worse in another", len(best))
-	if len(best) == 1 {
-		note = "One design is the best in every goal"
-	}
+func spreadOf(q explore.Search, best []explore.Candidate) (spread []spreadData) {
 	for i, g := range q.Goals {
-		least, most := math.Inf(1), math.Inf(-1)
-		for _, c := range best {
-			least, most = math.Min(least, c.Figures[i].Value), math.Max(most, c.Figures[i].Value)
-		}
 		d := spreadData{columnData: columnData{g.Key, g.Label, g.Unit.Symbol}}
 		if len(best) > 0 {
+			least, most := q.Reach(best, i)
 			d.Least, d.Most = value(param.Known(least), g.Unit), value(param.Known(most), g.Unit)
-			note += fmt.Sprintf("; %s %s to %s", g.Label, g.Unit.Number(least), g.Unit.Text(most))
 		}
 		spread = append(spread, d)
 	}
-	return spread, note + ". A search finds good designs and does not prove that there are no better."
+	return spread
 }

@@ -46,41 +46,28 @@ func (q solveQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Stre
 }
 
 func solvedSheet(study, variant string, q explore.Solve, sts []explore.Stretch) (report.Sheet, int) {
-	var found []explore.Solution
-	for _, st := range sts {
-		found = append(found, st.Found...)
-	}
+	solved := q.Sum(sts)
 	t := findingTable{study, variant, []explore.Dial{q.Dial}, []reading.Reading{q.Reading}}
-	rows, met := found, 0
-	for _, s := range found {
-		if !s.Past {
-			met++
-		}
-	}
-	nearest, any := q.Nearest(sts)
-	if len(found) == 0 && any {
-		rows = []explore.Solution{{Finding: nearest}}
-	}
-	sheet := t.sheet(findingsOf(rows))
+	sheet := t.sheet(findingsOf(solved.Shown))
 	sheet.Title = fmt.Sprintf("%s: %s for %s of %s", variant, q.Dial.Label, q.Reading.Label, q.Reading.Unit.Text(q.Target))
 	sheet.Head = append(sheet.Head, "")
 	sheet.Plain[0] = append(sheet.Plain[0], "what", "other_side")
 	data := solvedData{findingData: sheet.Data.(findingData), Target: value(param.Known(q.Target), q.Reading.Unit), Solutions: []solutionData{}}
-	for i, s := range rows {
-		d := solutionData{designData: data.Designs[i], What: whatFound(s, len(found) > 0)}
+	for i, s := range solved.Shown {
+		d := solutionData{designData: data.Designs[i], What: solved.What(i)}
 		if s.Past {
 			other := t.design(s.Other)
 			d.Other = &other
 		}
-		sheet.Rows[i] = append(sheet.Rows[i], solvedRemark(q, s, d.What))
+		sheet.Rows[i] = append(sheet.Rows[i], q.Remark(solved, i))
 		sheet.Plain[i+1] = append(sheet.Plain[i+1], d.What, otherBare(q, s))
 		data.Solutions = append(data.Solutions, d)
 	}
 	data.Designs = nil
-	sheet.Note = solvedNote(q, met, len(found)-met, any)
+	sheet.Note = q.Note(solved)
 	data.Answer = sheet.Note
 	sheet.Data = data
-	if met == 0 {
+	if solved.Met == 0 {
 		return sheet, statusFails
 	}
 	return sheet, statusFine
@@ -94,50 +81,11 @@ func findingsOf(ss []explore.Solution) []explore.Finding {
 	return fs
 }
 
-func whatFound(s explore.Solution, found bool) string {
-	switch {
-	case !found:
-		return "nearest"
-	case s.Past:
-		return "past"
-	}
-	return "met"
-}
-
-func solvedRemark(q explore.Solve, s explore.Solution, what string) string {
-	miss, _ := q.Miss(s.Finding)
-	off := q.Reading.Unit.Delta(miss, s.Figures[0].Value)
-	switch what {
-	case "met":
-		return "meets it"
-	case "past":
-		return fmt.Sprintf("misses it by %s; on the other side, %s at %s", off, q.Reading.Unit.Text(s.Other.Figures[0].Value), q.Dial.Text(s.Other.At[0]))
-	}
-	return fmt.Sprintf("misses it by %s, the nearest", off)
-}
-
 func otherBare(q explore.Solve, s explore.Solution) string {
 	if !s.Past {
 		return ""
 	}
 	return q.Dial.Bare(s.Other.At[0])
-}
-
-func solvedNote(q explore.Solve, met, past int, any bool) string {
-	within := fmt.Sprintf("%s from %s to %s", q.Dial.Label, q.Dial.Text(q.Levels[0]), q.Dial.Text(q.Levels[q.Total()]))
-	switch {
-	case met == 1 && past == 0:
-		return "One value of " + within + " meets the target."
-	case met > 0 && past == 0:
-		return fmt.Sprintf("%d values of %s meet the target.", met, within)
-	case met > 0:
-		return fmt.Sprintf("Of %s the target is met %d times; %d times more the reading goes past it without meeting it.", within, met, past)
-	case past > 0:
-		return fmt.Sprintf("No value of %s meets the target; at %d the reading goes past it from one side to the other.", within, past)
-	case any:
-		return "No value of " + within + " meets the target; the nearest of those looked at is shown."
-	}
-	return "No value of " + within + " gives " + q.Reading.Label + " at all."
 }
 
 type solvedData struct {

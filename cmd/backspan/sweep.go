@@ -2,7 +2,6 @@ package main
 
 import (
 	"flag"
-	"fmt"
 	"strconv"
 	"strings"
 
@@ -12,9 +11,6 @@ import (
 	"backspan/model/reading"
 	"backspan/store/report"
 )
-
-// usualReadings are looked at when none is asked for.
-var usualReadings = []string{"stack.depth", "propeller.static_thrust", "flight.climb_rate"}
 
 // sweep prints readings over a range of one or two parameters.
 func (p program) sweep(args []string) int {
@@ -27,7 +23,7 @@ func (p program) sweep(args []string) int {
 		return status
 	}
 	if len(q.Readings) == 0 {
-		q.Readings = usualReadings
+		q.Readings = explore.UsualReadings()
 	}
 	_, status := answer(p, e, "sweep", q)
 	return status
@@ -47,15 +43,9 @@ func (q sweepQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Find
 		labels = append(labels, a.Label)
 	}
 	return asked[explore.Finding]{what: "designs", total: sweep.Total(), steps: 1, run: stepping(sweep.Run), sheet: func(fs []explore.Finding) (report.Sheet, int) {
-		sound := 0
-		for _, f := range fs {
-			if f.Sound() {
-				sound++
-			}
-		}
 		sheet := t.sheet(fs)
 		sheet.Title = v.Name + ": sweep over " + strings.Join(labels, " and ")
-		sheet.Note = fmt.Sprintf("%d of %d designs pass every check. Figures are for design and prove no airworthiness.", sound, len(fs))
+		sheet.Note = sweep.Note(fs)
 		return sheet, statusFine
 	}}, nil
 }
@@ -92,9 +82,9 @@ func (t findingTable) row(f explore.Finding) []string {
 		row = append(row, d.Text(f.At[i]))
 	}
 	for i, r := range t.readings {
-		row = append(row, shownSlot(figureAt(f, i), r.Unit))
+		row = append(row, shownSlot(f.Figure(i), r.Unit))
 	}
-	return append(row, verdictOf(f))
+	return append(row, f.Verdict())
 }
 
 func (t findingTable) plain(f explore.Finding) []string {
@@ -103,28 +93,9 @@ func (t findingTable) plain(f explore.Finding) []string {
 		row = append(row, d.Bare(f.At[i]))
 	}
 	for i, r := range t.readings {
-		row = append(row, bare(figureAt(f, i), r.Unit))
+		row = append(row, bare(f.Figure(i), r.Unit))
 	}
 	return append(row, strconv.Itoa(f.Fails), f.First, f.Refused)
-}
-
-func figureAt(f explore.Finding, i int) param.Slot {
-	if i >= len(f.Figures) {
-		return param.Slot{}
-	}
-	return f.Figures[i]
-}
-
-func verdictOf(f explore.Finding) string {
-	switch {
-	case f.Refused != "":
-		return "no such design: " + f.Refused
-	case f.Fails == 1:
-		return "fails: " + f.First
-	case f.Fails > 1:
-		return fmt.Sprintf("%d fail, first: %s", f.Fails, f.First)
-	}
-	return "pass"
 }
 
 func keyed(key, unit string) string {
@@ -182,7 +153,7 @@ func (t findingTable) design(f explore.Finding) designData {
 		d.At = append(d.At, *value(param.Known(f.At[i]), dial.Unit))
 	}
 	for i, r := range t.readings {
-		d.Readings[i] = value(figureAt(f, i), r.Unit)
+		d.Readings[i] = value(f.Figure(i), r.Unit)
 	}
 	return d
 }

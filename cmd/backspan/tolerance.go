@@ -26,7 +26,7 @@ func (p program) tolerance(args []string) int {
 		return status
 	}
 	if len(q.Readings) == 0 {
-		q.Readings = usualReadings
+		q.Readings = explore.UsualReadings()
 	}
 	_, status := answer(p, e, "tolerance", q)
 	return status
@@ -55,7 +55,7 @@ func toleranceSheet(study, variant string, t explore.Tolerance, r explore.Result
 		Title: fmt.Sprintf("%s: %d machines drawn, seed %d", variant, r.Samples, t.Seed),
 		Head:  []string{"Reading or check", "As set", "Mean", "Standard deviation", "5 % below", "Half below", "95 % below", "Moved most by"},
 		Plain: [][]string{{"kind", "key", "of", "samples", "as_set", "mean", "sd", "p5", "p50", "p95", "share", "holds", "thin", "fails", "not_rated", "absent"}},
-		Note:  toleranceNote(r),
+		Note:  r.Note(),
 	}
 	data := toleranceData{Study: study, Variant: variant, Samples: r.Samples, Seed: t.Seed, Sound: r.Sound, Clipped: r.Clipped, Spreads: []spreadSet{}, Readings: []distributed{}, Checks: []judgedData{}}
 	for _, s := range t.Spreads {
@@ -97,7 +97,7 @@ func addReading(sheet *report.Sheet, data *toleranceData, d explore.Distribution
 // have them all.
 func addCheck(sheet *report.Sheet, data *toleranceData, j explore.Judged, n int) {
 	if j.Fails > 0 || j.Thin > 0 && j.Thin < n {
-		words := fmt.Sprintf("fails in %s, thin in %s of the machines", shareText(j.Fails, n), shareText(j.Thin, n))
+		words := fmt.Sprintf("fails in %s, thin in %s of the machines", explore.ShareText(j.Fails, n), explore.ShareText(j.Thin, n))
 		sheet.Rows = append(sheet.Rows, []string{j.Label, "", "", "", "", "", "", words})
 	}
 	sheet.Plain = append(sheet.Plain, []string{"check", j.Key, "", "", "", "", "", "", "", "", "",
@@ -134,27 +134,4 @@ func movedBy(d explore.Distribution) string {
 		text += fmt.Sprintf(" (%.0f %% not along straight lines)", 100*(1-sum))
 	}
 	return text
-}
-
-func shareText(k, n int) string {
-	switch k {
-	case 0:
-		return "none"
-	case n:
-		return "all"
-	}
-	return fmt.Sprintf("%.3g %%", 100*float64(k)/float64(n))
-}
-
-// toleranceNote says how sure a share is: of n samples without a failure, less
-// than 3/n fail with 95 % confidence, for (1-3/n)^n is 0.05.
-func toleranceNote(r explore.Result) string {
-	note := fmt.Sprintf("Every check holds or is thin in %s of the machines", shareText(r.Sound, r.Samples))
-	if r.Sound == r.Samples {
-		note += fmt.Sprintf(", so that less than %.2g %% fail one, with 95 %% confidence and if the spreads are as given", 100*3/float64(r.Samples))
-	}
-	if r.Clipped > 0 {
-		note += fmt.Sprintf("; in %s a value was held at the end of its allowed range", shareText(r.Clipped, r.Samples))
-	}
-	return note + ". Spreads are independent of one another; percentages behind names are shares of the variance. Figures are for design and prove no airworthiness."
 }

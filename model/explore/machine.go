@@ -21,7 +21,7 @@ type Base struct {
 // NewBase takes copies, so that the study may change afterwards.
 func NewBase(s *model.Study, v *model.Variant) Base {
 	m := newMachine(s, v)
-	return Base{study: m.study, variant: m.variant, outcome: model.Evaluate(m.study, m.variant), sections: m.sections()}
+	return Base{study: m.study, variant: m.variant, outcome: evaluated(m.study, m.variant, model.Outcome{}), sections: m.sections()}
 }
 
 // Name is the variant's.
@@ -150,8 +150,15 @@ func (m *machine) set(at []float64) error {
 }
 
 // try evaluates the machine at those values; refused says why there is none.
-// The outcome holds until the next try.
+// The outcome holds until the next try. A fault of the model is one such
+// reason: the work runs in the background of a person's unsaved study.
 func (m *machine) try(at []float64) (o model.Outcome, refused string) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			m.last = model.Outcome{}
+			o, refused = m.last, fmt.Sprintf("the model stopped with: %v", fault)
+		}
+	}()
 	if err := m.set(at); err != nil {
 		return o, err.Error()
 	}

@@ -167,7 +167,7 @@ func TestSearchRefuses(t *testing.T) {
 			t.Errorf("%+v: %v", tc.w, err)
 		}
 	}
-	f, err := b.free(crank + "=55..80/6")
+	f, err := b.Free(crank + "=55..80/6")
 	if err != nil || len(f.Levels) != 6 || !slices.IsSorted(f.Levels) {
 		t.Errorf("%+v %v", f, err)
 	}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"math"
+	"strings"
 
 	"backspan/model/reading"
 )
@@ -49,13 +50,10 @@ func NewSolve(b Base, change, key, to string, stretches int) (Solve, error) {
 	s := Solve{Base: b}
 	d, lo, hi, err := b.Range(change)
 	if err == nil {
-		s.Reading, err = b.Reading(key)
+		s.Reading, s.Target, err = b.Target(key + "=" + to)
 	}
 	if err != nil {
 		return s, err
-	}
-	if s.Target, err = parse(to, s.Reading.Unit); err != nil {
-		return s, fmt.Errorf("target of %s: %w", s.Reading.Label, err)
 	}
 	if stretches == 0 && !d.Stepped() {
 		stretches = usualStretches
@@ -69,6 +67,18 @@ func NewSolve(b Base, change, key, to string, stretches int) (Solve, error) {
 	s.Dial = d
 	s.Levels, err = d.evenly(lo, hi, stretches)
 	return s, err
+}
+
+// Target reads "KEY=700 N": a reading and the value asked of it, SI.
+func (b Base) Target(text string) (r reading.Reading, si float64, err error) {
+	key, value, _ := strings.Cut(text, "=")
+	if r, err = b.Reading(strings.TrimSpace(key)); err != nil {
+		return r, 0, err
+	}
+	if si, err = parse(value, r.Unit); err != nil {
+		err = fmt.Errorf("target of %s: %w", r.Label, err)
+	}
+	return r, si, err
 }
 
 // Total is how many stretches are looked through.

@@ -17,6 +17,8 @@ type Distribution struct {
 	Mean          float64
 	Deviation     float64 // standard deviation
 	P5, P50, P95  float64 // 5 %, 50 % and 95 % lie below
+	Least, Most   float64
+	Bars          []int // samples in equal steps from Least to Most; nil where all are alike
 	Contributions []Contribution
 }
 
@@ -85,19 +87,36 @@ func distribution(ys []float64, xs [][]float64, spreads []Spread) Distribution {
 	if len(ys) < 2 {
 		return d
 	}
+	sorted := slices.Clone(ys)
+	slices.Sort(sorted)
+	d.P5, d.P50, d.P95 = quantile(sorted, 0.05), quantile(sorted, 0.5), quantile(sorted, 0.95)
+	d.Least, d.Most = sorted[0], sorted[len(sorted)-1]
+	if d.Least == d.Most { // what is left of a mean by rounding is no spread
+		d.Mean = d.Least
+		return d
+	}
 	d.Mean, d.Deviation = stat.MeanStdDev(ys, nil)
 	for i, s := range spreads {
 		c := Contribution{Spread: s}
 		if r := stat.Correlation(xs[i], ys, nil); !math.IsNaN(r) {
-			c.Share, c.Rises = r*r, r > 0
+			c.Share, c.Rises = math.Min(r*r, 1), r > 0
 		}
 		d.Contributions = append(d.Contributions, c)
 	}
 	slices.SortStableFunc(d.Contributions, func(a, b Contribution) int { return cmp.Compare(b.Share, a.Share) })
-	sorted := slices.Clone(ys)
-	slices.Sort(sorted)
-	d.P5, d.P50, d.P95 = quantile(sorted, 0.05), quantile(sorted, 0.5), quantile(sorted, 0.95)
+	d.Bars = counted(sorted)
 	return d
+}
+
+// counted counts values in equal steps from the first to the last.
+func counted(sorted []float64) []int {
+	const most = 24
+	least, width := sorted[0], sorted[len(sorted)-1]-sorted[0]
+	counts := make([]int, most)
+	for _, y := range sorted {
+		counts[min(int((y-least)/width*most), most-1)]++
+	}
+	return counts
 }
 
 // quantile is between the two values around it.

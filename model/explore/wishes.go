@@ -30,7 +30,7 @@ func NewSearch(b Base, w Wishes, e Effort) (Search, error) {
 		return s, fmt.Errorf("give 1 to %d parameters that are free, not %d", mostFree, len(w.Free))
 	}
 	for _, text := range w.Free {
-		f, err := b.free(text)
+		f, err := b.Free(text)
 		if err != nil {
 			return s, err
 		}
@@ -64,9 +64,9 @@ func (e Effort) sound() error {
 	return nil
 }
 
-// free reads a parameter and where it may be. Counts, words, lists and ranges
+// Free reads a parameter and where it may be. Counts, words, lists and ranges
 // with "/n" become levels.
-func (b Base) free(text string) (Free, error) {
+func (b Base) Free(text string) (Free, error) {
 	a, err := b.Axis(text)
 	if err != nil {
 		return Free{}, err
@@ -88,38 +88,56 @@ func (s *Search) readGoals(goals []string) error {
 		return fmt.Errorf("give at least one goal, for example stack.depth=less")
 	}
 	for _, text := range goals {
-		key, way, _ := strings.Cut(text, "=")
-		r, err := s.Base.Reading(strings.TrimSpace(key))
+		g, err := s.Base.Goal(text)
 		if err != nil {
 			return err
 		}
-		g := Goal{Reading: r}
-		switch way = strings.TrimSpace(way); {
-		case way == "more" || way == "" && r.Better == reading.Higher:
-			g.More = true
-		case way == "less" || way == "" && r.Better == reading.Lower:
-		case way == "":
-			return fmt.Errorf("%s is not better either way; write %s=less or %s=more", r.Label, r.Key, r.Key)
-		default:
-			return fmt.Errorf("%s: %q is neither less nor more", r.Label, way)
-		}
-		s.Goals, s.readings = append(s.Goals, g), append(s.readings, r)
+		s.Goals, s.readings = append(s.Goals, g), append(s.readings, g.Reading)
 	}
 	return nil
 }
 
+// Goal reads "KEY", "KEY=less" or "KEY=more".
+func (b Base) Goal(text string) (Goal, error) {
+	key, way, _ := strings.Cut(text, "=")
+	r, err := b.Reading(strings.TrimSpace(key))
+	if err != nil {
+		return Goal{}, err
+	}
+	g := Goal{Reading: r}
+	switch way = strings.TrimSpace(way); {
+	case way == "more" || way == "" && r.Better == reading.Higher:
+		g.More = true
+	case way == "less" || way == "" && r.Better == reading.Lower:
+	case way == "":
+		return g, fmt.Errorf("%s is not better either way; write %s=less or %s=more", r.Label, r.Key, r.Key)
+	default:
+		return g, fmt.Errorf("%s: %q is neither less nor more", r.Label, way)
+	}
+	return g, nil
+}
+
 func (s *Search) readLimits(limits []string, side reading.Side) error {
 	for _, text := range limits {
-		key, value, _ := strings.Cut(text, "=")
-		r, err := s.Base.Reading(strings.TrimSpace(key))
+		l, err := s.Base.Limit(text, side)
 		if err != nil {
 			return err
 		}
-		x, err := parse(value, r.Unit)
-		if err != nil {
-			return fmt.Errorf("%s %s: %w", r.Label, side, err)
-		}
-		s.Limits, s.readings = append(s.Limits, Limit{r, side, x}), append(s.readings, r)
+		s.Limits, s.readings = append(s.Limits, l), append(s.readings, l.Reading)
 	}
 	return nil
+}
+
+// Limit reads "KEY=600 N" as a limit on that side.
+func (b Base) Limit(text string, side reading.Side) (Limit, error) {
+	key, value, _ := strings.Cut(text, "=")
+	r, err := b.Reading(strings.TrimSpace(key))
+	if err != nil {
+		return Limit{}, err
+	}
+	x, err := parse(value, r.Unit)
+	if err != nil {
+		return Limit{}, fmt.Errorf("%s %s: %w", r.Label, side, err)
+	}
+	return Limit{r, side, x}, nil
 }

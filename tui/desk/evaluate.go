@@ -29,6 +29,15 @@ func evaluate(s, before *model.Study, known []model.Outcome) []model.Outcome {
 	return out
 }
 
+// Same reports whether variant i is still the machine, under the same givens,
+// that variant j was in an earlier state.
+func (d *Desk) Same(i int, was *model.Study, j int) bool {
+	if was == d.study {
+		return i == j
+	}
+	return d.has(i) == nil && reflect.DeepEqual(d.study.Variants[i], was.Variants[j]) && reflect.DeepEqual(givens(d.study), givens(was))
+}
+
 // givens is what of a study bears on every outcome.
 func givens(s *model.Study) model.Study {
 	g := *s

@@ -35,3 +35,29 @@ func TestTryIsOneEdit(t *testing.T) {
 		}
 	}
 }
+
+func TestAdoptIsOneEditAndTellsMachinesApart(t *testing.T) {
+	d := New(model.Sample(), "")
+	first := d.Study()
+	found := first.Variants[0].Clone()
+	found.Name, found.Drive.RibbedBelt.Ribs = "Belt 190 found", 14
+	for range 2 {
+		if err := d.Adopt(0, found); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if d.Selected != 1 || d.Variant().Name != "Belt 190 found 2" || d.CanUndo() != "take as Belt 190 found 2" {
+		t.Errorf("%d in hand: %s by %q", d.Selected, d.Variant().Name, d.CanUndo())
+	}
+	if !d.Same(0, first, 0) || d.Same(1, first, 0) || d.Same(3, first, 0) || d.Same(99, first, 0) {
+		t.Error("machines of another state are not told apart")
+	}
+	if err := d.Set(Shared, "site.altitude", "900 m"); err != nil || d.Same(0, first, 0) {
+		t.Errorf("%v; under other givens it is another machine", err)
+	}
+	d.Undo()
+	d.Undo()
+	if d.Undo(); d.Study() != first {
+		t.Error("one undo for each does not lead back")
+	}
+}

@@ -24,6 +24,16 @@ func (d *Desk) Add() error {
 	return d.insert(at, func(s *model.Study) model.Variant { return model.NewVariant(s.FreeName("New variant")) }, "add")
 }
 
+// Adopt adds a variant that was found behind variant i, under its name or the
+// next free one, and takes it in hand: one edit.
+func (d *Desk) Adopt(i int, found model.Variant) error {
+	return d.insert(i+1, func(s *model.Study) model.Variant {
+		v := found.Clone()
+		v.Name = s.FreeName(v.Name)
+		return v
+	}, "take as")
+}
+
 func (d *Desk) insert(at int, make func(*model.Study) model.Variant, verb string) error {
 	if err := d.has(at - 1); err != nil && at > 0 {
 		return err

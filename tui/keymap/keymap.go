@@ -17,6 +17,7 @@ type Everywhere struct {
 	Why, Find, Copy, Weights                 key.Binding
 	History, Decisions                       key.Binding
 	Mouse                                    key.Binding
+	Explore                                  key.Binding
 	Suspend                                  key.Binding // also inside an edit
 }
 
@@ -87,6 +88,12 @@ type Decisions struct{ Add, Reword, Strike, Back key.Binding }
 // Weights works on the page that ranks the variants.
 type Weights struct{ More, Less, Figure, Counted, Back key.Binding }
 
+// Explore works on the page of explorations, on a question and on its answer.
+type Explore struct {
+	Next, Previous, Ask, Set, Left, Right, Remove, Usual, Turn key.Binding
+	Take, NextChart, PreviousChart, Back                       key.Binding
+}
+
 // Find works while something is looked for by a few letters.
 type Find struct{ Up, Down, Go, Leave key.Binding }
 
@@ -122,6 +129,7 @@ type Map struct {
 	History     History
 	Decisions   Decisions
 	Differences Differences
+	Explore     Explore
 	Sheets      Sheets
 	Back        key.Binding
 }
@@ -150,6 +158,7 @@ func Default() Map {
 			History:         bind("history", "H", "H"),
 			Decisions:       bind("decisions", "L", "L"),
 			Mouse:           bind("mouse on, or off", "M", "M"),
+			Explore:         bind("explore", "e", "e", "f8"),
 			Suspend:         bind("to the shell and, with fg, back", "ctrl+z", "ctrl+z"),
 			Why:             bind("why", "w", "w"),
 			Find:            bind("find", "/", "/", "ctrl+f"),
@@ -223,6 +232,14 @@ func Default() Map {
 			Strike: bind("strike out", "x", "x", "delete"), Back: bind("back", "esc", "esc"),
 		},
 		History: History{Go: bind("go to that state", "enter", "enter"), Recall: bind("duplicate from it", "d", "d"), Back: bind("back", "esc", "esc")},
+		Explore: Explore{
+			Next: bind("next question", "tab", "tab"), Previous: bind("question before", "shift+tab", "shift+tab"),
+			Ask: bind("work it out", "r", "r"), Set: bind("set", "enter", "enter"),
+			Left: bind("field left", "left", "left", "h"), Right: bind("field right", "right", "right", "l"),
+			Remove: bind("take out", "x", "x", "delete"), Usual: bind("usual fields, or yours", "d", "d"), Turn: bind("question or answer", "a", "a"),
+			Take:      bind("take as a variant", "enter", "enter"),
+			NextChart: bind("next chart", ")", ")"), PreviousChart: bind("chart before", "(", "("), Back: bind("stop, or back", "esc", "esc"),
+		},
 		Weights: Weights{
 			More: bind("more weight", "right", "right"), Less: bind("less weight", "left", "left"),
 			Figure:  bind("weight", "0 to 9", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9"),

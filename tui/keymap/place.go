@@ -24,7 +24,7 @@ func (m Map) walk() []key.Binding {
 
 func (m Map) everywhere() []key.Binding {
 	e := m.Everywhere
-	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Weights, e.Undo, e.Redo, e.History, e.Decisions, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
+	return []key.Binding{e.Find, e.Why, e.Copy, e.SideBySide, e.Tables, e.Drawing, e.Curves, e.Explore, e.Weights, e.Undo, e.Redo, e.History, e.Decisions, e.Save, e.SaveAs, e.Studies, e.NewStudy, e.Bench,
 		e.NextVariant, e.PreviousVariant, e.Keys, e.Mouse, e.Suspend, e.Quit}
 }
 
@@ -200,6 +200,40 @@ func (m Map) AtDecisions() Place {
 func (m Map) AtDifferences() Place {
 	own := append([]key.Binding{m.Differences.Back}, m.walk()...)
 	return Place{Name: "differences", Own: own, hints: append(hints{phrase(m.Differences.Back), pair(m.Walk.Up, m.Walk.Down, "more")}, phrases(own[3:])...)}
+}
+
+// AtQuestionForm is the fields of an exploration.
+func (m Map) AtQuestionForm() Place {
+	y, e := m.Explore, m.Everywhere
+	return Place{
+		Name: "question of an exploration", Own: []key.Binding{y.Set, y.Ask, y.Next, y.Previous, y.Left, y.Right, y.Remove, y.Usual, y.Turn, y.Back},
+		Too:   append(m.walk(), m.everywhere()...),
+		hints: hints{phrase(y.Set), phrase(y.Ask), arrows + " field", phrase(y.Turn), phrase(y.Remove), phrase(y.Usual), m.variantHint()},
+		kept:  hints{y.Next.Help().Key + " next question", phrase(y.Back), phrase(e.Quit)},
+	}
+}
+
+// AtChooser is what a field of a question is about being chosen.
+func (m Map) AtChooser() Place {
+	f := m.Find
+	own := []key.Binding{m.Picker.Accept, m.Picker.Leave, f.Down, f.Up}
+	return Place{Name: "choosing by letters", Own: own, hints: append(hints{"letters of its name"}, phrases(own)...)}
+}
+
+// AtAnswer is what an exploration found. Only a design can be taken.
+func (m Map) AtAnswer(designs bool) Place {
+	y, e := m.Explore, m.Everywhere
+	p := Place{
+		Name: "answer of an exploration", Own: []key.Binding{y.NextChart, y.PreviousChart, y.Ask, y.Next, y.Previous, y.Turn, y.Back},
+		Too:   append(m.walk(), m.everywhere()...),
+		hints: hints{pair(y.PreviousChart, y.NextChart, "chart"), phrase(e.Copy), phrase(y.Ask), m.variantHint()},
+		kept:  hints{y.Next.Help().Key + " next question", phrase(y.Back), phrase(e.Undo), phrase(e.Quit)},
+	}
+	if designs {
+		p.Own = append([]key.Binding{y.Take}, p.Own...)
+		p.hints = append(hints{phrase(y.Take)}, p.hints...)
+	}
+	return p
 }
 
 // AtFind is something being looked for.

@@ -15,6 +15,7 @@ type Series struct {
 	Stroke raster.Stroke
 	Ink    theme.Ink
 	Points [][2]float64
+	Loose  bool   // the points are not joined
 	Marks  []Mark // later ones cover earlier ones
 }
 
@@ -100,6 +101,9 @@ func (c *Chart) View() []string {
 	c.field = raster.New(c.w, c.h, c.th.ASCII)
 	for i := range c.Series {
 		s := &c.Series[i]
+		if s.Loose {
+			continue
+		}
 		points := make([][2]float64, len(s.Points))
 		for j, p := range s.Points {
 			points[j] = c.place(p)
@@ -107,7 +111,9 @@ func (c *Chart) View() []string {
 		c.field.Path(raster.Pen{Stroke: s.Stroke, Ink: s.Ink}, points...)
 	}
 	for i := range c.Series {
-		c.letters(&c.Series[i], i)
+		if !c.Series[i].Loose && c.Series[i].Letter != "" {
+			c.letters(&c.Series[i], i)
+		}
 	}
 	c.marks()
 	c.readingLine()

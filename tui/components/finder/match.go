@@ -1,4 +1,4 @@
-package find
+package finder
 
 import (
 	"strings"

@@ -1,0 +1,50 @@
+package explore
+
+import (
+	"fmt"
+	"strings"
+
+	"backspan/model"
+)
+
+// Found is a design of the sweep as a variant of its own, with a name and a
+// note that say where it comes from. The study may have the name already.
+func (s Sweep) Found(at []float64) (model.Variant, error) {
+	var labels []string
+	for _, a := range s.Axes {
+		labels = append(labels, a.Label)
+	}
+	return s.Base.found(dials(s.Axes), at, fmt.Sprintf("Found by a sweep from %s over %s.", s.Base.Name(), strings.Join(labels, " and ")))
+}
+
+// Found is a design of the solve as a variant of its own.
+func (s Solve) Found(at []float64) (model.Variant, error) {
+	return s.Base.found([]Dial{s.Dial}, at, fmt.Sprintf("Found from %s by changing %s for %s of %s.",
+		s.Base.Name(), s.Dial.Label, s.Reading.Label, s.Reading.Unit.Text(s.Target)))
+}
+
+// Found is a design of the search as a variant of its own.
+func (s Search) Found(at []float64) (model.Variant, error) {
+	goals := make([]string, len(s.Goals))
+	for i, g := range s.Goals {
+		goals[i] = g.text()
+	}
+	return s.Base.found(s.Dials(), at, fmt.Sprintf("Found by a search from %s for %s.", s.Base.Name(), strings.Join(goals, " and ")))
+}
+
+func (g Goal) text() string {
+	if g.More {
+		return "more " + g.Label
+	}
+	return "less " + g.Label
+}
+
+func (b Base) found(dials []Dial, at []float64, how string) (model.Variant, error) {
+	v, err := b.With(dials, at)
+	if err != nil {
+		return v, err
+	}
+	v.Name = strings.TrimSuffix(b.Name(), " found") + " found"
+	v.Notes = strings.TrimSpace(v.Notes + " " + how)
+	return v, nil
+}
