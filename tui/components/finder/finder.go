@@ -161,3 +161,7 @@ func (m *Model) row(it Item, here bool) string {
 		theme.Segment{Ink: m.th.Quiet, Text: m.th.Fit(m.th.Clean(it.Part), part)},
 		theme.Segment{Text: m.th.Right(m.th.Short(m.th.Clean(it.Value), value-1), value)})
 }
+
+// Point takes a line of the finder that was pointed at; again is true when it is
+// the one under the cursor already.
+func (m *Model) Point(y int) (again bool) { return m.roll.Point(y - 2) }

@@ -107,4 +107,4 @@ func (m *Model) View() []string {
 
 // Point takes a cell of the page that was pointed at; again is true when its row
 // is the one under the cursor already.
-func (m *Model) Point(_, y int) (again bool) { return m.roll.Point(y - 3) }
+func (m *Model) Point(_, y int) (again bool) { return m.finder.Point(y - 1) }
