@@ -12,8 +12,8 @@ import (
 	explorepage "backspan/tui/pages/explore"
 )
 
-// brief keeps questions short: the fields begin with small figures.
-func brief(m Model) Model {
+// cheaply keeps questions short: the fields begin with small figures.
+func cheaply(m Model) Model {
 	m.effort = explorepage.Effort{Effort: explore.Effort{Population: 12, Generations: 6, Runs: 1, Seed: 1}, Samples: 400}
 	m.lay(m.desk)
 	return m
@@ -21,7 +21,7 @@ func brief(m Model) Model {
 
 // sized makes a bench with brief questions in a window.
 func sized(o Options, w, h int) Model {
-	return send(brief(begin(o, w, h)), tea.WindowSizeMsg{Width: w, Height: h})
+	return send(cheaply(begin(o, w, h)), tea.WindowSizeMsg{Width: w, Height: h})
 }
 
 func TestScreensOfExplorations(t *testing.T) {
