@@ -197,7 +197,10 @@ func TestAnyKeysOnExplorations(t *testing.T) {
 		o.ASCII = rapid.Bool().Draw(t, "ascii")
 		o.Clipboard = func(string) error { return nil }
 		size := anySize.Draw(t, "size")
-		m := press(sized(o, size[0], size[1]), "e")
+		m := sized(o, size[0], size[1])
+		m.effort = explorepage.Effort{Effort: explore.Effort{Population: 4, Generations: 1, Runs: 1, Seed: 1}, Samples: 100}
+		m.lay(m.desk)
+		m = press(m, "e")
 		first := m.desk.Study()
 		for range rapid.IntRange(1, 12).Draw(t, "keys") {
 			m = press(m, explorationKeys.Draw(t, "key"))

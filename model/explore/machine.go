@@ -86,22 +86,36 @@ func (b Base) Readings(keys []string) ([]reading.Reading, error) {
 }
 
 // param finds a parameter of the study or the variant by its path, with or
-// without the unit that its key in a file ends with.
+// without the unit that its key in a file ends with. The error names near paths.
 func (b Base) param(path string) (param.Param, string, error) {
+	if p, full, ok := b.find(path); ok {
+		return p, full, nil
+	}
 	var paths []string
 	for _, s := range b.sections {
 		for _, p := range s.Params {
-			full := s.Path(p)
-			if full == path || full != p.Key && s.Key+"."+p.FileKey() == path || p.FileKey() == path && s.Key == "" {
-				return p, full, nil
-			}
 			if p.Kind != param.KindText && p.Kind != param.KindTable {
-				paths = append(paths, full)
+				paths = append(paths, s.Path(p))
 			}
 		}
 	}
 	return param.Param{}, "", fmt.Errorf("there is no parameter %q%s", path, meant(path, paths))
 }
+
+func (b Base) find(path string) (p param.Param, full string, ok bool) {
+	for _, s := range b.sections {
+		for _, p := range s.Params {
+			full := s.Path(p)
+			if full == path || full != p.Key && s.Key+"."+p.FileKey() == path || p.FileKey() == path && s.Key == "" {
+				return p, full, true
+			}
+		}
+	}
+	return param.Param{}, "", false
+}
+
+// HasParameter reports whether a parameter has that path.
+func (b Base) HasParameter(path string) bool { _, _, ok := b.find(path); return ok }
 
 // machine is one design that belongs to one goroutine and is set anew for each
 // question: making one costs more than setting it.

@@ -165,6 +165,9 @@ func usual(b explore.Base, r role, key string) field {
 // the usual range, and where there is no value, that range.
 func usualDoubt(b explore.Base, key string) string {
 	const part = 0.02
+	if !b.HasParameter(key) {
+		return "±2 %"
+	}
 	d, err := b.Dial(key)
 	switch {
 	case err != nil || d.Now < 0 || d.Now > 0:
@@ -177,7 +180,7 @@ func usualDoubt(b explore.Base, key string) string {
 
 // label names the subject of a field.
 func (f field) label(b explore.Base) string {
-	if traits[f.role].from != figures {
+	if traits[f.role].from != figures && b.HasParameter(f.key) {
 		if d, err := b.Dial(f.key); err == nil {
 			return d.Label
 		}
@@ -197,9 +200,12 @@ func (f field) facts(b explore.Base) []string {
 	if traits[f.role].from == nothing {
 		return nil
 	}
-	d, err := b.Dial(f.key)
-	if err != nil || traits[f.role].from == figures {
+	if traits[f.role].from == figures || !b.HasParameter(f.key) {
 		return readingFacts(b, f)
+	}
+	d, err := b.Dial(f.key)
+	if err != nil {
+		return nil
 	}
 	var facts []string
 	if f.origin != "" {
