@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
+	"pgregory.net/rapid"
 
 	"backspan/model/explore"
 	explorepage "backspan/tui/pages/explore"
@@ -180,4 +181,39 @@ func TestExplorationsOfOddStudies(t *testing.T) {
 			}
 		}
 	}
+}
+
+var explorationKeys = rapid.SampledFrom([]string{
+	"enter", "enter", "enter", "esc", "tab", "shift+tab", "up", "down", "down", "left", "right", "home", "end", "pgup", "pgdown", "r", "x", "d", "a", "y", "(", ")",
+	"7", "..", "±", "5 mm", "1e9", "-", "less", "ribs", "漢", "<", ">", "u", "e", "b", "?", "/", "backspace", "ctrl+u",
+})
+
+// Whatever is pressed on the page of explorations: nothing breaks, nothing is
+// painted outside the window, and undo leads back to the first study.
+func TestAnyKeysOnExplorations(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := plateau()
+		o.Study = small("Plateau trials", "A belt", "漢字 B")
+		o.ASCII = rapid.Bool().Draw(t, "ascii")
+		o.Clipboard = func(string) error { return nil }
+		size := anySize.Draw(t, "size")
+		m := sized(o, size[0], size[1])
+		m.effort = explorepage.Effort{Effort: explore.Effort{Population: 4, Generations: 1, Runs: 1, Seed: 1}, Samples: 100}
+		m.lay(m.desk)
+		m = press(m, "e")
+		first := m.desk.Study()
+		for range rapid.IntRange(1, 12).Draw(t, "keys") {
+			m = press(m, explorationKeys.Draw(t, "key"))
+			fits(t, m.View(), size[0], size[1])
+		}
+		for m.desk.CanUndo() != "" {
+			m = press(m, "esc", "u")
+			if m.page == atFind || !m.fits() {
+				m.desk.Undo()
+			}
+		}
+		if m.desk.Study() != first {
+			t.Fatal("undo led to another study")
+		}
+	})
 }

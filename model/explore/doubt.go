@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"backspan/model/param"
 	"backspan/model/unit"
 )
 
@@ -56,17 +57,18 @@ func (b Base) Spread(text string) (Spread, error) {
 
 // doubtful finds what has the doubt, and its value.
 func (b Base) doubtful(key string) (s Spread, value float64, err error) {
-	d, noParam := b.Dial(key)
-	if noParam == nil {
-		if d.Kind != 0 {
+	r, isReading := b.outcome.Reading(key)
+	if !isReading || b.HasParameter(key) {
+		d, err := b.Dial(key)
+		switch {
+		case err != nil:
+			return s, 0, err
+		case d.Kind != param.KindNumber:
 			return s, 0, fmt.Errorf("%s is a count or a word, which has no spread; sweep over it instead", d.Label)
 		}
 		return Spread{Dial: d}, d.Now, nil
 	}
-	r, err := b.Reading(key)
-	if err != nil {
-		return s, 0, noParam
-	}
+	r.Unit = b.priced(r.Unit)
 	if !r.Known() {
 		return s, 0, fmt.Errorf("%s has no value here: %s", r.Label, r.Why)
 	}

@@ -87,27 +87,46 @@ func (b Base) Readings(keys []string) ([]reading.Reading, error) {
 
 // param finds a parameter of the study or the variant by its path, with or
 // without the unit that its key in a file ends with, and with or without the
-// word that a variant's tables begin with there.
+// word that a variant's tables begin with there. The error names near paths.
 func (b Base) param(typed string) (param.Param, string, error) {
-	var paths []string
-	sections := b.sections
-	path, ofVariant := strings.CutPrefix(typed, "variant.")
-	if ofVariant {
-		sections = b.variant.Sections()
+	if p, full, ok := b.find(typed); ok {
+		return p, full, nil
 	}
+	sections, path := b.named(typed)
+	var paths []string
 	for _, s := range sections {
 		for _, p := range s.Params {
-			full := s.Path(p)
-			if full == path || full != p.Key && s.Key+"."+p.FileKey() == path || p.FileKey() == path && s.Key == "" {
-				return p, full, nil
-			}
 			if p.Kind != param.KindText && p.Kind != param.KindTable {
-				paths = append(paths, full)
+				paths = append(paths, s.Path(p))
 			}
 		}
 	}
 	return param.Param{}, "", fmt.Errorf("there is no parameter %q%s", typed, meant(path, paths))
 }
+
+// named is where to look for what was typed, and the path there.
+func (b Base) named(typed string) ([]param.Section, string) {
+	if path, ofVariant := strings.CutPrefix(typed, "variant."); ofVariant {
+		return b.variant.Sections(), path
+	}
+	return b.sections, typed
+}
+
+func (b Base) find(typed string) (p param.Param, full string, ok bool) {
+	sections, path := b.named(typed)
+	for _, s := range sections {
+		for _, p := range s.Params {
+			full := s.Path(p)
+			if full == path || full != p.Key && s.Key+"."+p.FileKey() == path || p.FileKey() == path && s.Key == "" {
+				return p, full, true
+			}
+		}
+	}
+	return param.Param{}, "", false
+}
+
+// HasParameter reports whether a parameter has that path.
+func (b Base) HasParameter(path string) bool { _, _, ok := b.find(path); return ok }
 
 // machine is one design that belongs to one goroutine and is set anew for each
 // question: making one costs more than setting it.

@@ -173,11 +173,7 @@ func (m *Model) chart(a *answer, w, h int) []string {
 		return nil
 	}
 	name := " " + p.across.label + " over " + p.along.label
-	if len(d.plots) > 1 {
-		k := m.keys.Explore
-		name += "  (" + k.PreviousChart.Help().Key + " " + k.NextChart.Help().Key + " for others)"
-	}
-	legend := m.th.Clean(m.legend(p))
+	legend := m.th.Clean(m.legend(d, p))
 	const leastName, tall = 20, 13
 	name = m.th.Clean(name)
 	if theme.Width(name)+2+theme.Width(legend) > w && h >= tall && c.Lay(m.th, w, h-2) {
@@ -226,8 +222,11 @@ func (m *Model) level(c *chart.Chart, p plot) {
 	}
 }
 
-func (m *Model) legend(p plot) string {
+func (m *Model) legend(d *designs, p plot) string {
 	var words []string
+	if k := m.keys.Explore; len(d.plots) > 1 {
+		words = append(words, k.PreviousChart.Help().Key+" "+k.NextChart.Help().Key+" others")
+	}
 	if p.legend != "" {
 		words = append(words, p.legend)
 	}

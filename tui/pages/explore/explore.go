@@ -38,7 +38,7 @@ var titles = [questions]string{"What if", "What would it take", "Best compromise
 var leads = [questions]string{
 	"One or two parameters take many values: what becomes of the readings, and which check fails first?",
 	"Which values of a parameter bring a reading to a target?",
-	"Some parameters are free: which designs pass every check, with none better in one goal and no worse in another?",
+	"Some parameters are free: which designs pass every check, with none better in one goal and no worse in the others?",
 	"Dimensions and methods are in doubt: where will the readings lie, and how often does each check hold?",
 }
 

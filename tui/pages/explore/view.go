@@ -20,15 +20,16 @@ func (m *Model) draw() {
 	if m.w <= 0 || m.h <= 1 {
 		return
 	}
-	m.lines = []string{m.heading()}
 	h := m.h - 1
+	if m.form().state == choosing {
+		m.form().finder.Size(m.w, h)
+	}
+	m.lines = []string{m.heading()}
 	switch {
 	case m.desk.Variant() == nil:
 		m.lines = append(m.lines, "  No variant yet.")
 	case m.form().state == choosing:
-		f := m.form()
-		f.finder.Size(m.w, h)
-		m.lines = append(m.lines, f.finder.View()...)
+		m.lines = append(m.lines, m.form().finder.View()...)
 	case m.w >= beside:
 		m.lines = append(m.lines, m.th.Beside(h, theme.Block{Width: fieldsWide, Lines: m.fields(fieldsWide, h)},
 			theme.Block{Width: m.w - fieldsWide - 1, Lines: m.found(m.w-fieldsWide-1, h)})...)

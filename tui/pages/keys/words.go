@@ -7,6 +7,7 @@ type word struct{ term, meaning string }
 var words = []word{
 	{"absorbed power", "What the propeller takes to turn at a given speed. Engine and propeller settle where it equals what the drive delivers."},
 	{"backlash", "The play between teeth that mesh: how far one gear can rock while the other is held."},
+	{"best compromises", "Designs of which none is better in one goal without being worse in another."},
 	{"centre distance", "How far apart the two shafts of a drive lie."},
 	{"centre of gravity", "The point at which a body could be held up by one finger; its mass acts there."},
 	{"check", "A figure held against a limit. It holds, is thin (little is left, or a guide value is passed), fails, or is not rated because no limit is known that could be trusted."},
@@ -32,6 +33,7 @@ var words = []word{
 	{"service factor", "By how much more than the mean load a part is reckoned, for the knocks of a piston engine."},
 	{"skid and slip", "A belt slips a little under any load; it skids when friction no longer carries the pull."},
 	{"slack side", "The span of the belt that runs off the crank pulley with the lesser pull. Too little pull there, and the belt skids or flaps."},
+	{"spread", "A doubt in a figure: how far it may lie to either side, and whether the middle is likelier."},
 	{"stall margin", "How far, in degrees, the blade is from the angle at which the flow breaks away."},
 	{"standing tension", "The pull in each span of the belt while nothing turns."},
 	{"standing thrust", "Thrust while the machine stands: what pushes at the first step of the run."},
