@@ -39,7 +39,11 @@ func (m *Model) spotRow(i, w int) string {
 	here := i == f.roll.Cursor && !m.reading
 	mark := m.mark(i == f.roll.Cursor, !m.reading)
 	if s.asks {
-		text := "work it out (" + m.keys.Explore.Ask.Help().Key + ", from anywhere on this page)"
+		k := m.keys.Explore
+		text := "work it out (" + k.Ask.Help().Key + ", from anywhere on this page)"
+		if m.answer() != nil {
+			text = "work it out again (" + k.Ask.Help().Key + "); " + k.Turn.Help().Key + " leads to the answer"
+		}
 		return m.th.Row(here, theme.Segment{Ink: m.th.Accent, Text: mark}, theme.Segment{Ink: m.th.Strong, Text: m.th.Fit(text, w-2)})
 	}
 	t := traits[s.role]
