@@ -72,6 +72,19 @@ func TestPointingSideBySide(t *testing.T) {
 	}
 }
 
+func TestPointingAtExplorations(t *testing.T) {
+	for _, size := range [][2]int{{80, 24}, {120, 40}} {
+		m := press(sized(onSample(), size[0], size[1]), "e")
+		m = click(t, m, "Standing thrust, installed")
+		has(t, m, "> ")
+		if row := marked(m.View()); len(row) != 1 || !strings.Contains(row[0], "Standing thrust, installed") {
+			t.Errorf("at %v the cursor is on %q", size, row)
+		}
+		m = click(t, click(t, m, "work it out"), "work it out")
+		has(t, m, "designs pass every check")
+	}
+}
+
 // What is typed or asked is for the keyboard.
 func TestPointingLeavesWhatIsTyped(t *testing.T) {
 	m := press(sampled(80, 24), "down", "down", "enter", "7")

@@ -16,6 +16,7 @@ type answer struct {
 	fault   string   // why there is no answer
 
 	roll  roll.Model
+	top   int // line of the page on which its rows begin
 	chart int // of the designs
 }
 

@@ -26,6 +26,7 @@ func (m *Model) designsView(a *answer, w, h int) []string {
 		lines = append(lines, heads...)
 	}
 	a.roll.Height(max(h-len(lines)-len(full), 0))
+	a.top = m.h - h + len(lines)
 	from, to := a.roll.Window()
 	for i := from; i < to; i++ {
 		lines = append(lines, m.designRow(a, columns, i, w))

@@ -222,6 +222,25 @@ func (m *Model) take(a *answer) tea.Msg {
 	return nil
 }
 
+// Point takes a cell of the page that was pointed at; again is true when its row
+// is the one under the cursor already.
+func (m *Model) Point(x, y int) (again bool) {
+	f, a, was := m.form(), m.answer(), m.reading
+	if f.state == choosing {
+		return f.finder.Point(y - 1)
+	}
+	if m.w >= beside {
+		m.reading = x > fieldsWide && a != nil
+	}
+	if m.reading && a != nil {
+		again = a.roll.Point(y - a.top)
+	} else {
+		again = f.roll.Point(y - f.top)
+	}
+	m.draw()
+	return again && m.reading == was
+}
+
 // Text is the table of the answer for a clipboard.
 func (m *Model) Text() string {
 	if a := m.answer(); a != nil {

@@ -34,6 +34,7 @@ type form struct {
 	fields []field
 	spots  []spot
 	roll   roll.Model
+	top    int  // line of the page on which the rows begin
 	right  bool // the text of a field is in hand, not its subject
 	edited bool
 	asked  bool

@@ -23,6 +23,7 @@ func (m *Model) fields(w, h int) []string {
 	}
 	room := max(h-len(lines)-most, 1)
 	f.roll.Height(room)
+	f.top = 1 + len(lines)
 	from, to := f.roll.Window()
 	for i := from; i < to; i++ {
 		lines = append(lines, m.spotRow(i, w))

@@ -16,6 +16,7 @@ func (m *Model) sureView(a *answer, w, h int) []string {
 	a.roll.Set(len(s.rows), s.titled)
 	lines := m.histogram(s, w, h*5/11)
 	a.roll.Height(max(h-len(lines), 0))
+	a.top = m.h - h + len(lines)
 	from, to := a.roll.Window()
 	for i := from; i < to; i++ {
 		lines = append(lines, m.sureRow(a, i, w))
