@@ -226,8 +226,12 @@ func (m *Model) take(a *answer) tea.Msg {
 // is the one under the cursor already.
 func (m *Model) Point(x, y int) (again bool) {
 	f, a, was := m.form(), m.answer(), m.reading
-	if f.state == choosing {
+	switch f.state {
+	case choosing:
 		return f.finder.Point(y - 1)
+	case typing:
+		return false
+	case resting:
 	}
 	if m.w >= beside {
 		m.reading = x > fieldsWide && a != nil
