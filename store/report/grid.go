@@ -22,6 +22,7 @@ type grid struct {
 	figures bool   // after what names a row there is one column a variant
 	second  string // what the second of the columns that name a row holds; "" where there is only one
 	named   bool   // the first column is a name for much text in the last
+	sheet   bool   // what, value, unit and where it comes from
 	beside  bool   // narrow enough for two halves to stand beside each other
 }
 

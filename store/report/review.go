@@ -46,7 +46,7 @@ func (r *Reviewed) title() string { return "Review of " + r.Study.Name }
 
 func (r *Reviewed) page(w io.Writer) error {
 	p := &page{}
-	p.WriteString("<p class=\"caution\">" + escaped(caution) + "</p>\n")
+	p.warn(caution)
 	for _, g := range r.opening() {
 		p.grid(g)
 	}

@@ -174,7 +174,7 @@ func (r *Reviewed) cautions() grid {
 			}
 			have, whys := make([]bool, len(k.Cells)), []string{}
 			for i, other := range k.Cells {
-				if have[i] = other.Verdict == reading.NotRated && figures.ReplaceAllString(other.Why, "") == figures.ReplaceAllString(cell.Why, ""); have[i] {
+				if have[i] = other.Verdict == reading.NotRated && figures.ReplaceAllString(other.Why, "#") == figures.ReplaceAllString(cell.Why, "#"); have[i] {
 					told[other.Why] = true
 					whys = append(whys, other.Why)
 				}
