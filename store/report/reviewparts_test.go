@@ -74,4 +74,3 @@ func TestBestAndWorstAreMarked(t *testing.T) {
 		}
 	}
 }
-
