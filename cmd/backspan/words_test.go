@@ -103,7 +103,7 @@ func TestBashCompletes(t *testing.T) {
 	}
 	script := run(t, t.TempDir(), "completion", "bash").out
 	for _, tc := range []struct{ words, want string }{
-		{"backspan comp", "compare"},
+		{"backspan comp", "compare completion"},
 		{"backspan compare --for", "--format"},
 		{"backspan check --format js", "json"},
 		{"backspan open --as", "--ascii"},
