@@ -126,7 +126,7 @@ func TestFormatsAreThoseOfTheCommand(t *testing.T) {
 		if given := slices.ContainsFunc((program{}).flagsOf(c), func(f *flag.Flag) bool { return f.Name == "format" }); given != (offered != "") {
 			t.Errorf("%s offers %q", c.name, offered)
 		}
-		if !slices.Contains([]string{"compare", "tables", "sheet", "report", "params"}, c.name) {
+		if !slices.Contains([]string{"compare", "sheet", "report", "params"}, c.name) {
 			continue
 		}
 		said := run(t, t.TempDir(), c.name, "--format", "nonsense").err

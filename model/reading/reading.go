@@ -29,6 +29,7 @@ type Reading struct {
 	Origin string // standard, book or "geometry"
 	Why    string // why there is no value
 	Absent bool   // there is no value because the part does not exist here
+	Sense  bool   // the value is +1 or −1 for a direction: a change of it is no amount
 }
 
 // New declares a reading. A value that is not finite becomes a missing one,
@@ -51,6 +52,9 @@ func (r Reading) Higher() Reading { r.Better = Higher; return r }
 
 // Lower marks that less is better.
 func (r Reading) Lower() Reading { r.Better = Lower; return r }
+
+// Sided marks a value that stands for a direction.
+func (r Reading) Sided() Reading { r.Sense = true; return r }
 
 // How says in words how the figure was found.
 func (r Reading) How(s string) Reading { r.Method = s; return r }
@@ -87,9 +91,9 @@ func (r Reading) Improves(s Reading) int {
 }
 
 // Change is the signed difference from r to s as shown, "+0.3"; empty when
-// either has no value or nothing changed that shows.
+// either has no value, stands for a direction, or nothing changed that shows.
 func (r Reading) Change(s Reading) string {
-	if !r.Known() || !s.Known() {
+	if !r.Known() || !s.Known() || s.Sense {
 		return ""
 	}
 	text := s.Unit.Delta(s.Value-r.Value, s.Value)

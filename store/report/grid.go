@@ -99,7 +99,13 @@ func writeGrids(w io.Writer, grids []grid, f Format) error {
 }
 
 func (g grid) plain(b *strings.Builder) {
-	fmt.Fprintf(b, "%s\n%s\n", Printable(g.title), strings.Join(g.columns(), "\n"))
+	fmt.Fprintf(b, "%s\n", Printable(g.title))
+	for _, s := range g.points {
+		fmt.Fprintf(b, " %s\n", Printable(s))
+	}
+	if len(g.rows) > 0 || len(g.points) == 0 {
+		fmt.Fprintf(b, "%s\n", strings.Join(g.columns(), "\n"))
+	}
 	if g.note != "" {
 		fmt.Fprintf(b, " %s\n", Printable(g.note))
 	}

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"io"
 	"slices"
 	"strconv"
 	"strings"
@@ -17,6 +18,20 @@ var deciding = []string{
 	"carry.equivalent_mass", "carry.hip_moment", "stack.depth", "stack.drive_depth", "stack.mass_ready", "drive.mass", "drive.ratio", "drive.efficiency",
 	"propeller.static_thrust", "flight.climb_rate", "flight.level_fuel", "cooling.head_hot_day", "noise.level_at_150m", "drive.price", "upkeep.cost_per_hour",
 	"upkeep.steady_cost_per_hour",
+}
+
+// Brief writes of a comparison what decides: a line on each variant, the
+// readings that a choice is made by, and the checks that fail or are thin.
+func Brief(w io.Writer, c model.Comparison, f Format) error {
+	if f != Table && f != Markdown {
+		return fmt.Errorf("the brief comparison is written as %s or %s; the formats %s and %s have everything", Table, Markdown, JSON, CSV)
+	}
+	r := Reviewed{Compared: c}
+	answer, attention := r.answer(), r.attention()
+	answer.title = c.Study + ": the answer in short"
+	answer.note = strings.TrimSuffix(answer.note, " How far figures may be off stands below.")
+	attention.note = "The percentage is the margin, a share of the limit; \"backspan check\" has every check with limit and source. " + caution
+	return writeGrids(w, []grid{answer, attention}, f)
 }
 
 // answer is the comparison on half a page: a line on each variant, and the
