@@ -90,11 +90,14 @@ func (r Reading) Improves(s Reading) int {
 	return -1
 }
 
-// Change is the signed difference from r to s as shown, "+0.3"; empty when
-// either has no value, stands for a direction, or nothing changed that shows.
+// Change is the signed difference from r to s as shown, "+0.3", or "turned" for
+// a direction; empty when either has no value or nothing changed that shows.
 func (r Reading) Change(s Reading) string {
-	if !r.Known() || !s.Known() || s.Sense {
+	if !r.Known() || !s.Known() {
 		return ""
+	}
+	if s.Sense && r.Value != s.Value {
+		return "turned"
 	}
 	text := s.Unit.Delta(s.Value-r.Value, s.Value)
 	if strings.Trim(text, "+-0.") == "" {
