@@ -91,7 +91,7 @@ func searchSheet(study, variant string, q explore.Search, runs []explore.Run) (r
 // alongAnswer are rows for people: rounded, without those that then look like
 // the one before, and no more than are read at a glance.
 func (t findingTable) alongAnswer(fs []explore.Finding) [][]string {
-	const most, digits = 20, 5
+	const most, digits = 20, 4
 	var rows [][]string
 	for _, f := range fs {
 		row := t.row(f)
