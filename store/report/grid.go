@@ -76,6 +76,10 @@ func (g *grid) parted() []grid {
 		tables[i].head = slices.Concat(g.head[:g.lead()], g.head[from:to])
 		tables[i].rows = make([][]string, len(g.rows))
 		for j, r := range g.rows {
+			if len(r) == 1 {
+				tables[i].rows[j] = r
+				continue
+			}
 			tables[i].rows[j] = slices.Concat(r[:g.lead()], r[from:to])
 		}
 	}

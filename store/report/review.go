@@ -91,6 +91,9 @@ func (r *Reviewed) log() []grid {
 func (r *Reviewed) differences() []grid {
 	moment := grid{title: momentTitle, head: append([]string{"because of"}, r.variants()...), rows: feelRows(r.Compared), figures: true,
 		note: "what more or less mass does, and what sitting deeper or closer does; they sum to the difference"}
+	if len(r.Compared.Outcomes) < 2 {
+		return nil
+	}
 	differ := grid{title: "Parameters that differ", head: append([]string{"parameter"}, r.variants()...), rows: differingRows(r.Compared), figures: true,
 		note: "\"-\": the variant has no such parameter."}
 	if len(differ.rows) == 0 {

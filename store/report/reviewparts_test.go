@@ -30,7 +30,7 @@ func TestReviewTellsTheDecisions(t *testing.T) {
 // Seventeen variants do not fit beside each other: they stand in three tables, each
 // with the names of its rows.
 func TestManyVariantsArePartedForPaper(t *testing.T) {
-	g := grid{head: []string{"what", "unit"}, rows: [][]string{{"x", "mm"}}, figures: true, second: "unit"}
+	g := grid{head: []string{"what", "unit"}, rows: [][]string{{"x", "mm"}, {"part"}}, figures: true, second: "unit"}
 	for i := range 17 {
 		g.head, g.rows[0] = append(g.head, strconv.Itoa(i)), append(g.rows[0], "v"+strconv.Itoa(i))
 	}

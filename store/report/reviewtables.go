@@ -61,9 +61,17 @@ func (r *Reviewed) bands() grid {
 				put(&g, name, i, len(r.Compared.Outcomes), bandText(low, high))
 			}
 		}
+		for _, q := range o.Readings {
+			if doubt := eitherWay.FindString(q.Method + "; " + q.Origin); doubt != "" && q.Known() {
+				put(&g, q.Label, i, len(r.Compared.Outcomes), strings.Replace(doubt, "plus or minus ", "±", 1))
+			}
+		}
 	}
 	return g
 }
+
+// eitherWay is how a method says by how much its figures may be off.
+var eitherWay = regexp.MustCompile(`plus or minus [0-9.]+ [^,;. ]+`)
 
 func bandText(low, high reading.Reading) string {
 	if !low.Known() || !high.Known() {
