@@ -132,7 +132,7 @@ func (r *Reviewed) line(i int) string {
 	words := []string{}
 	for _, q := range []struct{ key, name string }{{"carry.equivalent_mass", "feels like"}, {"stack.mass_ready", "weighs"}, {"propeller.static_thrust", "thrust"}, {"flight.climb_rate", "climb"}} {
 		at, ok := o.Reading(q.key)
-		if !ok {
+		if !ok || !at.Known() {
 			continue
 		}
 		text := q.name + " " + at.Text()
@@ -145,7 +145,11 @@ func (r *Reviewed) line(i int) string {
 	if i == r.Compared.Reference {
 		name += " (reference)"
 	}
-	return name + ": " + strings.Join(words, ", ") + momentWords(r.Compared.Feel[i], i == r.Compared.Reference) + "; " + verdictWords(o.Checks) + "."
+	text := strings.Join(words, ", ") + momentWords(r.Compared.Feel[i], i == r.Compared.Reference)
+	if text != "" {
+		text += "; "
+	}
+	return name + ": " + text + verdictWords(o.Checks) + "."
 }
 
 func bracketed(s string) string {

@@ -173,7 +173,7 @@ func (r *Reviewed) assumed() []assumed {
 
 // cautions are what no check could rate, and what holds for every machine.
 func (r *Reviewed) cautions() grid {
-	g := grid{title: "Cautions, and what is not rated", head: []string{"not rated", "in", "why"}, note: buildCaution + caution}
+	g := grid{title: "Cautions, and what is not rated", named: true, head: []string{"not rated", "in", "why"}, note: buildCaution + caution}
 	for _, k := range r.Compared.Checks {
 		told := map[string]bool{}
 		for _, cell := range k.Cells {
