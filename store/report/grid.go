@@ -44,6 +44,15 @@ func (g *grid) narrow() bool {
 	return len(g.rows) > shortest && (g.beside || g.figures && g.letters() <= halfPage)
 }
 
+// size is the word for so few columns that a small screen holds them.
+func (g *grid) size() string {
+	const fewest = 3
+	if len(g.head)-g.lead() <= fewest {
+		return "few"
+	}
+	return ""
+}
+
 // letters are what the widest cells of the variants need beside each other.
 func (g *grid) letters() int {
 	sum := 0

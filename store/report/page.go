@@ -100,7 +100,7 @@ func (p *page) table(g grid, at string) {
 	}
 	switch {
 	case g.figures:
-		look = " class=\"" + strings.TrimSpace("figures "+g.second) + "\""
+		look = " class=\"" + strings.Join(strings.Fields("figures "+g.second+" "+g.size()), " ") + "\""
 	case g.sheet:
 		look = " class=\"lines\""
 	case g.named:
