@@ -50,6 +50,21 @@ func checkOutcome(t *rapid.T, o Outcome) {
 	}
 }
 
+// checkMaking sees that a workshop is told figures that can be, or why not.
+func checkMaking(t *rapid.T, v *Variant, o *Outcome) {
+	list := Making(v, o)
+	for i := range o.Bearings {
+		list = append(list, SeatLimits(v, o, i)...)
+	}
+	for _, a := range list {
+		anyspec.Finite(t, a.Key, a.Least)
+		anyspec.Finite(t, a.Key+" most", a.Most)
+		if a.Least > a.Most || a.Least < 0 || a.Key == "" || a.Label == "" {
+			t.Fatalf("%+v", a)
+		}
+	}
+}
+
 // Any machine inside the declared ranges: no panic, no NaN, no infinity, every
 // core reading there, with a value or a reason.
 func TestAnyMachineGetsAnAnswer(t *testing.T) {
@@ -61,6 +76,7 @@ func TestAnyMachineGetsAnAnswer(t *testing.T) {
 		randomize(t, s.Variants[0].Sections()[1:])
 		o := Evaluate(s, &s.Variants[0])
 		checkOutcome(t, o)
+		checkMaking(t, &s.Variants[0], &o)
 		all++
 		if r, _ := o.Reading("stack.depth"); r.Known() {
 			built++
@@ -86,6 +102,7 @@ func TestAnyNeighbourOfTheSampleGetsAnAnswer(t *testing.T) {
 		}
 		o := Evaluate(s, v)
 		checkOutcome(t, o)
+		checkMaking(t, v, &o)
 		all++
 		if r, _ := o.Reading("stack.depth"); r.Known() {
 			built++

@@ -22,11 +22,11 @@ type command struct {
 func commands() []command {
 	return []command{
 		{"open", "[STUDY]", "open the bench on a study", program.open},
-		{"compare", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print the variants side by side, with differences from the reference", program.compare},
+		{"compare", "[STUDY] [--variant NAME ...] [--brief] [--format FORMAT]", "print the variants side by side, with differences from the reference", program.compare},
 		{"check", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print every check with its margin, limit and source; exit status 1 when one fails", program.check},
 		{"teeth", "[STUDY] [--variant NAME] [--ratio R] [--centre-distance L] [--tolerance P] [--format FORMAT]", "list pairs of gears for a ratio and a centre distance, best first", program.teeth},
 		{"ratios", "[STUDY] [--variant NAME] [--from R] [--to R] [--steps N] [--format FORMAT]", "print thrust, climb and tip Mach number over the ratio, the best marked", program.ratios},
-		{"tables", "[STUDY] [--variant NAME ...] [--format FORMAT]", "print what is better read as a table: crank speeds to stay out of, forces on bearings, what each piece's depth costs, changes of parts", program.tables},
+		{"tables", "[STUDY] [--variant NAME ...] [--format table|csv|markdown]", "print what is better read as a table: crank speeds to stay out of, forces on bearings, what each piece's depth costs, changes of parts", program.tables},
 		{"sheet", "[STUDY] [--variant NAME] [--format table|markdown|html] [--out FILE] [--force]", "write the build sheet of a variant: every dimension for the workshop, and where it comes from", program.sheet},
 		{"report", "[STUDY] [--variant NAME ...] [--format html|markdown] --out FILE [--force]", "write a review of the comparison as one file: drawings, curves, figures, assumptions and cautions", program.review},
 		{"split", "[STUDY] [--from NAME] [--to NAME] | [--variant A --variant B] [--format FORMAT]", "print where a difference in feel comes from, mass or depth, piece by piece", program.split},

@@ -3,7 +3,9 @@ package main
 import (
 	"flag"
 	"fmt"
+	"slices"
 	"strings"
+	"unicode"
 
 	"backspan/store/report"
 )
@@ -37,10 +39,20 @@ func (p program) flagWords(c command) string {
 	return strings.Join(words, " ")
 }
 
-func formats() string {
-	words := make([]string, len(report.Formats))
-	for i, f := range report.Formats {
-		words[i] = string(f)
+// formats are the words that a command's --format takes, as its help names
+// them; empty for a command without one.
+func (p program) formats(c command) string {
+	known := append(report.Formats[:], report.HTML)
+	var words []string
+	for _, f := range p.flagsOf(c) {
+		if f.Name != "format" {
+			continue
+		}
+		for _, word := range strings.FieldsFunc(f.Usage, func(r rune) bool { return !unicode.IsLetter(r) }) {
+			if slices.Contains(known, report.Format(word)) && !slices.Contains(words, word) {
+				words = append(words, word)
+			}
+		}
 	}
 	return strings.Join(words, " ")
 }
@@ -50,22 +62,22 @@ func (p program) bash() string {
 	cases := ""
 	for _, c := range commands() {
 		names = append(names, c.name)
-		cases += fmt.Sprintf("\t\t%s) flags='%s' ;;\n", c.name, p.flagWords(c))
+		cases += fmt.Sprintf("\t\t%s) flags='%s' formats='%s' ;;\n", c.name, p.flagWords(c), p.formats(c))
 	}
 	return fmt.Sprintf(`# bash completion for backspan; to use it now: source <(backspan completion bash)
 _backspan() {
-	local IFS=$' \t\n' word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags=
+	local IFS=$' \t\n' word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags= formats=
 	COMPREPLY=()
 	if [ "$COMP_CWORD" -eq 1 ]; then
 		COMPREPLY=($(compgen -W '%s help' -- "$word"))
 		return
 	fi
-	if [ "$before" = --format ]; then
-		COMPREPLY=($(compgen -W '%s' -- "$word"))
-		return
-	fi
 	case ${COMP_WORDS[1]} in
 %s	esac
+	if [ "$before" = --format ]; then
+		COMPREPLY=($(compgen -W "$formats" -- "$word"))
+		return
+	fi
 	case $word in
 		-*) COMPREPLY=($(compgen -W "$flags" -- "$word")) ;;
 		*)
@@ -79,14 +91,14 @@ _backspan() {
 	esac
 }
 complete -o filenames -F _backspan backspan
-`, strings.Join(names, " "), formats(), cases)
+`, strings.Join(names, " "), cases)
 }
 
 func (p program) zsh() string {
 	names, cases := "", ""
 	for _, c := range commands() {
 		names += fmt.Sprintf("\t\t'%s:%s'\n", c.name, quoted(c.does))
-		cases += fmt.Sprintf("\t\t%s) compadd -- %s ;;\n", c.name, p.flagWords(c))
+		cases += fmt.Sprintf("\t\t%s) flags='%s' formats='%s' ;;\n", c.name, p.flagWords(c), p.formats(c))
 	}
 	return fmt.Sprintf(`#compdef backspan
 # zsh completion for backspan; to use it now: source <(backspan completion zsh)
@@ -98,16 +110,18 @@ _backspan() {
 		_describe command commands
 		return
 	fi
-	if [[ $words[CURRENT-1] == --format ]]; then
-		compadd -- %s
-		return
-	fi
+	local flags= formats=
 	case $words[2] in
 %s	esac
+	if [[ $words[CURRENT-1] == --format ]]; then
+		compadd -- ${=formats}
+		return
+	fi
+	compadd -- ${=flags}
 	_files -g '*.toml'
 }
 compdef _backspan backspan
-`, names, formats(), cases)
+`, names, cases)
 }
 
 func (p program) fish() string {
@@ -119,7 +133,7 @@ func (p program) fish() string {
 			value := ""
 			switch {
 			case f.Name == "format":
-				value = " -x -a '" + formats() + "'"
+				value = " -x -a '" + p.formats(c) + "'"
 			case valued(f):
 				value = " -r"
 			}

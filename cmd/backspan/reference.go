@@ -24,8 +24,10 @@ func (p program) params(args []string) int {
 	return statusFine
 }
 
+const formatName = "format"
+
 func formatFlag(fs *flag.FlagSet) *string {
-	return fs.String("format", string(report.Table), "table, json, csv or markdown")
+	return fs.String(formatName, string(report.Table), "table, json, csv or markdown")
 }
 
 // everyParameter is every section of a study and of a variant, at its default;

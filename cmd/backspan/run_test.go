@@ -209,3 +209,20 @@ func TestSampleFileIsUpToDate(t *testing.T) {
 		t.Errorf("%s differs from \"backspan sample\"; write it anew", path)
 	}
 }
+
+func TestBriefComparisonIsWhatDecides(t *testing.T) {
+	for _, format := range []string{"table", "markdown"} {
+		s := run(t, t.TempDir(), "compare", "--brief", "--variant", "Gear 190", "--format", format)
+		for _, want := range []string{"Gear 190: feels like 35.6 kg (+6.1)", "+5.9 from mass and +9.5 from depth", "◆ 29.6", "Checks that fail or are thin", "airworthiness"} {
+			if s.status != statusFine || !strings.Contains(s.out, want) {
+				t.Errorf("%s lacks %q: status %d %s", format, want, s.status, s.err)
+			}
+		}
+		if n := strings.Count(s.out, "\n"); n > 60 {
+			t.Errorf("%s: %d lines are not brief", format, n)
+		}
+	}
+	if s := run(t, t.TempDir(), "compare", "--brief", "--format", "csv"); s.status != statusCannot || s.out != "" || !strings.Contains(s.err, "table or markdown") {
+		t.Errorf("%+v", s)
+	}
+}

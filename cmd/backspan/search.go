@@ -3,6 +3,9 @@ package main
 import (
 	"flag"
 	"fmt"
+	"slices"
+	"strconv"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/explore"
@@ -64,6 +67,7 @@ func searchSheet(study, variant string, q explore.Search, runs []explore.Run) (r
 		fs[i] = c.Finding
 	}
 	sheet := t.sheet(fs)
+	rows := t.alongAnswer(fs)
 	tried := 0
 	for _, r := range runs {
 		tried += r.Evaluations
@@ -76,8 +80,37 @@ func searchSheet(study, variant string, q explore.Search, runs []explore.Run) (r
 		data.Spread, status = nil, statusFails
 	}
 	data.Answer = sheet.Note
-	sheet.Data = data
+	if len(rows) < len(sheet.Rows) {
+		sheet.Note += fmt.Sprintf(" %d are shown, evenly along the answer and rounded; the formats json and csv have all, as they are.", len(rows))
+	}
+	sheet.Data, sheet.Rows = data, rows
 	return sheet, status
+}
+
+// alongAnswer are rows for people: rounded, without those that then look like
+// the one before, and no more than are read at a glance.
+func (t findingTable) alongAnswer(fs []explore.Finding) [][]string {
+	const most, digits = 20, 4
+	var rows [][]string
+	for _, f := range fs {
+		row := t.row(f)
+		for i, d := range t.dials {
+			if !d.Stepped() {
+				row[i] = strings.TrimSpace(strconv.FormatFloat(d.Unit.From(f.At[i]), 'g', digits, 64) + " " + d.Unit.Symbol)
+			}
+		}
+		if n := len(rows); n == 0 || !slices.Equal(rows[n-1], row) {
+			rows = append(rows, row)
+		}
+	}
+	if len(rows) <= most {
+		return rows
+	}
+	thinned := make([][]string, most)
+	for i := range thinned {
+		thinned[i] = rows[i*(len(rows)-1)/(most-1)]
+	}
+	return thinned
 }
 
 type searchData struct {

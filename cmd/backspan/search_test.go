@@ -7,6 +7,9 @@ import (
 	"strings"
 	"testing"
 
+	"backspan/model/explore"
+	"backspan/model/param"
+	"backspan/model/unit"
 	"backspan/store"
 )
 
@@ -178,5 +181,26 @@ func TestSearchDoesNotSaveOverWorkLeftBehind(t *testing.T) {
 	}
 	if _, lefts, err := p.journals().Begin(path); err != nil || len(lefts) != 1 || lefts[0].Study.Notes != study.Notes {
 		t.Errorf("what was left is gone: %v %v", lefts, err)
+	}
+}
+
+// People see a rounded page's worth of a long answer, from its one end to the
+// other, without rows that look alike.
+func TestAnswerIsShownAtAGlance(t *testing.T) {
+	length, teeth := explore.Dial{}, explore.Dial{}
+	length.Kind, length.Unit, teeth.Kind = param.KindNumber, unit.Millimetre, param.KindWhole
+	table := findingTable{dials: []explore.Dial{length, teeth}}
+	var fs []explore.Finding
+	for i := range 100 {
+		for _, off := range []float64{0, 1e-9} {
+			fs = append(fs, explore.Finding{At: []float64{0.0600123456 + float64(i)*1e-3 + off, float64(i)}})
+		}
+	}
+	rows := table.alongAnswer(fs)
+	if len(rows) != 20 || rows[0][0] != "60.01 mm" || rows[19][0] != "159 mm" {
+		t.Errorf("%d rows: %q", len(rows), rows)
+	}
+	if rows = table.alongAnswer(fs[:6]); len(rows) != 3 {
+		t.Errorf("%q", rows)
 	}
 }

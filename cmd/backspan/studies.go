@@ -48,18 +48,24 @@ func files(entries []store.Entry) string {
 }
 
 func (p program) compare(args []string) int {
-	c, f, status, done := p.evaluated("compare", args)
+	fs := flag.NewFlagSet("compare", flag.ContinueOnError)
+	brief := fs.Bool("brief", false, "only what decides, best and worst marked, and the checks that fail or are thin")
+	c, f, status, done := p.evaluated(fs, args)
 	if done {
 		return status
 	}
-	if err := report.Comparison(p.out, c, f); err != nil {
+	write := report.Comparison
+	if *brief {
+		write = report.Brief
+	}
+	if err := write(p.out, c, f); err != nil {
 		return p.cannot(err)
 	}
 	return statusFine
 }
 
 func (p program) check(args []string) int {
-	c, f, status, done := p.evaluated("check", args)
+	c, f, status, done := p.evaluated(flag.NewFlagSet("check", flag.ContinueOnError), args)
 	if done {
 		return status
 	}
@@ -75,7 +81,9 @@ func (p program) check(args []string) int {
 }
 
 func (p program) tables(args []string) int {
-	c, f, status, done := p.evaluated("tables", args)
+	fs := flag.NewFlagSet("tables", flag.ContinueOnError)
+	fs.String(formatName, string(report.Table), "table, csv or markdown")
+	c, f, status, done := p.evaluated(fs, args)
 	if done {
 		return status
 	}
@@ -90,15 +98,14 @@ func (p program) tables(args []string) int {
 }
 
 // evaluated reads the command line of compare, check and tables and computes.
-func (p program) evaluated(name string, args []string) (c model.Comparison, f report.Format, status int, done bool) {
-	fs := flag.NewFlagSet(name, flag.ContinueOnError)
+func (p program) evaluated(fs *flag.FlagSet, args []string) (c model.Comparison, f report.Format, status int, done bool) {
 	var variants words
 	fs.Var(&variants, "variant", "only this variant; may be given several times")
 	s, f, status, done := p.opened(fs, args)
 	if done {
 		return c, f, status, true
 	}
-	s, err := only(s, variants, name == "compare")
+	s, err := only(s, variants, fs.Name() == "compare")
 	if err != nil {
 		return c, f, p.cannot(err), true
 	}
@@ -108,12 +115,14 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 // opened reads the command line of a command that prints figures of a study,
 // and the study.
 func (p program) opened(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
-	format := formatFlag(fs)
+	if fs.Lookup(formatName) == nil {
+		formatFlag(fs)
+	}
 	o, status, done := p.toChange(fs, args)
 	if done {
 		return nil, f, status, true
 	}
-	f, err := report.ParseFormat(*format)
+	f, err := report.ParseFormat(fs.Lookup(formatName).Value.String())
 	if err != nil {
 		return nil, f, p.cannot(err), true
 	}

@@ -3,7 +3,10 @@ package main
 import (
 	"flag"
 	"fmt"
+	"math"
+	"slices"
 	"strconv"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/explore"
@@ -25,9 +28,6 @@ func (p program) tolerance(args []string) int {
 	if status, done := e.begin(p, fs, args); done {
 		return status
 	}
-	if len(q.Readings) == 0 {
-		q.Readings = explore.UsualReadings()
-	}
 	_, status := answer(p, e, "tolerance", q)
 	return status
 }
@@ -39,6 +39,9 @@ type toleranceQuestion struct {
 }
 
 func (q toleranceQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Sample], error) {
+	if len(q.Readings) == 0 {
+		q.Readings = slices.Concat(explore.UsualReadings(), spreadReadings(s, v, q.Spreads))
+	}
 	t, err := explore.NewTolerance(explore.NewBase(s, v), q.Spreads, q.Readings, q.Samples, q.Seed)
 	if err != nil {
 		return asked[explore.Sample]{}, err
@@ -46,6 +49,23 @@ func (q toleranceQuestion) put(s *model.Study, v *model.Variant) (asked[explore.
 	return asked[explore.Sample]{what: "samples", total: t.Total(), steps: 1, run: stepping(t.Run), sheet: func(samples []explore.Sample) (report.Sheet, int) {
 		return toleranceSheet(s.Name, v.Name, t, t.Summary(samples)), statusFine
 	}}, nil
+}
+
+// spreadReadings are the keys that are spread and no parameter's: a doubt that
+// somebody enters is one that he wants to see.
+func spreadReadings(s *model.Study, v *model.Variant, spreads []string) []string {
+	sections := slices.Concat(v.Sections(), s.Sections())
+	var keys []string
+	for _, text := range spreads {
+		key, _, _ := strings.Cut(text, "=")
+		if key = strings.TrimSpace(key); key == "" || slices.Contains(explore.UsualReadings(), key) || slices.Contains(keys, key) {
+			continue
+		}
+		if _, ok := param.Find(sections, key); !ok {
+			keys = append(keys, key)
+		}
+	}
+	return keys
 }
 
 // toleranceSheet has the readings first, each with what moves it most, and
@@ -78,7 +98,7 @@ func addReading(sheet *report.Sheet, data *toleranceData, d explore.Distribution
 	if d.Samples < 2 {
 		row, plain = append(row, "-", "-", "-", "-", "-", "no value"), append(plain, "", "", "", "", "")
 	} else {
-		row = append(row, u.Text(d.Mean), spreadText(u, d.Deviation), u.Text(d.P5), u.Text(d.P50), u.Text(d.P95), movedBy(d))
+		row = append(row, u.Text(d.Mean), spreadText(u, d.Mean, d.Deviation), u.Text(d.P5), u.Text(d.P50), u.Text(d.P95), movedBy(d))
 		out.Mean, out.P5, out.P50, out.P95 = valueOf(d.Mean, u), valueOf(d.P5, u), valueOf(d.P50, u), valueOf(d.P95, u)
 		out.Deviation = valueOf(d.Deviation, differences(u))
 		plain = append(plain, bare(param.Known(d.Mean), u), bare(param.Known(d.Deviation), differences(u)), bare(param.Known(d.P5), u), bare(param.Known(d.P50), u), bare(param.Known(d.P95), u))
@@ -111,10 +131,24 @@ func valueOf(x float64, u unit.Unit) *float64 { return value(param.Known(x), u) 
 // long as a kelvin.
 func differences(u unit.Unit) unit.Unit { u.Shift = 0; return u }
 
-func spreadText(u unit.Unit, si float64) string { return differences(u).Text(si) }
+// still is the share of a figure under which its spread is what the sum leaves
+// over, not what a doubt does.
+const still = 1e-6
+
+func unmoved(mean, deviation float64) bool { return deviation <= still*math.Abs(mean) }
+
+func spreadText(u unit.Unit, mean, deviation float64) string {
+	if unmoved(mean, deviation) {
+		deviation = 0
+	}
+	return differences(u).Text(deviation)
+}
 
 func movedBy(d explore.Distribution) string {
 	const shown, least = 3, 0.01
+	if unmoved(d.Mean, d.Deviation) {
+		return "nothing"
+	}
 	text, sum := "", 0.0
 	for i, c := range d.Contributions {
 		sum += c.Share

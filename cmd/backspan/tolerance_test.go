@@ -75,3 +75,15 @@ func TestToleranceRefuses(t *testing.T) {
 		}
 	}
 }
+
+func TestReadingsWithADoubtAreShown(t *testing.T) {
+	s := run(t, t.TempDir(), "tolerance", "--samples", "100", "--spread", "noise.level_at_150m=±3", "--spread", "drive.ribbed_belt.centre_distance=±0.2 mm")
+	for _, want := range []string{"Noise at 150 m", "Standing thrust", "nothing"} {
+		if s.status != statusFine || !strings.Contains(s.out, want) {
+			t.Errorf("lacks %q: status %d\n%s%s", want, s.status, s.out, s.err)
+		}
+	}
+	if strings.Contains(s.out, "0.0000") {
+		t.Errorf("digits that mean nothing:\n%s", s.out)
+	}
+}

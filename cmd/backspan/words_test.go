@@ -3,8 +3,10 @@ package main
 import (
 	"encoding/csv"
 	"encoding/json"
+	"flag"
 	"os/exec"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -167,16 +169,37 @@ func TestBashCompletes(t *testing.T) {
 	}
 	script := run(t, t.TempDir(), "completion", "bash").out
 	for _, tc := range []struct{ words, want string }{
-		{"backspan comp", "compare"},
+		{"backspan comp", "compare completion"},
 		{"backspan compare --for", "--format"},
 		{"backspan check --format js", "json"},
 		{"backspan open --as", "--ascii"},
-		{"backspan completion f", "fish"},
+		{"backspan completion f", "fish"}, {"backspan report --format h", "html"}, {"backspan report --format c", ""}, {"backspan sheet --format m", "markdown"},
+		{"backspan sheet --format t", "table"}, {"backspan compare --format h", ""}, {"backspan open --format t", ""},
 	} {
 		words := strings.Fields(tc.words)
 		out, err := exec.Command(bash, "-c", script+"\nCOMP_WORDS=("+tc.words+"); COMP_CWORD="+string(rune('0'+len(words)-1))+"\n_backspan; echo ${COMPREPLY[@]}").CombinedOutput()
-		if err != nil || !strings.Contains(string(out), tc.want) {
-			t.Errorf("%q: %v, %s", tc.words, err, out)
+		if err != nil || strings.TrimSpace(string(out)) != tc.want {
+			t.Errorf("%q: %v, %s, want %q", tc.words, err, out, tc.want)
+		}
+	}
+}
+
+// What completion offers as a format is what the command names when it refuses
+// another.
+func TestFormatsAreThoseOfTheCommand(t *testing.T) {
+	for _, c := range commands() {
+		offered := (program{}).formats(c)
+		if given := slices.ContainsFunc((program{}).flagsOf(c), func(f *flag.Flag) bool { return f.Name == "format" }); given != (offered != "") {
+			t.Errorf("%s offers %q", c.name, offered)
+		}
+		if !slices.Contains([]string{"compare", "sheet", "report", "params"}, c.name) {
+			continue
+		}
+		said := run(t, t.TempDir(), c.name, "--format", "nonsense").err
+		for _, f := range []string{"table", "json", "csv", "markdown", "html"} {
+			if _, listed, ok := strings.Cut(said, "give"); !ok || strings.Contains(listed, f) != strings.Contains(" "+offered+" ", " "+f+" ") {
+				t.Errorf("%s offers %q and says %q", c.name, offered, said)
+			}
 		}
 	}
 }

@@ -75,7 +75,7 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 func (r Result) Readings() []reading.Reading {
 	rs := []reading.Reading{
 		reading.New("drive.ratio", "Ratio", r.Ratio, unit.One).How("crank speed over propeller speed, without slip").Source("geometry"),
-		reading.New("drive.turn", "Turn of the propeller", float64(r.Turn), unit.Count).
+		reading.New("drive.turn", "Turn of the propeller", float64(r.Turn), unit.Count).Sided().
 			How("+1 turns as the crank does, -1 is reversed; one external gear mesh reverses").Source("geometry"),
 		reading.New("drive.efficiency", "Drive efficiency, standing", r.Standing.Efficiency(), unit.Percent).Higher().
 			How("power at the propeller over power at the crank, full throttle standing").Source("the drive's own losses"),

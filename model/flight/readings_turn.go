@@ -14,10 +14,10 @@ func (r Result) reaction() []reading.Reading {
 	to := rolls(r.PropellerTurn)
 	sides := "propeller " + string(r.turn()) + " seen from behind: torque pushes the pilot's " + string(to) + " side down; "
 	return []reading.Reading{
-		reading.New("flight.propeller_turn", "Propeller's turn, from behind", r.turn().Sign(), unit.Count).
+		reading.New("flight.propeller_turn", "Propeller's turn, from behind", r.turn().Sign(), unit.Count).Sided().
 			How("+1 clockwise, -1 anticlockwise: Turn of the crank, reversed by a gear's mesh, kept by a belt; this one is " + string(r.turn())).
 			Source("geometry"),
-		reading.New("flight.torque_side", "Side to which torque turns", to.sign(), unit.Count).
+		reading.New("flight.torque_side", "Side to which torque turns", to.sign(), unit.Count).Sided().
 			How("+1 right, -1 left, as the pilot sits; " + sides + "the craft wants to turn " + string(to) + " under power, the more the harder it pulls").
 			Source("mechanics"),
 		reading.New("flight.torque_reaction", "Torque reaction", r.TorqueReaction, unit.NewtonMetre).Lower().

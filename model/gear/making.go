@@ -75,6 +75,9 @@ func (s Spec) cut(g Geometry, key, name string, w Wheel) []part.Allowed {
 	}
 	thinner := (s.Backlash.Value + s.nearer(g)) / 2
 	normal := math.Cos(s.PressureAngle)
+	if thickness <= (thinner+s.SpanTolerance)/normal {
+		return []part.Allowed{part.Unknown("gear."+key+"_thickness", name+" tooth thickness, normal", unit.Millimetre, "backlash and tolerances take the whole tooth; lower Normal backlash")}
+	}
 	list := []part.Allowed{part.Between("gear."+key+"_thickness", name+" tooth thickness, normal", thickness-(thinner+s.SpanTolerance)/normal, thickness-thinner/normal, unit.Millimetre, 3).
 		How("at the reference cylinder; " + how).Source(isoGeometry)}
 	if over == 0 || length*math.Sin(g.BaseHelixAngle) > s.FaceWidth {

@@ -29,6 +29,7 @@ type Reading struct {
 	Origin string // standard, book or "geometry"
 	Why    string // why there is no value
 	Absent bool   // there is no value because the part does not exist here
+	Sense  bool   // the value is +1 or −1 for a direction: a change of it is no amount
 }
 
 // New declares a reading. A value that is not finite becomes a missing one,
@@ -51,6 +52,9 @@ func (r Reading) Higher() Reading { r.Better = Higher; return r }
 
 // Lower marks that less is better.
 func (r Reading) Lower() Reading { r.Better = Lower; return r }
+
+// Sided marks a value that stands for a direction.
+func (r Reading) Sided() Reading { r.Sense = true; return r }
 
 // How says in words how the figure was found.
 func (r Reading) How(s string) Reading { r.Method = s; return r }
@@ -86,11 +90,14 @@ func (r Reading) Improves(s Reading) int {
 	return -1
 }
 
-// Change is the signed difference from r to s as shown, "+0.3"; empty when
-// either has no value or nothing changed that shows.
+// Change is the signed difference from r to s as shown, "+0.3", or "turned" for
+// a direction; empty when either has no value or nothing changed that shows.
 func (r Reading) Change(s Reading) string {
 	if !r.Known() || !s.Known() {
 		return ""
+	}
+	if s.Sense && r.Value != s.Value {
+		return "turned"
 	}
 	text := s.Unit.Delta(s.Value-r.Value, s.Value)
 	if strings.Trim(text, "+-0.") == "" {

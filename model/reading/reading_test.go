@@ -80,6 +80,7 @@ func TestChangeShowsOnlyWhatShows(t *testing.T) {
 	}{
 		{at(600), at(614), "+14"}, {at(600), at(600.2), ""}, {at(600), at(600), ""}, {at(0), at(0.02), "+0.0200"},
 		{at(600), Missing("k", "", unit.Newton, "gone"), ""},
+		{at(1).Sided(), at(-1).Sided(), "turned"}, {at(1).Sided(), at(1).Sided(), ""},
 	} {
 		if got := tc.from.Change(tc.to); got != tc.want {
 			t.Errorf("%v to %v: %q, want %q", tc.from, tc.to, got, tc.want)

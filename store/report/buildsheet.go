@@ -15,7 +15,7 @@ const buildCaution = "Measure the parts in hand before cutting metal: a figure m
 func BuildSheet(w io.Writer, s *model.Study, v *model.Variant, o *model.Outcome, f Format) error {
 	grids := buildGrids(s, v, o)
 	if f == HTML {
-		return writePage(w, "Build sheet of "+v.Name+", "+s.Name, grids)
+		return writePage(w, "Build sheet of "+v.Name+", "+s.Name, buildCaution, grids)
 	}
 	return writeGrids(w, grids, f)
 }
@@ -26,7 +26,7 @@ func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
 	var grids []grid
 	add := func(title string, rows ...[]string) {
 		if n := len(grids); n == 0 || grids[n-1].title != title {
-			grids = append(grids, grid{title: title, head: head})
+			grids = append(grids, grid{title: title, head: head, sheet: true})
 		}
 		g := &grids[len(grids)-1]
 		g.rows = append(g.rows, rows...)
@@ -51,7 +51,7 @@ func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
 
 // buildCautions ends the sheet with what nobody could rate.
 func buildCautions(o *model.Outcome) grid {
-	g := grid{title: "Cautions", head: []string{"not rated", "why"}, note: buildCaution + caution}
+	g := grid{title: "Cautions", named: true, head: []string{"not rated", "why"}, note: buildCaution + caution}
 	for _, k := range o.Checks {
 		if k.Verdict == reading.NotRated {
 			g.rows = append(g.rows, []string{k.Label, k.Why})

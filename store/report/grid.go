@@ -22,6 +22,7 @@ type grid struct {
 	figures bool   // after what names a row there is one column a variant
 	second  string // what the second of the columns that name a row holds; "" where there is only one
 	named   bool   // the first column is a name for much text in the last
+	sheet   bool   // what, value, unit and where it comes from
 	beside  bool   // narrow enough for two halves to stand beside each other
 }
 
@@ -41,6 +42,15 @@ func (g *grid) lead() int {
 
 func (g *grid) narrow() bool {
 	return len(g.rows) > shortest && (g.beside || g.figures && g.letters() <= halfPage)
+}
+
+// size is the word for so few columns that a small screen holds them.
+func (g *grid) size() string {
+	const fewest = 3
+	if len(g.head)-g.lead() <= fewest {
+		return "few"
+	}
+	return ""
 }
 
 // letters are what the widest cells of the variants need beside each other.
@@ -75,6 +85,10 @@ func (g *grid) parted() []grid {
 		tables[i].head = slices.Concat(g.head[:g.lead()], g.head[from:to])
 		tables[i].rows = make([][]string, len(g.rows))
 		for j, r := range g.rows {
+			if len(r) == 1 {
+				tables[i].rows[j] = r
+				continue
+			}
 			tables[i].rows[j] = slices.Concat(r[:g.lead()], r[from:to])
 		}
 	}
@@ -98,7 +112,13 @@ func writeGrids(w io.Writer, grids []grid, f Format) error {
 }
 
 func (g grid) plain(b *strings.Builder) {
-	fmt.Fprintf(b, "%s\n%s\n", Printable(g.title), strings.Join(g.columns(), "\n"))
+	fmt.Fprintf(b, "%s\n", Printable(g.title))
+	for _, s := range g.points {
+		fmt.Fprintf(b, " %s\n", Printable(s))
+	}
+	if len(g.rows) > 0 || len(g.points) == 0 {
+		fmt.Fprintf(b, "%s\n", strings.Join(g.columns(), "\n"))
+	}
 	if g.note != "" {
 		fmt.Fprintf(b, " %s\n", Printable(g.note))
 	}

@@ -100,7 +100,9 @@ func (p *page) table(g grid, at string) {
 	}
 	switch {
 	case g.figures:
-		look = " class=\"" + strings.TrimSpace("figures "+g.second) + "\""
+		look = " class=\"" + strings.Join(strings.Fields("figures "+g.second+" "+g.size()), " ") + "\""
+	case g.sheet:
+		look = " class=\"lines\""
 	case g.named:
 		look = " class=\"named\""
 	}
@@ -141,9 +143,13 @@ func (p *page) row(cells []string, open, shut string) {
 	p.WriteString("</tr>\n")
 }
 
-// writePage writes tables as one HTML file.
-func writePage(w io.Writer, title string, grids []grid) error {
+// warn puts a caution where nobody overlooks it.
+func (p *page) warn(s string) { p.WriteString("<p class=\"caution\">" + escaped(s) + "</p>\n") }
+
+// writePage writes tables as one HTML file, under a caution.
+func writePage(w io.Writer, title, caution string, grids []grid) error {
 	p := &page{}
+	p.warn(caution)
 	for _, g := range grids {
 		p.grid(g)
 	}

@@ -46,7 +46,7 @@ func (r *Reviewed) title() string { return "Review of " + r.Study.Name }
 
 func (r *Reviewed) page(w io.Writer) error {
 	p := &page{}
-	p.WriteString("<p class=\"caution\">" + escaped(caution) + "</p>\n")
+	p.warn(caution)
 	for _, g := range r.opening() {
 		p.grid(g)
 	}
@@ -91,6 +91,9 @@ func (r *Reviewed) log() []grid {
 func (r *Reviewed) differences() []grid {
 	moment := grid{title: momentTitle, head: append([]string{"because of"}, r.variants()...), rows: feelRows(r.Compared), figures: true,
 		note: "what more or less mass does, and what sitting deeper or closer does; they sum to the difference"}
+	if len(r.Compared.Outcomes) < 2 {
+		return nil
+	}
 	differ := grid{title: "Parameters that differ", head: append([]string{"parameter"}, r.variants()...), rows: differingRows(r.Compared), figures: true,
 		note: "\"-\": the variant has no such parameter."}
 	if len(differ.rows) == 0 {

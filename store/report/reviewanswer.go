@@ -2,7 +2,7 @@ package report
 
 import (
 	"fmt"
-	"slices"
+	"io"
 	"strconv"
 	"strings"
 
@@ -19,21 +19,40 @@ var deciding = []string{
 	"upkeep.steady_cost_per_hour",
 }
 
+// Brief writes of a comparison what decides: a line on each variant, the
+// readings that a choice is made by, and the checks that fail or are thin.
+func Brief(w io.Writer, c model.Comparison, f Format) error {
+	if f != Table && f != Markdown {
+		return fmt.Errorf("the brief comparison is written as %s or %s; the formats %s and %s have everything", Table, Markdown, JSON, CSV)
+	}
+	r := Reviewed{Compared: c}
+	answer, attention := r.answer(), r.attention()
+	answer.title = c.Study + ": the answer in short"
+	answer.note = strings.TrimSuffix(answer.note, " A band goes from the low to the high end of what a figure may be; more of them stand below.")
+	attention.note = "The percentage is the margin, a share of the limit; \"backspan check\" has every check with limit and source. " + caution
+	return writeGrids(w, []grid{answer, attention}, f)
+}
+
 // answer is the comparison on half a page: a line on each variant, and the
 // readings that decide with the best and the worst of them marked.
 func (r *Reviewed) answer() grid {
 	c := &r.Compared
 	g := grid{title: "The answer in short", head: append([]string{"reading", "unit"}, r.variants()...), figures: true, second: "unit",
-		note: "Behind a figure stands its difference from the reference. ◆ best and ◇ worst of those that differ. How far figures may be off stands below."}
+		note: "Behind a figure stands its difference from the reference. ◆ best and ◇ worst of those that differ. A band goes from the low to the high end of what a figure may be; more of them stand below."}
 	for i := range c.Outcomes {
 		g.points = append(g.points, r.line(i))
 	}
-	for _, row := range c.Readings {
-		if slices.Contains(deciding, row.Key) {
+	for _, key := range deciding {
+		for _, row := range c.Readings {
+			if row.Key != key {
+				continue
+			}
 			g.rows = append(g.rows, r.marked(row))
+			if band, ok := r.bandRow(row); ok {
+				g.rows = append(g.rows, band)
+			}
 		}
 	}
-	slices.SortStableFunc(g.rows, func(a, b []string) int { return r.place(a[0]) - r.place(b[0]) })
 	for _, v := range []reading.Verdict{reading.Fails, reading.Thin, reading.Holds, reading.NotRated} {
 		row := []string{"Checks: " + string(v), ""}
 		for _, o := range c.Outcomes {
@@ -44,11 +63,26 @@ func (r *Reviewed) answer() grid {
 	return g
 }
 
-// place is where a deciding reading stands, by its label.
-func (r *Reviewed) place(label string) int {
-	return slices.IndexFunc(deciding, func(key string) bool {
-		return slices.ContainsFunc(r.Compared.Readings, func(row model.ReadingRow) bool { return row.Key == key && row.Label == label })
-	})
+// bandRow tells from where to where a deciding reading may be off; ok is false
+// where nobody knows.
+func (r *Reviewed) bandRow(row model.ReadingRow) (cells []string, ok bool) {
+	cells = []string{row.Label + ", band", ""}
+	for i, q := range row.Cells {
+		text := "-"
+		if low, high, known := ends(&r.Compared.Outcomes[i], row.Key); known && q.Known() {
+			text, ok = low.Unit.Number(low.Value)+" to "+high.Unit.Number(high.Value), true
+			cells[1] = low.Unit.Symbol
+		}
+		cells = append(cells, text)
+	}
+	return cells, ok
+}
+
+// ends are the readings of a reading's band.
+func ends(o *model.Outcome, stem string) (low, high reading.Reading, known bool) {
+	low, ok := o.Reading(stem + lowEnd)
+	high, found := o.Reading(stem + highEnd)
+	return low, high, ok && found && low.Known() && high.Known()
 }
 
 // marked is a row of readings with the best and the worst of them marked.
@@ -98,7 +132,7 @@ func (r *Reviewed) line(i int) string {
 	words := []string{}
 	for _, q := range []struct{ key, name string }{{"carry.equivalent_mass", "feels like"}, {"stack.mass_ready", "weighs"}, {"propeller.static_thrust", "thrust"}, {"flight.climb_rate", "climb"}} {
 		at, ok := o.Reading(q.key)
-		if !ok {
+		if !ok || !at.Known() {
 			continue
 		}
 		text := q.name + " " + at.Text()
@@ -111,7 +145,11 @@ func (r *Reviewed) line(i int) string {
 	if i == r.Compared.Reference {
 		name += " (reference)"
 	}
-	return name + ": " + strings.Join(words, ", ") + momentWords(r.Compared.Feel[i], i == r.Compared.Reference) + "; " + verdictWords(o.Checks) + "."
+	text := strings.Join(words, ", ") + momentWords(r.Compared.Feel[i], i == r.Compared.Reference)
+	if text != "" {
+		text += "; "
+	}
+	return name + ": " + text + verdictWords(o.Checks) + "."
 }
 
 func bracketed(s string) string {

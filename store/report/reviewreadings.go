@@ -32,10 +32,12 @@ func (r *Reviewed) readingRow(row model.ReadingRow) []string {
 	return cells
 }
 
-// readings are all of them: what differs as a table of each part, with the
-// variants that have it; then, shorter, what is alike, and what has no figure.
+// readings are all of them: what differs, part by part, and apart the parts that
+// not every variant has; then, shorter, what is alike, and what has no figure.
 func (r *Reviewed) readings() []grid {
 	alike := grid{title: "Readings in which the variants that have them do not differ", head: []string{"reading", "value"}, under: true, beside: true}
+	all := grid{title: "All readings", figures: true, second: "unit", head: append([]string{"reading", "unit"}, r.variants()...),
+		note: "With the difference from the reference. Below stand the parts that not every variant has, the readings that do not differ, and those without a figure."}
 	var blank origins
 	var parts []grid
 	seen := map[string]bool{}
@@ -60,11 +62,14 @@ func (r *Reviewed) readings() []grid {
 				g.rows = append(g.rows, r.readingRow(row))
 			}
 		}
-		if len(g.rows) > 0 {
-			parts = append(parts, withoutEmpty(g))
+		switch few := withoutEmpty(g); {
+		case len(few.rows) == 0:
+		case len(few.head) == len(all.head):
+			all.rows = append(append(all.rows, []string{few.title}), few.rows...)
+		default:
+			parts = append(parts, few)
 		}
 	}
-	all := grid{title: "All readings", note: "Part by part: figures with the difference from the reference; then those that do not differ, and those without a figure."}
 	return append(slices.Insert(parts, 0, all), alike, grid{title: "Readings that are not rated, and why", under: true, beside: true, points: blank.points()})
 }
 

@@ -61,9 +61,17 @@ func (r *Reviewed) bands() grid {
 				put(&g, name, i, len(r.Compared.Outcomes), bandText(low, high))
 			}
 		}
+		for _, q := range o.Readings {
+			if doubt := eitherWay.FindString(q.Method + "; " + q.Origin); doubt != "" && q.Known() {
+				put(&g, q.Label, i, len(r.Compared.Outcomes), strings.Replace(doubt, "plus or minus ", "±", 1))
+			}
+		}
 	}
 	return g
 }
+
+// eitherWay is how a method says by how much its figures may be off.
+var eitherWay = regexp.MustCompile(`plus or minus [0-9.]+ [^,;. ]+`)
 
 func bandText(low, high reading.Reading) string {
 	if !low.Known() || !high.Known() {
@@ -165,7 +173,7 @@ func (r *Reviewed) assumed() []assumed {
 
 // cautions are what no check could rate, and what holds for every machine.
 func (r *Reviewed) cautions() grid {
-	g := grid{title: "Cautions, and what is not rated", head: []string{"not rated", "in", "why"}, note: buildCaution + caution}
+	g := grid{title: "Cautions, and what is not rated", named: true, head: []string{"not rated", "in", "why"}, note: buildCaution + caution}
 	for _, k := range r.Compared.Checks {
 		told := map[string]bool{}
 		for _, cell := range k.Cells {
@@ -174,7 +182,7 @@ func (r *Reviewed) cautions() grid {
 			}
 			have, whys := make([]bool, len(k.Cells)), []string{}
 			for i, other := range k.Cells {
-				if have[i] = other.Verdict == reading.NotRated && figures.ReplaceAllString(other.Why, "") == figures.ReplaceAllString(cell.Why, ""); have[i] {
+				if have[i] = other.Verdict == reading.NotRated && figures.ReplaceAllString(other.Why, "#") == figures.ReplaceAllString(cell.Why, "#"); have[i] {
 					told[other.Why] = true
 					whys = append(whys, other.Why)
 				}

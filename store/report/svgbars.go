@@ -8,7 +8,7 @@ import (
 
 // The plane of the bars, in its own units.
 const (
-	barName, barWide, barFigure = 200.0, 420.0, 60.0
+	barName, barWide, barFigure = 150.0, 230.0, 45.0
 	barHigh, barStep            = 9.0, 32.0
 )
 
@@ -33,7 +33,7 @@ func (r *Reviewed) moments(id string) string {
 		if i == r.Compared.Reference {
 			continue
 		}
-		v.word(0, y+14, chartWord, atStart, shortened(r.Compared.Outcomes[i].Variant))
+		v.word(0, y+14, chartWord, atStart, shortened(r.Compared.Outcomes[i].Variant, 22))
 		if f.Known {
 			v.bar(at(0), at(f.FromMass), y, "#555", f.FromMass, f.FromMass+f.FromDepth)
 			v.bar(at(0), at(f.FromDepth), y+barHigh+2, "#fff", f.FromDepth, f.FromMass+f.FromDepth)

@@ -59,13 +59,13 @@ func chart(id, title string, lines []chartLine) (drawn string, ok bool) {
 		if len(points) == 0 {
 			name += ": no line"
 		}
-		v.word(x+50, y+4, chartWord, atStart, shortened(name))
+		v.word(x+50, y+4, chartWord, atStart, shortened(name, 36))
 	}
 	return v.end(), true
 }
 
-// shortened keeps a name inside the half of a chart's width that it has.
-func shortened(name string) string { return ansi.Truncate(Printable(name), 36, "…") }
+// shortened keeps a name inside the room that it has.
+func shortened(name string, letters int) string { return ansi.Truncate(Printable(name), letters, "…") }
 
 // chartTold tells the lines in figures.
 func chartTold(lines []chartLine) string {

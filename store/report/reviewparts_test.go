@@ -1,0 +1,76 @@
+package report
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"backspan/model"
+	"backspan/model/reading"
+	"backspan/model/unit"
+)
+
+func TestReviewTellsTheDecisions(t *testing.T) {
+	s := model.Sample()
+	s.Variants = s.Variants[:2]
+	s.Decisions = []model.Decision{{Date: "2026-11-26", Text: nasty}, {Date: "2026-12-01", Text: "gear | after all"}}
+	text, plain := review(t, s, HTML), review(t, s, Markdown)
+	seen := soundPage(t, text)
+	for _, want := range []string{"Decisions", "2026-11-26", `<script>alert(1)</script>\x1b[31m\x00`, "gear | after all"} {
+		if !strings.Contains(seen, want) {
+			t.Errorf("the page lacks %q", want)
+		}
+	}
+	if strings.Contains(seen, "No decision") || strings.Contains(plain, "No decision") || !strings.Contains(plain, `| 2026-12-01 | gear \| after all |`) {
+		t.Error("the log is told wrong")
+	}
+}
+
+// Seventeen variants do not fit beside each other: they stand in three tables, each
+// with the names of its rows.
+func TestManyVariantsArePartedForPaper(t *testing.T) {
+	g := grid{head: []string{"what", "unit"}, rows: [][]string{{"x", "mm"}, {"part"}}, figures: true, second: "unit"}
+	for i := range 17 {
+		g.head, g.rows[0] = append(g.head, strconv.Itoa(i)), append(g.rows[0], "v"+strconv.Itoa(i))
+	}
+	var all []string
+	for _, part := range g.parted() {
+		n := len(part.head)
+		if n > 2+widest || n < 5 || part.rows[0][1] != "mm" || len(part.rows[0]) != n || part.rows[0][2] != "v"+part.head[2] {
+			t.Errorf("%q %q", part.head, part.rows)
+		}
+		all = append(all, part.head[2:]...)
+	}
+	if !slices.Equal(all, g.head[2:]) {
+		t.Errorf("%q", all)
+	}
+}
+
+func TestFiguresOfOneSentenceAreMerged(t *testing.T) {
+	for want, in := range map[string][]string{
+		"36.4 to 37.2 km/h and 5":  {"36.7 km/h and 5", "36.4 km/h and 5", "37.2 km/h and 5"},
+		"nothing":                  {"nothing", "nothing"},
+		"9 to 10 N, 1.05 to 2.5 m": {"9 N, 2.5 m", "10 N, 1.05 m"},
+	} {
+		if got := merged(in); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+func TestBestAndWorstAreMarked(t *testing.T) {
+	lower := func(x float64) reading.Reading { return reading.New("k", "k", x, unit.Newton).Lower() }
+	blank := reading.Missing("k", "k", unit.Newton, "not known").Lower()
+	for _, tc := range []struct {
+		cells       []reading.Reading
+		best, worst int
+	}{
+		{[]reading.Reading{lower(600), lower(500), lower(700)}, 1, 2}, {[]reading.Reading{blank, lower(500), {}, lower(400)}, 3, 1},
+		{[]reading.Reading{lower(600), lower(600.01)}, -1, -1}, {[]reading.Reading{blank, blank}, -1, -1},
+	} {
+		if best, worst := extremes(tc.cells); best != tc.best || worst != tc.worst {
+			t.Errorf("%v: %d and %d, want %d and %d", tc.cells, best, worst, tc.best, tc.worst)
+		}
+	}
+}
