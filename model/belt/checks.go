@@ -31,9 +31,9 @@ func (r Result) wrapCheck() reading.Check {
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	row := r.Profile.section()
-	cs := []reading.Check{
+	cs = append(cs,
 		reading.AtLeast("belt.crank_diameter", "Crank pulley, effective diameter", r.CrankDiameter, row.smallestPulley, 0, unit.Millimetre).
 			Source("from memory: ISO 9982 table 2, least diameter of the profile").
 			Advice("raise Crank pulley, effective diameter, or choose a finer Profile"),
@@ -65,7 +65,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		r.bandCheck("belt.resonance", "No strong span resonance here", r.Resonance.Inside),
 		r.bandCheck("belt.resonance_range", "No strong resonance from 3/4 speed", r.Resonance.Near),
 		r.travelCheck(),
-	}
+	)
 	if r.TensionGiven {
 		cs = append(cs, reading.AtLeast("belt.standing_tension", "Standing tension as set", r.StandingTension, r.RequiredTension, 0, unit.Newton).
 			Source("mechanics: locked centre, for what Load factor allows").

@@ -177,12 +177,12 @@ func TestPulsationSetsTheTension(t *testing.T) {
 func TestUnknownTrainLeavesReadingsOut(t *testing.T) {
 	r := build(t, asIs).Examine(rated(), part.Train{})
 	for _, key := range []string{"belt.torsional", "belt.tight_side_peak", "belt.pulsation_need_sweep", "belt.bands", "belt.slip_reserve_peak"} {
-		if x, ok := reading.Find(r.Readings(), key); !ok || x.Known() || x.Why == "" {
+		if x, ok := reading.Find(r.Readings(nil), key); !ok || x.Known() || x.Why == "" {
 			t.Errorf("%s: %+v", key, x)
 		}
 	}
 	known := build(t, asIs).Examine(rated(), single())
-	for _, x := range known.Readings() {
+	for _, x := range known.Readings(nil) {
 		if !x.Known() && x.Key != "belt.rated_power" && x.Key != "belt.band_nearest" {
 			t.Errorf("%s: %s", x.Key, x.Why)
 		}

@@ -7,12 +7,12 @@ import (
 
 // Checks holds the joint against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs,
 		r.slipCheck(),
 		r.crushCheck(marginAsked),
 		reading.AtMost("bolt.stress_share", "Yield used in tightening", r.StressShare, fullUse, 0, unit.Percent).
-			Source(vdi + ", 90 %").Advice(r.looser() + ", or choose a larger Bolt size or a higher Property class"),
+			Source(vdi+", 90 %").Advice(r.looser()+", or choose a larger Bolt size or a higher Property class"),
 		reading.Condition("bolt.circle", "Bolts lie inside the plate", r.HolesInside).Source("geometry").
 			Advice("change Bolt circle, raise Plate diameter or the propeller's Boss diameter, or lower Bore of hub and plate"),
 		reading.Condition("bolt.heads", "Bolt heads clear each other", r.HeadsClear).Source("geometry").
@@ -22,7 +22,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Advice("keep the hub from slipping; more Propeller bolts, a larger Bolt size or Bolt circle bear more if it does"),
 		reading.Unrated("bolt.not_covered", "Kicks, strikes and tilt on the plate",
 			"a kick-back at the start, a blade strike and the tilt that turning puts on the hub are not counted, and loose washers in place of full plates crush far more"),
-	}
+	)
 	if r.Hub == Wood {
 		cs = append(cs, reading.Unrated("bolt.retighten", "Retighten a wooden hub",
 			"wood creeps and dries: retighten after the first hours and with the season; how much preload is left then is not known").Source(practice))

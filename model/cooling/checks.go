@@ -17,11 +17,11 @@ const (
 
 // Checks holds the cooling against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	if !r.Solved {
-		return []reading.Check{reading.Unrated("cooling.head_temperature", "Head temperature on a hot day", unsolved)}
+		return append(cs, reading.Unrated("cooling.head_temperature", "Head temperature on a hot day", unsolved))
 	}
-	cs := []reading.Check{r.headCheck(marginAsked), r.bandCheck()}
+	cs = append(cs, r.headCheck(marginAsked), r.bandCheck())
 	if r.Asked {
 		cs = append(cs, reading.Condition("cooling.calibration", "Measured head temperature fits", r.Correction.Known).Source("heat balance").
 			Advice("give both Measured head temperature and Air temperature at that reading, the head between the air and Effective gas temperature"))

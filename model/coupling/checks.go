@@ -11,8 +11,7 @@ const idleRoom = 0.25
 
 // Checks holds the coupling against its limits. marginAsked is the share of a
 // limit below which a margin is thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	var cs []reading.Check
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	if r.Spring.Known {
 		cs = append(cs, r.torqueCheck(marginAsked))
 	}

@@ -26,25 +26,26 @@ func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.
 }
 
 // torsionReadings are those of the twisting train beside the load factors.
-func (r Result) torsionReadings() []reading.Reading {
+func (r *Result) torsionReadings(rs []reading.Reading) []reading.Reading {
 	p := &r.Pulsation
-	rs := []reading.Reading{
+	rs = append(rs,
 		reading.Unless(p.Why, "gear.pulsation_bound", "Bound of torque peak, mesh", 1+p.Swing/max(p.Mean, leastTorque), unit.One).Lower().
 			How("over the mean, standing, as if every harmonic peaked at once: no error of phase reaches higher").Source(twistOrigin),
 		reading.Unless(p.Why, "gear.least_torque", "Least torque in the mesh", p.Least, unit.NewtonMetre).Higher().
 			How("at the pinion, over a cycle at full throttle standing; below zero the teeth part").Source(twistOrigin),
 		r.idleReading(),
-	}
-	parting := []reading.Reading{
+	)
+	parting := len(rs)
+	rs = append(rs,
 		reading.Unless(p.Why, "gear.parting_from", "Teeth part from", p.RunUp.PartsFrom, unit.RPM).Higher().
 			How("lowest crank speed of the run-up at which the torque in the mesh turns round, looked at in even steps of 40 and where an order meets the first frequency").Source(twistOrigin),
 		reading.Unless(p.Why, "gear.parting_to", "Teeth part up to", p.RunUp.PartsTo, unit.RPM).Lower().
 			How("highest of those speeds; in between they may stay in contact here and there").Source(twistOrigin),
-	}
+	)
 	if p.Why == "" && !p.RunUp.Parts {
-		reading.Without(parting, "the teeth stay in contact all the way up")
+		reading.Without(rs[parting:], "the teeth stay in contact all the way up")
 	}
-	return append(rs, parting...)
+	return rs
 }
 
 func (r Result) idleReading() reading.Reading {

@@ -10,26 +10,26 @@ import (
 	"backspan/model/unit"
 )
 
-func (r Result) strengthChecks(thin float64) []reading.Check {
-	return append(r.safetyChecks(thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.torsionalCheck(), r.lineLoadCheck(), r.agreementCheck())
+func (r *Result) strengthChecks(cs []reading.Check, thin float64) []reading.Check {
+	return append(r.safetyChecks(cs, thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.torsionalCheck(), r.lineLoadCheck(), r.agreementCheck())
 }
 
-func (r Result) safetyChecks(thin float64) []reading.Check {
+func (r *Result) safetyChecks(cs []reading.Check, thin float64) []reading.Check {
 	const pitting, bending = "Safety against pitting", "Safety against tooth breakage"
 	s := &r.Strength
 	if s.Why != "" {
-		return []reading.Check{
+		return append(cs,
 			reading.Unrated("gear.pitting", pitting, s.Why),
 			reading.Unrated("gear.bending", bending, s.Why),
-		}
+		)
 	}
 	const asked = "the safety asked; ISO 6336 from memory"
-	return []reading.Check{
+	return append(cs,
 		reading.AtLeast("gear.pitting", pitting, s.PittingSafety(), r.spec.PittingAsked, thin, unit.One).Source(asked).
 			Advice("Raise Face width, Module or Pinion teeth, or choose a finer Accuracy class, Crowned teeth or a better Pinion material and Wheel material."),
 		reading.AtLeast("gear.bending", bending, s.BendingSafety(), r.spec.BendingAsked, thin, unit.One).Source(asked).
 			Advice("Raise Module or Face width, or choose a finer Accuracy class, Crowned teeth or a better Material quality."),
-	}
+	)
 }
 
 // peakRootCheck warns only: how long the engine stays at the peak is up to the

@@ -22,8 +22,8 @@ const (
 
 // Checks holds the three points against the engine's range. marginAsked is the
 // share of a limit below which a check is thin.
-func (r Report) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.fast(marginAsked), r.level(marginAsked)}
+func (r Report) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	return append(cs, r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.fast(marginAsked), r.level(marginAsked))
 }
 
 func (r Report) static() reading.Check {

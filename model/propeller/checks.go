@@ -17,8 +17,8 @@ const (
 
 // Checks holds the propeller against its limits. marginAsked is the share of a
 // limit below which a check is thin.
-func (r Report) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model()}
+func (r Report) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs, r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model())
 	if r.Single {
 		cs = append(cs, reading.Unrated("propeller.single_blade", "Thrust of a single blade", Single).Source("mechanics"))
 	}

@@ -15,8 +15,8 @@ const quietStatic = 1.0
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs,
 		r.lifeCheck("bearing.life_prop_side", "Bearing life, propeller side", "Bearing, propeller side", "lower Plate to propeller-side bearing", r.PropSide.Life, marginAsked),
 		r.lifeCheck("bearing.life_engine_side", "Bearing life, engine side", "Bearing, engine side", "raise Plate to propeller-side bearing", r.EngineSide.Life, marginAsked),
 		rated("bearing.static_safety", "Static safety, worse bearing", r.staticSafety(), 1, math.Max(marginAsked, quietStatic), noLoad).
@@ -24,7 +24,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Advice("choose a larger Bearing, propeller side or engine side"),
 		reading.AtMost("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), r.SpeedLimit, marginAsked, unit.MillimetrePerMinute).
 			Source(r.speedSource).
-			Advice("choose a smaller " + r.fastest() + ", or oil as Lubricant of the bearings"),
+			Advice("choose a smaller "+r.fastest()+", or oil as Lubricant of the bearings"),
 		r.leastLoadCheck(),
 		r.thrustCheck(marginAsked),
 		reading.AtLeast("bearing.spacing", "Bearings clear of each other", r.Spacing, r.LeastSpacing, 0, unit.Millimetre).
@@ -33,7 +33,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Source("geometry").Advice("lower Axle bore, or choose bearings of a larger bore or a larger Axle diameter"),
 		r.axleCheck("shaft.fatigue_safety", "Axle safety against fatigue", "Tensile strength of the axle", r.FatigueSafety, marginAsked),
 		r.axleCheck("shaft.yield_safety", "Axle safety against yield", "Yield strength of the axle", r.YieldSafety, marginAsked),
-	}
+	)
 	if r.CrankMoment != 0 {
 		cs = append(cs, reading.Unrated("shaft.crank_bending", "Bending of the overhung crank",
 			fmt.Sprintf("no limit is known for the engine's crank; the pull bends it with %s", unit.NewtonMetre.Text(r.CrankMoment))))

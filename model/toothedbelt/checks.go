@@ -18,8 +18,8 @@ const guideSpeed = 5000 * math.Pi / 30
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs,
 		reading.AtLeast("toothedbelt.teeth_in_mesh", "Teeth in mesh, smaller pulley", float64(r.TeethInMesh), leastInMesh, 0, unit.Count).Warn().
 			Source("ISO 5295: the rating falls below six").
 			Advice("add Belt teeth, raise Centre distance wanted, or add Crank pulley teeth"),
@@ -35,7 +35,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtMost("toothedbelt.temperature", "Belt temperature", r.Temperature, r.TemperatureLimit, marginAsked, unit.Celsius).
 			Source("the compound's limit as given").
 			Advice("raise Efficiency at rated power if measured better, raise Belt width, or raise Belt temperature limit for a better compound"),
-	}
+	)
 	if r.TensionGiven {
 		cs = append(cs, reading.AtLeast("toothedbelt.standing_tension", "Standing tension as set", r.StandingTension, r.RequiredTension, 0, unit.Newton).
 			Source(ruleSource+", at the service factor times the rated power").

@@ -16,13 +16,13 @@ const (
 
 // Checks holds the mounts against what is asked of them. marginAsked is the
 // share of a limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	if !r.Solved {
-		return nil
+		return cs
 	}
-	cs := []reading.Check{
+	cs = append(cs,
 		reading.Condition("vibration.held", "Mounts hold the machine", r.Held).Source("mechanics").Advice("give three or more Places of the mounts that do not stand in one line"),
-	}
+	)
 	if !r.Held {
 		return cs
 	}
