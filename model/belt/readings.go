@@ -53,7 +53,7 @@ func (r *Result) geometryReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) takeUp() reading.Reading {
+func (r *Result) takeUp() reading.Reading {
 	const key, label = "belt.take_up", "Take-up to set the tension"
 	if !r.TakeUpKnown {
 		return reading.Missing(key, label, unit.Millimetre, "the belt would stretch more than the centre distance can take up")
@@ -98,7 +98,7 @@ func (r *Result) tensionReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) perRib(x float64) float64 {
+func (r *Result) perRib(x float64) float64 {
 	if r.Ribs == 0 {
 		return 0
 	}

@@ -46,14 +46,14 @@ func (l Life) method() string {
 	return text + "; not calibrated, uncertain by ten times either way"
 }
 
-func (r Result) noLife() string {
+func (r *Result) noLife() string {
 	if r.Life.Why == "" {
 		return noPassing
 	}
 	return r.Life.Why
 }
 
-func (r Result) noRating() string {
+func (r *Result) noRating() string {
 	if r.RatedWhy == "" {
 		return noRating
 	}

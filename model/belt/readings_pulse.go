@@ -14,7 +14,7 @@ const (
 )
 
 // noPulsation says why nothing is known of the torque's unevenness.
-func (r Result) noPulsation() string {
+func (r *Result) noPulsation() string {
 	if r.Speed > 0 || r.Transmission.SpeedIn == 0 && r.Ribs == 0 {
 		return noTorque
 	}
@@ -55,12 +55,12 @@ func (r *Result) surgeReadings(rs []reading.Reading) []reading.Reading {
 
 // greatestShaftLoad is the greatest of standing as set, new and warm, running
 // and at the torque peaks of the examined point, N.
-func (r Result) greatestShaftLoad() float64 {
+func (r *Result) greatestShaftLoad() float64 {
 	return max(r.Standing.Size(), r.Running.Size(), r.Adjustment.HotLoad, r.Adjustment.NewLoad, r.Pulsation.Surge.Load.Size())
 }
 
 // clampMoment is on the eccentric at the greatest shaft load known, N·m.
-func (r Result) clampMoment() float64 {
+func (r *Result) clampMoment() float64 {
 	return max(r.greatestShaftLoad(), r.Pulsation.Sweep.Load) * r.EccentricOffset
 }
 

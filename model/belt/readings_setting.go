@@ -95,7 +95,7 @@ const (
 )
 
 // balance says whether the pulleys need it at this point.
-func (r Result) balance() string {
+func (r *Result) balance() string {
 	if r.Speed > balanceSpeed {
 		return "needed at this point"
 	}

@@ -31,7 +31,7 @@ func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check 
 }
 
 // slipCheck fails where the hub slips and is thin below the safety asked.
-func (r Result) slipCheck() reading.Check {
+func (r *Result) slipCheck() reading.Check {
 	const key, label = "bolt.slip_safety", "Propeller does not slip on its plate"
 	if !r.SlipSafety.Known {
 		return reading.Unrated(key, label, r.unslipped())
@@ -49,7 +49,7 @@ func (r Result) slipCheck() reading.Check {
 
 // woodCure names what keeps a wooden hub from being clamped as hard as the slip
 // safety asks: the wood, the bolts, both or neither.
-func (r Result) woodCure() string {
+func (r *Result) woodCure() string {
 	more := r.SlipAsked / r.SlipSafety.Value
 	crushed := r.CrushSafety.Known && r.CrushSafety.Value < more
 	yields := r.StressShare*more > fullUse
@@ -66,7 +66,7 @@ func (r Result) woodCure() string {
 	return "raise Yield used in tightening, or Bolt circle: bolts and wood bear it"
 }
 
-func (r Result) crushCheck(thin float64) reading.Check {
+func (r *Result) crushCheck(thin float64) reading.Check {
 	const key, label = "bolt.crush_pressure", "Plate does not crush the hub"
 	switch {
 	case !r.CrushPressure.Known:
@@ -83,7 +83,7 @@ func (r Result) crushCheck(thin float64) reading.Check {
 }
 
 // looser is how the preload is lowered.
-func (r Result) looser() string {
+func (r *Result) looser() string {
 	if r.TorqueSet {
 		return "lower Tightening torque"
 	}

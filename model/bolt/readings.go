@@ -64,7 +64,7 @@ func (r Result) Readings(rs []reading.Reading) []reading.Reading {
 }
 
 // unslipped is why the safety against slip is not known.
-func (r Result) unslipped() string {
+func (r *Result) unslipped() string {
 	switch {
 	case !r.HolesInside:
 		return noArea

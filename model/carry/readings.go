@@ -48,14 +48,14 @@ func (r *Result) felt(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) angle(key, label string, a float64, how string) reading.Reading {
+func (r *Result) angle(key, label string, a float64, how string) reading.Reading {
 	if !r.Balances {
 		return reading.Missing(key, label, unit.Degree, noBalance).Lower()
 	}
 	return reading.New(key, label, a, unit.Degree).Lower().How(how).Source("statics")
 }
 
-func (r Result) leanEquivalent() reading.Reading {
+func (r *Result) leanEquivalent() reading.Reading {
 	const key, label = "carry.equivalent_mass_lean", "Feels like, by lean"
 	switch {
 	case !r.Balances:

@@ -89,7 +89,7 @@ func (b *Burden) way(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (b Burden) lift(key, label string, si float64, u unit.Unit) reading.Reading {
+func (b *Burden) lift(key, label string, si float64, u unit.Unit) reading.Reading {
 	if b.LiftLimit <= 0 {
 		return reading.Missing(key, label, u, outOfReach)
 	}
@@ -110,7 +110,7 @@ func (b Burden) Checks(cs []reading.Check, marginAsked float64) []reading.Check 
 // hardLift is the lifting index past which nearly everybody is at more risk.
 const hardLift = 3
 
-func (b Burden) liftCheck(marginAsked float64) reading.Check {
+func (b *Burden) liftCheck(marginAsked float64) reading.Check {
 	const key, label = "carry.lift_index", "Picking it up alone"
 	if b.LiftLimit <= 0 {
 		return reading.Unrated(key, label, outOfReach)

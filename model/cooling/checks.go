@@ -42,7 +42,7 @@ func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check 
 }
 
 // bandCheck is thin where the limit lies inside the band.
-func (r Result) bandCheck() reading.Check {
+func (r *Result) bandCheck() reading.Check {
 	c := reading.AtMost("cooling.head_band", "Head on a hot day, high end", r.HotHead.High, r.Limit, 0, unit.Celsius).Warn().
 		Source("Head temperature allowed, as set; from memory")
 	if r.Correction.Known {
@@ -53,7 +53,7 @@ func (r Result) bandCheck() reading.Check {
 
 // headCheck fails for a machine whose head was measured too hot, and for an
 // unmeasured one only where even the low end of the band is past the limit.
-func (r Result) headCheck(marginAsked float64) reading.Check {
+func (r *Result) headCheck(marginAsked float64) reading.Check {
 	c := reading.AtMost("cooling.head_temperature", "Head temperature on a hot day", r.HotHead.Mid, r.Limit, marginAsked, unit.Celsius).
 		Source("Head temperature allowed, as set; from memory")
 	if r.Correction.Known {

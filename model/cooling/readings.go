@@ -48,7 +48,7 @@ func (r Result) Readings(rs []reading.Reading) []reading.Reading {
 			How("fan and shroud between engine and drive; a radiator hangs beside the stack").Source("geometry"))
 }
 
-func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
 	why := ""
 	if !r.Solved {
 		why = unsolved
@@ -57,7 +57,7 @@ func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Readi
 }
 
 // shaded says what the drive keeps off what is cooled.
-func (r Result) shaded() string {
+func (r *Result) shaded() string {
 	if r.Kind.inAir() {
 		return r.keptOff()
 	}
@@ -65,7 +65,7 @@ func (r Result) shaded() string {
 }
 
 // keptOff says what the drive keeps off the cylinder.
-func (r Result) keptOff() string {
+func (r *Result) keptOff() string {
 	kept := unit.Percent.Text(r.Shade)
 	switch {
 	case r.GearCase:
@@ -77,7 +77,7 @@ func (r Result) keptOff() string {
 }
 
 // way says by what the heat reaches the air.
-func (r Result) way() string {
+func (r *Result) way() string {
 	switch r.Kind {
 	case Fan:
 		return "fins and their own resistance; Gibson's correlation, made for a free stream, at the speed between the fins, and the air warms on its way"
@@ -88,7 +88,7 @@ func (r Result) way() string {
 }
 
 // trust says how far a temperature is to be believed.
-func (r Result) trust() string {
+func (r *Result) trust() string {
 	if r.Correction.Known {
 		return "set by the measured head temperature"
 	}

@@ -50,7 +50,7 @@ func (r *Result) springReadings(rs []reading.Reading) []reading.Reading {
 }
 
 // unsprung is why the spring's figures have no value.
-func (r Result) unsprung() string {
+func (r *Result) unsprung() string {
 	switch {
 	case !r.Spring.Known:
 		return "the stiffness of the coupling is not given, or it is rigid"
@@ -85,7 +85,7 @@ func (r *Result) clutchReadings(rs []reading.Reading) []reading.Reading {
 const noPeak = "the engine's torque through a turn is not known"
 
 // unrated is why a figure of the clutch has no value.
-func (r Result) unrated(otherwise string) string {
+func (r *Result) unrated(otherwise string) string {
 	switch {
 	case !(r.Load.Torque > 0):
 		return noPower
@@ -95,7 +95,7 @@ func (r Result) unrated(otherwise string) string {
 	return otherwise
 }
 
-func (r Result) unheated() string {
+func (r *Result) unheated() string {
 	if r.Locks.Known {
 		return noInertia
 	}

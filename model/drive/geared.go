@@ -18,7 +18,7 @@ func (r *Result) gearChecks(cs []reading.Check) []reading.Check {
 }
 
 // lossOil says why the losses of a gear do not quite add up to that power.
-func (r Result) lossOil() string {
+func (r *Result) lossOil() string {
 	if r.Kind != Gear {
 		return ""
 	}

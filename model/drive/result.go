@@ -126,7 +126,7 @@ func BlankStanding(rs []reading.Reading, why string) {
 	}
 }
 
-func (r Result) interval() reading.Reading {
+func (r *Result) interval() reading.Reading {
 	const key, label = "drive.change_interval", "Wearing part changed every"
 	if r.Upkeep.ChangeInterval <= 0 {
 		return reading.Without([]reading.Reading{reading.New(key, label, 0, unit.Hour)}, "nothing in this drive is changed on schedule")[0]

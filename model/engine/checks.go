@@ -24,7 +24,7 @@ func (r Running) Checks(cs []reading.Check, marginAsked float64) []reading.Check
 
 // pressureTypical tells whether the curve is believable: mean effective
 // pressure at peak power, in the reference air, within the usual band.
-func (r Running) pressureTypical() reading.Check {
+func (r *Running) pressureTypical() reading.Check {
 	const key, label = "engine.pressure_typical", "Mean pressure at peak is usual"
 	low, high := r.Cycle.typicalPressure()
 	p := r.PeakEffectivePressure

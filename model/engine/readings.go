@@ -60,7 +60,7 @@ func (r *Running) fuelReadings(rs []reading.Reading) []reading.Reading {
 
 const noPower = "the engine gives no power at this point"
 
-func (r Running) specificFuel() reading.Reading {
+func (r *Running) specificFuel() reading.Reading {
 	const key, label = "engine.specific_fuel", "Specific fuel, standing"
 	if !(r.Power > 0) {
 		return reading.Missing(key, label, unit.GramPerKilowattHour, noPower).Lower()
@@ -69,7 +69,7 @@ func (r Running) specificFuel() reading.Reading {
 		How("fuel flow over brake power").Source(willansSource)
 }
 
-func (r Running) efficiency() reading.Reading {
+func (r *Running) efficiency() reading.Reading {
 	const key, label = "engine.efficiency", "Brake efficiency, standing"
 	if !(r.Power > 0) {
 		return reading.Missing(key, label, unit.Percent, noPower).Higher()
@@ -93,7 +93,7 @@ func (r *Running) pulsationReadings(rs []reading.Reading) []reading.Reading {
 
 // torqueShare is a figure over the mean torque; a torque too small to divide
 // by is none.
-func (r Running) torqueShare(key, label string, share float64) reading.Reading {
+func (r *Running) torqueShare(key, label string, share float64) reading.Reading {
 	if !(r.Torque > 0) || math.IsNaN(share) || math.IsInf(share, 0) {
 		return reading.Missing(key, label, unit.One, noPower)
 	}

@@ -25,7 +25,7 @@ func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check 
 	return r.cautions(cs)
 }
 
-func (r Result) climb(marginAsked float64) reading.Check {
+func (r *Result) climb(marginAsked float64) reading.Check {
 	const key, label = "flight.climb_rate", "Climb rate"
 	if !r.Climbs {
 		return reading.Unrated(key, label, tooMuchThrust)
@@ -33,7 +33,7 @@ func (r Result) climb(marginAsked float64) reading.Check {
 	return reading.AtLeast(key, label, r.ClimbRate, r.LeastClimb, marginAsked, unit.MetrePerSecond)
 }
 
-func (r Result) run(marginAsked float64) reading.Check {
+func (r *Result) run(marginAsked float64) reading.Check {
 	const key, label = "flight.take_off_run", "Take-off run"
 	if !r.Run.Lifts {
 		c := reading.Condition(key, label, false)
@@ -45,7 +45,7 @@ func (r Result) run(marginAsked float64) reading.Check {
 
 // riserTwist asks whether the lines can turn the body back at all, in the worse
 // of steady climb and the moments after the throttle is opened.
-func (r Result) riserTwist(marginAsked float64) reading.Check {
+func (r *Result) riserTwist(marginAsked float64) reading.Check {
 	const key, label = "flight.riser_twist", "Lines hold the body against torque"
 	if !r.HangsFull {
 		return reading.Unrated(key, label, noHang)

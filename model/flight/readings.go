@@ -84,7 +84,7 @@ func (r *Result) hang(rs []reading.Reading) []reading.Reading {
 }
 
 // slot is a reading that exists when level flight does.
-func (r Result) slot(key, label string, s param.Slot, u unit.Unit) reading.Reading {
+func (r *Result) slot(key, label string, s param.Slot, u unit.Unit) reading.Reading {
 	why := noFlow
 	if r.FullThrust < r.Thrust {
 		why = noLevel

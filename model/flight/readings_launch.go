@@ -63,14 +63,14 @@ func (r *Result) height(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) noCeiling() string {
+func (r *Result) noCeiling() string {
 	if r.Ceiling.Why != "" {
 		return r.Ceiling.Why
 	}
 	return "the ceiling was not sought"
 }
 
-func (r Result) noServiceCeiling() string {
+func (r *Result) noServiceCeiling() string {
 	if r.Ceiling.Absolute.Known {
 		return noService
 	}

@@ -53,21 +53,21 @@ func (t Twist) words() string {
 		t.side(), unit.Degree.Text(t.LineLean), unit.Newton.Text(t.Tension), unit.Degree.Text(math.Abs(t.Off)), tips)
 }
 
-func (r Result) climbTwist() param.Slot {
+func (r *Result) climbTwist() param.Slot {
 	if !r.Twists {
 		return param.Slot{}
 	}
 	return r.Twist.Angle
 }
 
-func (r Result) noClimbTwist() string {
+func (r *Result) noClimbTwist() string {
 	if r.HangsFull && !r.Twists {
 		return tooMuchThrust
 	}
 	return r.noOpening()
 }
 
-func (r Result) noOpening() string {
+func (r *Result) noOpening() string {
 	if !r.HangsFull {
 		return noHang
 	}
@@ -75,7 +75,7 @@ func (r Result) noOpening() string {
 }
 
 // swing says what few blades make of the net couple.
-func (r Result) swing() string {
+func (r *Result) swing() string {
 	if r.NetSwing <= 0 {
 		return ""
 	}
@@ -88,7 +88,7 @@ func (r Result) swing() string {
 }
 
 // turn is the propeller's; a zero Result has none yet.
-func (r Result) turn() part.Turn {
+func (r *Result) turn() part.Turn {
 	if r.PropellerTurn == part.Anticlockwise {
 		return part.Anticlockwise
 	}
@@ -97,7 +97,7 @@ func (r Result) turn() part.Turn {
 
 // spins is the direction of the net spin momentum: that of the propeller unless
 // the crank outweighs it.
-func (r Result) spins() part.Turn {
+func (r *Result) spins() part.Turn {
 	if r.AngularMomentum < 0 {
 		return after(r.turn(), -1)
 	}

@@ -74,7 +74,7 @@ func (r *Result) depthReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) depthCheck() reading.Check {
+func (r *Result) depthCheck() reading.Check {
 	const key, label = "gear.case_depth", "Case depth as drawn"
 	d, drawn := &r.CaseDepth, r.spec.CaseDepth
 	switch {

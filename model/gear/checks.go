@@ -49,7 +49,7 @@ func (r *Result) toothChecks(cs []reading.Check, thin float64) []reading.Check {
 
 // contactRatioCheck counts the path of contact as far as there is involute on
 // both gears.
-func (r Result) contactRatioCheck(thin float64) reading.Check {
+func (r *Result) contactRatioCheck(thin float64) reading.Check {
 	const key, label = "gear.contact_ratio", "Transverse contact ratio"
 	g := &r.Geometry
 	left, source := g.ContactRatio, "common practice, no source"
@@ -66,7 +66,7 @@ func (r Result) contactRatioCheck(thin float64) reading.Check {
 		Advice("Lower Pinion profile shift, Wheel profile shift, Centre distance or Pressure angle, or use more teeth.")
 }
 
-func (r Result) bodyCheck() reading.Check {
+func (r *Result) bodyCheck() reading.Check {
 	const key, label = "gear.pinion_body", "Pinion root over its bearing bore"
 	if r.spec.Held.OnCrank {
 		return reading.Unrated(key, label, "the pinion sits on the engine's crank, whose diameter is not known here")
@@ -132,7 +132,7 @@ func (r *Result) backlashChecks(cs []reading.Check, thin float64) []reading.Chec
 	)
 }
 
-func (r Result) oilCheck(thin float64) reading.Check {
+func (r *Result) oilCheck(thin float64) reading.Check {
 	const key, label = "gear.oil_temperature", "Oil temperature"
 	const advice = "Raise Fin factor, lower Dip depth, drop Seal on the pinion shaft, or lower Conductance to the engine case."
 	if !r.Sump.Balanced {

@@ -305,7 +305,8 @@ func TestCaseDepthAgainstTheRecommendation(t *testing.T) {
 	} {
 		s := Default()
 		tc.change(&s)
-		c := newGear(t, s).Examine(rated(), part.Train{}).depthCheck()
+		r := newGear(t, s).Examine(rated(), part.Train{})
+		c := r.depthCheck()
 		if c.Verdict != tc.want || !strings.Contains(c.Text(), tc.says) {
 			t.Errorf("%s: %s, %s", tc.name, c.Verdict, c.Text())
 		}

@@ -13,13 +13,13 @@ const (
 	clutchOut   = "the clutch is out at idle: no torque of the crank reaches the teeth"
 )
 
-func (r Result) pulsationReading() reading.Reading {
+func (r *Result) pulsationReading() reading.Reading {
 	return reading.Unless(r.Pulsation.Why, "gear.pulsation_factor", "Greatest over mean torque, mesh", r.Pulsation.Factor, unit.One).Lower().
 		How("the engine's torque harmonics, each with its phase, carried over coupling and teeth and added through a cycle").
 		Source(twistOrigin)
 }
 
-func (r Result) peakReading(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) peakReading(key, label string, si float64, u unit.Unit) reading.Reading {
 	return reading.Unless(r.Pulsation.Why, key, label, si, u).
 		How("at the pinion, each harmonic with its phase, along the propeller's load from idle, or from where a clutch grips, up to full throttle standing").
 		Source(twistOrigin)
@@ -48,7 +48,7 @@ func (r *Result) torsionReadings(rs []reading.Reading) []reading.Reading {
 	return rs
 }
 
-func (r Result) idleReading() reading.Reading {
+func (r *Result) idleReading() reading.Reading {
 	p := &r.Pulsation
 	x := reading.Unless(cmp.Or(p.Why, p.Idle.Why), "gear.idle_swing", "Drop over mean torque, idle", p.Idle.Drop(), unit.One).Lower().
 		How("how far the torque in the mesh falls below its mean at idle with the propeller on, over that mean; past 1 the teeth part").Source(twistOrigin)
@@ -58,7 +58,7 @@ func (r Result) idleReading() reading.Reading {
 	return x
 }
 
-func (r Result) contactCheck() reading.Check {
+func (r *Result) contactCheck() reading.Check {
 	const key, label = "gear.contact_kept", "Teeth stay in contact"
 	p := &r.Pulsation
 	if p.Why != "" {
@@ -71,7 +71,7 @@ func (r Result) contactCheck() reading.Check {
 
 // idleCheck is where gears rattle first: the load falls with the square of
 // speed, the pressure of compression does not.
-func (r Result) idleCheck() reading.Check {
+func (r *Result) idleCheck() reading.Check {
 	const key, label = "gear.idle_contact", "Teeth stay in contact at idle"
 	p := &r.Pulsation
 	if why := cmp.Or(p.Why, p.Idle.Why); why != "" {
@@ -85,7 +85,7 @@ func (r Result) idleCheck() reading.Check {
 		Advice(r.rattle())
 }
 
-func (r Result) runUpCheck() reading.Check {
+func (r *Result) runUpCheck() reading.Check {
 	const key, label = "gear.run_up_contact", "Teeth stay in contact, run-up"
 	p := &r.Pulsation
 	if p.Why != "" {
@@ -98,7 +98,7 @@ func (r Result) runUpCheck() reading.Check {
 			unit.RPM.Text(p.RunUp.PartsFrom), unit.RPM.Text(p.RunUp.PartsTo)))
 }
 
-func (r Result) rattle() string {
+func (r *Result) rattle() string {
 	play := "their play"
 	if r.Backlash.Known {
 		play = fmt.Sprintf("the %.2f mm of Normal backlash", 1000*r.Backlash.Running)
@@ -110,7 +110,7 @@ func (r Result) rattle() string {
 // coverCheck holds the application factor against the pulsation it stands for,
 // at the duty and on the way up to it. One that is the duty's own pulsation is
 // held against the way up only.
-func (r Result) coverCheck() reading.Check {
+func (r *Result) coverCheck() reading.Check {
 	const key, label = "gear.application_factor", "Load factor covers the pulsation"
 	if why := cmp.Or(r.Strength.Why, r.Pulsation.Why); why != "" {
 		return reading.Unrated(key, label, why)

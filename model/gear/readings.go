@@ -58,7 +58,7 @@ func (r *Result) geometryReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) backlashReading() reading.Reading {
+func (r *Result) backlashReading() reading.Reading {
 	const key, label = "gear.backlash_running", "Normal backlash, running"
 	if !r.Backlash.Known {
 		return reading.Missing(key, label, unit.Millimetre, "no backlash is given")

@@ -74,7 +74,7 @@ func (r *Result) loadReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) simpleReading() reading.Reading {
+func (r *Result) simpleReading() reading.Reading {
 	const key, label = "gear.dynamic_factor_simple", "Dynamic factor, simple method"
 	s := &r.Strength
 	if s.Why == "" && s.Load.DynamicSimple == 0 {

@@ -71,7 +71,8 @@ func air(airspeed float64) propeller.Flow {
 
 func fullAt(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow) Point {
 	m := machine{e, d, p, flow, fine}
-	return m.fullThrottle(propeller.Point{})
+	s := m.survey()
+	return s.fullThrottle(propeller.Point{})
 }
 
 func levelAt(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, thrust float64) Point {
@@ -473,7 +474,8 @@ func TestHeldAtTheLowerOfTwoSpeeds(t *testing.T) {
 // What cures a lugging engine is not what cures one that the air drives.
 func TestLevelFlightIsCuredByItsCause(t *testing.T) {
 	for status, want := range map[Status]string{Lugging: "the engine lugs: lower", Windmilling: "the air drives the propeller: raise", Impossible: "more engine power"} {
-		c := Report{Level: Point{Status: status}}.level(0.1)
+		r := Report{Level: Point{Status: status}}
+		c := r.level(0.1)
 		if c.Verdict != reading.Fails || !strings.HasPrefix(c.Cure, want) {
 			t.Errorf("%v: %s %q", status, c.Verdict, c.Cure)
 		}

@@ -65,7 +65,7 @@ func (r Report) Readings(rs []reading.Reading) []reading.Reading {
 
 // throttle has no value below the usable speeds, where no full-throttle power
 // is known.
-func (r Report) throttle() reading.Reading {
+func (r *Report) throttle() reading.Reading {
 	const key, label = "match.level_throttle", "Power used in level flight"
 	if r.Level.Status == BelowRange {
 		return reading.Missing(key, label, unit.Percent, BelowRange.String())
@@ -75,7 +75,7 @@ func (r Report) throttle() reading.Reading {
 }
 
 // reserve is the thrust left to climb with.
-func (r Report) reserve() reading.Reading {
+func (r *Report) reserve() reading.Reading {
 	const key, label = "match.thrust_reserve", "Thrust to spare at trim speed"
 	if !r.Trim.Status.Settled() {
 		return reading.Missing(key, label, unit.Newton, r.Trim.Status.String())

@@ -16,7 +16,7 @@ const (
 )
 
 // parts says what a total holds.
-func (r Result) parts() string {
+func (r *Result) parts() string {
 	if r.Engine.Known {
 		return "propeller and engine"
 	}

@@ -33,7 +33,7 @@ type Report struct {
 }
 
 // lacking says why the static figures are missing.
-func (r Report) lacking() string {
+func (r *Report) lacking() string {
 	if r.Static.Status == Standing && r.NoStatic != "" {
 		return r.NoStatic
 	}
@@ -118,14 +118,14 @@ func (r Report) Readings(rs []reading.Reading) []reading.Reading {
 }
 
 // balanced says what of the body is assumed with a single blade.
-func (r Report) balanced() string {
+func (r *Report) balanced() string {
 	if !r.Single {
 		return ""
 	}
 	return "; with a counterweight at a fifth of the radius, an estimate, as heavy as balances the blade"
 }
 
-func (r Report) noBand() string {
+func (r *Report) noBand() string {
 	switch {
 	case r.Static.Status != Valid:
 		return r.lacking()
@@ -150,7 +150,7 @@ func (r *Report) bodyReadings(rs []reading.Reading) []reading.Reading {
 
 // tipMachReading follows from speed and size alone, so that it stands outside
 // the model too.
-func (r Report) tipMachReading() reading.Reading {
+func (r *Report) tipMachReading() reading.Reading {
 	const key, label = "propeller.tip_mach", "Tip Mach number"
 	if r.Static.Status == Standing {
 		return reading.Missing(key, label, unit.One, r.lacking())

@@ -31,7 +31,7 @@ func (r *Result) gaps(rs []reading.Reading) []reading.Reading {
 }
 
 // travel says how far the propeller's way in its mounts is counted.
-func (r Result) travel(way param.Slot, text string) string {
+func (r *Result) travel(way param.Slot, text string) string {
 	if !way.Known {
 		return "; how far " + text + " in the mounts is not known and not counted"
 	}
@@ -72,7 +72,7 @@ func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check 
 	)
 }
 
-func (r Result) fingers(marginAsked float64) reading.Check {
+func (r *Result) fingers(marginAsked float64) reading.Check {
 	const key, label = "safety.fingers", "Fingers through the net"
 	if r.Spec.Opening > armPasses {
 		return reading.Unrated(key, label,
@@ -82,7 +82,7 @@ func (r Result) fingers(marginAsked float64) reading.Check {
 		Advice("choose a smaller Opening of the net, a stiffer net, or set Net ahead of the blades larger")
 }
 
-func (r Result) surface() reading.Check {
+func (r *Result) surface() reading.Check {
 	const key, label = "safety.surface", "Hot surfaces"
 	if !r.HottestKnown.Known {
 		return reading.Unrated(key, label, notMeasured)

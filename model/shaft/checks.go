@@ -50,14 +50,14 @@ func rated(key, label string, s param.Slot, limit, thin float64, why string) rea
 }
 
 // fastest names the bearing nearer to its speed limit.
-func (r Result) fastest() string {
+func (r *Result) fastest() string {
 	if r.EngineSide.SpeedParameter > r.PropSide.SpeedParameter {
 		return "Bearing, engine side"
 	}
 	return "Bearing, propeller side"
 }
 
-func (r Result) lifeCheck(key, label, part, move string, s param.Slot, thin float64) reading.Check {
+func (r *Result) lifeCheck(key, label, part, move string, s param.Slot, thin float64) reading.Check {
 	if !s.Known {
 		return reading.Unrated(key, label, noLoad)
 	}
@@ -67,7 +67,7 @@ func (r Result) lifeCheck(key, label, part, move string, s param.Slot, thin floa
 }
 
 // leastLoadCheck warns of the bearing that is loaded least for its size.
-func (r Result) leastLoadCheck() reading.Check {
+func (r *Result) leastLoadCheck() reading.Check {
 	worse := &r.PropSide
 	if e := &r.EngineSide; e.Running*worse.LeastLoad < worse.Running*e.LeastLoad {
 		worse = e
@@ -77,7 +77,7 @@ func (r Result) leastLoadCheck() reading.Check {
 		Advice("choose a smaller bearing where the load is low, or preload it with a spring washer")
 }
 
-func (r Result) thrustCheck(thin float64) reading.Check {
+func (r *Result) thrustCheck(thin float64) reading.Check {
 	locating := &r.PropSide
 	if r.EngineSide.Axial > locating.Axial {
 		locating = &r.EngineSide
@@ -87,7 +87,7 @@ func (r Result) thrustCheck(thin float64) reading.Check {
 		Advice("choose a larger bearing as Locating bearing")
 }
 
-func (r Result) axleCheck(key, label, strength string, s param.Slot, thin float64) reading.Check {
+func (r *Result) axleCheck(key, label, strength string, s param.Slot, thin float64) reading.Check {
 	why := noStress
 	if !r.Walled {
 		why = noWall

@@ -46,7 +46,7 @@ func (r *Result) Bearings() []bearing.Row {
 }
 
 // staticSafety is that of the worse bearing.
-func (r Result) staticSafety() param.Slot {
+func (r *Result) staticSafety() param.Slot {
 	return lower(r.PropSide.StaticSafety, r.EngineSide.StaticSafety)
 }
 
@@ -58,7 +58,7 @@ func lower(a, b param.Slot) param.Slot {
 	return a
 }
 
-func (r Result) speedParameter() float64 {
+func (r *Result) speedParameter() float64 {
 	return max(r.PropSide.SpeedParameter, r.EngineSide.SpeedParameter)
 }
 

@@ -9,7 +9,7 @@ import (
 )
 
 // leastSpan is the lowest total tension either span falls to in a turn, N.
-func (r Result) leastSpan() float64 {
+func (r *Result) leastSpan() float64 {
 	return r.StandingTension - math.Max(r.Swing.Most, -r.Swing.Least)/2
 }
 
@@ -78,7 +78,7 @@ func (r *Result) ratingReadings(rs []reading.Reading) []reading.Reading {
 }
 
 // whyNoRating is why there is no rating; the zero result was never rated.
-func (r Result) whyNoRating() string {
+func (r *Result) whyNoRating() string {
 	if r.RatingWhy == "" {
 		return noTable
 	}

@@ -70,7 +70,7 @@ func (r *Result) geometryReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) whyNoTakeUp() string {
+func (r *Result) whyNoTakeUp() string {
 	if r.StiffnessGiven {
 		return "the belt would stretch more than the centre distance can take up"
 	}
@@ -118,7 +118,7 @@ func (r *Result) tensionReadings(rs []reading.Reading) []reading.Reading {
 	)
 }
 
-func (r Result) perWidth(x float64) float64 {
+func (r *Result) perWidth(x float64) float64 {
 	if r.BeltWidth == 0 {
 		return 0
 	}

@@ -80,7 +80,7 @@ func (r *Result) sagging(rs []reading.Reading) []reading.Reading {
 }
 
 // swung says whether a clearance is less the swing while crossing a mode.
-func (r Result) swung(text string) string {
+func (r *Result) swung(text string) string {
 	if r.Solved && !r.Single {
 		return "; the swing while crossing a mode is not in it: " + several
 	}
@@ -88,14 +88,14 @@ func (r Result) swung(text string) string {
 }
 
 // counted says what shakes the body on its way through the modes.
-func (r Result) counted() string {
+func (r *Result) counted() string {
 	if r.Passage.Pulses {
 		return "inertia forces and the torque pulses without load"
 	}
 	return "inertia forces alone, without torque pulses"
 }
 
-func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
 	why := ""
 	if !r.Solved {
 		why = unsolved
@@ -103,7 +103,7 @@ func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Readi
 	return reading.Unless(why, key, label, si, u)
 }
 
-func (r Result) held(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) held(key, label string, si float64, u unit.Unit) reading.Reading {
 	if r.Solved && !r.Held {
 		return reading.Missing(key, label, u, adrift)
 	}
@@ -111,14 +111,14 @@ func (r Result) held(key, label string, si float64, u unit.Unit) reading.Reading
 }
 
 // single is a reading of the shaking itself, which needs no mounts.
-func (r Result) single(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) single(key, label string, si float64, u unit.Unit) reading.Reading {
 	if r.Solved && !r.Single {
 		return reading.Missing(key, label, u, several)
 	}
 	return r.solved(key, label, si, u)
 }
 
-func (r Result) shaking(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) shaking(key, label string, si float64, u unit.Unit) reading.Reading {
 	if r.Solved && !r.Single {
 		return reading.Missing(key, label, u, several)
 	}
