@@ -42,7 +42,7 @@ func TestHarmonicsAreSummedWithTheirPhase(t *testing.T) {
 		want := mostOf(func(angle float64) float64 {
 			sum := 0.0
 			for _, h := range p.Harmonics[:p.Count] {
-				g := w.transfer(h.Order*at.CrankSpeed, 2)
+				g := w.transfer(h.Order * at.CrankSpeed / w.natural(2))
 				sin, cos := math.Sincos(2 * h.Order * angle)
 				sum += real(complex(h.Cos, -h.Sin) * g * complex(cos, sin))
 			}
@@ -51,7 +51,7 @@ func TestHarmonicsAreSummedWithTheirPhase(t *testing.T) {
 		near(t, "highest", s.highest(), want, 0.005*want)
 		bound := 0.0
 		for _, h := range p.Harmonics[:p.Count] {
-			g := w.transfer(h.Order*at.CrankSpeed, 2)
+			g := w.transfer(h.Order * at.CrankSpeed / w.natural(2))
 			bound += h.Amplitude() * math.Hypot(real(g), imag(g)) / (2 * w.radius)
 		}
 		if !(s.highest() < bound) {
