@@ -10,7 +10,7 @@ import (
 // needs what reportShaking found.
 func (c *chain) reportSafety(m match.Report) {
 	if err := c.firstError(); err != nil {
-		c.withheld(safety.Result{}.Readings(), err)
+		c.withheld(safety.Result{}.Readings(nil), err)
 		return
 	}
 	in := safety.Input{
@@ -24,5 +24,5 @@ func (c *chain) reportSafety(m match.Report) {
 		in.TipForward, in.TipShift, in.Swings = param.Known(r.TipForward), param.Known(r.TipShift), r.Single
 	}
 	r := safety.Examine(c.variant.Safety, in)
-	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 }

@@ -14,7 +14,7 @@ import (
 // needs the stack, which places cylinder and propeller.
 func (c *chain) reportCooling(m match.Report, e engine.Running) {
 	r := cooling.Work(c.variant.Cooling, c.coolingDuty(m, e))
-	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 }
 
 func (c *chain) coolingDuty(m match.Report, e engine.Running) cooling.Duty {

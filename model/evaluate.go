@@ -80,7 +80,7 @@ func (c *chain) run() {
 	c.mapSpeeds(m)
 	c.reportSafety(m)
 	c.unload(m)
-	c.add(c.air.Readings(), nil)
+	c.outcome.Readings = c.air.Readings(c.outcome.Readings)
 	c.add(c.torsionalReadings(), nil)
 }
 
@@ -134,6 +134,11 @@ func (c *chain) inflow(induced float64) float64 { return c.variant.Cooling.Inflo
 func (c *chain) duty(power, crankSpeed, inflow float64) part.Duty {
 	return part.Duty{Power: power, CrankSpeed: crankSpeed, AirTemperature: c.air.Temperature, AirDensity: c.air.Density,
 		Inflow: c.inflow(inflow)}
+}
+
+// set takes the lists over from a chapter that has put its own behind them.
+func (c *chain) set(rs []reading.Reading, cs []reading.Check) {
+	c.outcome.Readings, c.outcome.Checks = rs, cs
 }
 
 func (c *chain) add(rs []reading.Reading, cs []reading.Check) {

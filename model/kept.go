@@ -11,11 +11,11 @@ import (
 // needs the fuel of full throttle at trim speed and of level flight.
 func (c *chain) reportUpkeep(m match.Report) {
 	if err := c.firstError(); err != nil {
-		c.withheld((&upkeep.Result{}).Readings(), err)
+		c.withheld((&upkeep.Result{}).Readings(nil), err)
 		return
 	}
 	if !flies(m.Trim) || !levels(m.Level) {
-		c.add((&upkeep.Result{}).Readings(), nil)
+		c.add((&upkeep.Result{}).Readings(nil), nil)
 		return
 	}
 	density := c.variant.Engine.FuelDensity
@@ -26,7 +26,7 @@ func (c *chain) reportUpkeep(m match.Report) {
 		Drive:   c.drive.Upkeep(), DrivePart: changedPart(c.variant.Drive.Kind),
 	})
 	c.outcome.Changes = r.Changes
-	c.add(r.Readings(), r.Checks())
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks))
 }
 
 // changedPart is what of a drive is changed on schedule.

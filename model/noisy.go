@@ -12,13 +12,13 @@ import (
 func (c *chain) reportNoise(m match.Report) {
 	switch {
 	case !worked(m.Static):
-		c.withheld(noise.Result{}.Readings(), c.unmatched(m))
+		c.withheld(noise.Result{}.Readings(nil), c.unmatched(m))
 		return
 	case !flies(m.Static):
-		c.withheld(noise.Result{}.Readings(), sentence(m.Static.Propeller.Status.String()))
+		c.withheld(noise.Result{}.Readings(nil), sentence(m.Static.Propeller.Status.String()))
 		return
 	case m.Static.Propeller.StallMargin < 0:
-		c.add(reading.Blank(noise.Result{}.Readings(), noise.Stalled), noise.StalledChecks())
+		c.add(reading.Blank(noise.Result{}.Readings(nil), noise.Stalled), noise.StalledChecks())
 		return
 	}
 	var loads [propeller.Cells]propeller.StationLoad
@@ -33,5 +33,5 @@ func (c *chain) reportNoise(m match.Report) {
 		DiscAft: c.stack.Depth + c.variant.Propeller.BossThickness/2, ShaftUp: c.stack.ThrustHeight,
 	}
 	r := noise.Hear(&in)
-	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 }

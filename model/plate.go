@@ -14,7 +14,7 @@ import (
 // needs the drive's readings.
 func (c *chain) reportPlate(m match.Report, r drive.Result) {
 	if !worked(m.Static) {
-		c.withheld(bolt.Result{}.Readings(), c.unmatched(m))
+		c.withheld(bolt.Result{}.Readings(nil), c.unmatched(m))
 		return
 	}
 	p, torque := &c.variant.Propeller, m.Static.Propeller.Torque
@@ -22,7 +22,7 @@ func (c *chain) reportPlate(m match.Report, r drive.Result) {
 		Torque: torque, TorqueAmplitude: c.plateSwing(r, m), Thrust: m.Static.Propeller.Thrust,
 		HubDiameter: p.BossDiameter, HubThickness: p.BossThickness,
 	})
-	c.add(b.Readings(), b.Checks(c.study.MarginAsked))
+	c.set(b.Readings(c.outcome.Readings), b.Checks(c.outcome.Checks, c.study.MarginAsked))
 }
 
 // plateSwing is how far the torque at the plate rises above its mean, N·m,

@@ -90,27 +90,27 @@ func levels(p match.Point) bool {
 
 func (c *chain) reportEngine(m match.Report) {
 	if c.engineErr != nil {
-		c.missing("engine", "Engine can be built", engine.Running{}.Readings(), c.engineErr)
-		c.withheld(cooling.Result{}.Readings(), c.engineErr)
+		c.missing("engine", "Engine can be built", engine.Running{}.Readings(nil), c.engineErr)
+		c.withheld(cooling.Result{}.Readings(nil), c.engineErr)
 		return
 	}
 	s := output{c.engine, c.variant.Cooling}
 	r := c.engine.At(s.crank(m.Static.EnginePower), m.Static.CrankSpeed)
 	if !worked(m.Static) {
-		c.withheld(r.Readings(), c.unmatched(m))
-		c.withheld(cooling.Result{}.Readings(), c.unmatched(m))
+		c.withheld(r.Readings(nil), c.unmatched(m))
+		c.withheld(cooling.Result{}.Readings(nil), c.unmatched(m))
 		return
 	}
-	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 	c.reportCooling(m, r)
 }
 
 func (c *chain) reportDrive(m match.Report) {
 	if c.driveErr != nil {
 		if c.engineErr == nil {
-			c.missing("drive", "Drive can be built", drive.Result{Kind: c.variant.Drive.Kind}.Readings(), c.driveErr)
+			c.missing("drive", "Drive can be built", drive.Result{Kind: c.variant.Drive.Kind}.Readings(nil), c.driveErr)
 		} else {
-			c.withheld(drive.Result{Kind: c.variant.Drive.Kind}.Readings(), c.driveErr)
+			c.withheld(drive.Result{Kind: c.variant.Drive.Kind}.Readings(nil), c.driveErr)
 		}
 		c.unsupported()
 		c.reportPlate(m, drive.Result{})
@@ -123,11 +123,11 @@ func (c *chain) reportDrive(m match.Report) {
 		inflow = c.idealInflow(power, c.air.Density)
 	}
 	r := drive.Report(c.variant.Drive, c.drive, static.Transmission, c.duty(power, speed, inflow), c.train())
-	rs := r.Readings()
+	from := len(c.outcome.Readings)
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 	if !worked(static) {
-		drive.BlankStanding(rs, c.unmatched(m).Error())
+		drive.BlankStanding(c.outcome.Readings[from:], c.unmatched(m).Error())
 	}
-	c.add(rs, r.Checks(c.study.MarginAsked))
 	c.add(nil, c.clutchInFlight(m))
 	c.reportSupport(m, r)
 	c.reportPlate(m, r)
@@ -139,19 +139,19 @@ func (c *chain) reportDrive(m match.Report) {
 
 func (c *chain) reportPropeller(m match.Report) {
 	if err := c.propellerErr; err != nil {
-		c.missing("propeller", "Propeller can be built", propeller.Report{}.Readings(), err)
-		c.withheld(match.Report{}.Readings(), err)
+		c.missing("propeller", "Propeller can be built", propeller.Report{}.Readings(nil), err)
+		c.withheld(match.Report{}.Readings(nil), err)
 		return
 	}
 	if err := c.firstError(); err != nil {
-		c.withheld(propeller.Report{}.Readings(), err)
-		c.withheld(match.Report{}.Readings(), err)
+		c.withheld(propeller.Report{}.Readings(nil), err)
+		c.withheld(match.Report{}.Readings(nil), err)
 		return
 	}
 	p := c.propeller.Report(m.Static.Propeller, m.Trim.Propeller)
 	p.NoStatic, p.NoTrim = m.Static.Status.String(), m.Trim.Status.String()
-	c.add(p.Readings(), p.Checks(c.study.MarginAsked))
-	c.add(m.Readings(), m.Checks(c.study.MarginAsked))
+	c.set(p.Readings(c.outcome.Readings), p.Checks(c.outcome.Checks, c.study.MarginAsked))
+	c.set(m.Readings(c.outcome.Readings), m.Checks(c.outcome.Checks, c.study.MarginAsked))
 }
 
 // unmatched says why there is no working point standing.

@@ -14,13 +14,13 @@ import (
 func (c *chain) reportShaking(m match.Report) {
 	switch err := c.firstError(); {
 	case err != nil:
-		c.withheld(vibration.Result{}.Readings(), err)
+		c.withheld(vibration.Result{}.Readings(nil), err)
 	case !worked(m.Static):
-		c.withheld(vibration.Result{}.Readings(), c.unmatched(m))
+		c.withheld(vibration.Result{}.Readings(nil), c.unmatched(m))
 	default:
 		r := vibration.Swing(&c.variant.Mounts, c.shakingDuty(m))
 		c.shaking = r
-		c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+		c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 	}
 }
 

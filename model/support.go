@@ -23,16 +23,16 @@ func (c *chain) reportSupport(m match.Report, r drive.Result) {
 	case r.OnAxle:
 		s := shaft.Support(c.variant.Drive.Support, c.axleLoads(m, r.Axle))
 		c.outcome.Bearings = s.Bearings()
-		c.add(s.Readings(), s.Checks(margin))
+		c.set(s.Readings(c.outcome.Readings), s.Checks(c.outcome.Checks, margin))
 	default:
 		g := gearshaft.Rate(c.variant.Drive.GearShafts, r.Shafting, c.variant.Engine.Turns, c.axleLoads(m, shaft.Loads{}))
 		c.outcome.Bearings = g.Rows()
 		r.CrankPull = g.CrankPull()
-		c.add(g.Readings(), g.Checks(margin))
+		c.set(g.Readings(c.outcome.Readings), g.Checks(c.outcome.Checks, margin))
 	}
 	f := c.crankForces(m, r)
 	c.outcome.Bearings = append(c.outcome.Bearings, f.Bearings()...)
-	c.add(f.Readings(), nil)
+	c.outcome.Readings = f.Readings(c.outcome.Readings)
 }
 
 // unsupported declares the readings of shafts and bearings of a drive that
@@ -43,18 +43,18 @@ func (c *chain) unsupported() {
 	} else {
 		c.withheld(c.supportReadings(), c.driveErr)
 	}
-	c.add(shaft.CrankForces{Why: c.driveErr.Error()}.Readings(), nil)
+	c.add(shaft.CrankForces{Why: c.driveErr.Error()}.Readings(nil), nil)
 }
 
 // supportReadings declares the readings of this kind of drive.
 func (c *chain) supportReadings() []reading.Reading {
 	switch c.variant.Drive.Kind {
 	case drive.Gear:
-		return gearshaft.Result{}.Readings()
+		return gearshaft.Result{}.Readings(nil)
 	case drive.Direct:
 		return c.ownBearings()
 	}
-	return shaft.Result{}.Readings()
+	return shaft.Result{}.Readings(nil)
 }
 
 // axleLoads adds the propeller to what the drive puts on the axle.
@@ -83,7 +83,7 @@ var twoBladesWear = math.Cbrt(32 / (3 * math.Pi))
 // own.
 func (c *chain) ownBearings() []reading.Reading {
 	var lives []reading.Reading
-	for _, r := range (shaft.Result{}).Readings() {
+	for _, r := range (shaft.Result{}).Readings(nil) {
 		if r.Key == "bearing.life_prop_side" || r.Key == "bearing.life_engine_side" {
 			lives = append(lives, r)
 		}

@@ -36,17 +36,17 @@ func (c *chain) allUp() float64 {
 
 func (c *chain) reportWeight() {
 	if err := c.firstError(); err != nil {
-		c.withheld(stack.Result{}.Readings(), err)
-		c.withheld(carry.Result{}.Readings(), err)
-		c.withheld(carry.Burden{}.Readings(), err)
+		c.withheld(stack.Result{}.Readings(nil), err)
+		c.withheld(carry.Result{}.Readings(nil), err)
+		c.withheld(carry.Burden{}.Readings(nil), err)
 		return
 	}
-	c.add(c.stack.Readings(), c.stack.Checks(c.study.MarginAsked))
+	c.set(c.stack.Readings(c.outcome.Readings), c.stack.Checks(c.outcome.Checks, c.study.MarginAsked))
 	carried := carry.Stand(c.study.Pilot, c.outcome.Load)
-	c.add(carried.Readings(), carried.Checks(c.study.MarginAsked))
+	c.set(carried.Readings(c.outcome.Readings), carried.Checks(c.outcome.Checks, c.study.MarginAsked))
 	burden := carry.Bear(c.study.Pilot, &carried, c.machine())
 	c.outcome.Depths = burden.Depths
-	c.add(burden.Readings(), burden.Checks(c.study.MarginAsked))
+	c.set(burden.Readings(c.outcome.Readings), burden.Checks(c.outcome.Checks, c.study.MarginAsked))
 }
 
 // machine is the stack as the pilot carries it, at both ends of the tank.
@@ -59,16 +59,16 @@ func (c *chain) machine() carry.Machine {
 
 func (c *chain) reportFlight(m match.Report) {
 	if err := c.firstError(); err != nil {
-		c.withheld(flight.Result{}.Readings(), err)
+		c.withheld(flight.Result{}.Readings(nil), err)
 		return
 	}
 	if !flies(m.Static) || !flies(m.Trim) {
-		c.withheld(flight.Result{}.Readings(), c.grounded(m))
+		c.withheld(flight.Result{}.Readings(nil), c.grounded(m))
 		return
 	}
 	in := c.flightInput(m)
 	r := flight.Fly(&in)
-	c.add(r.Readings(), r.Checks(c.study.MarginAsked))
+	c.set(r.Readings(c.outcome.Readings), r.Checks(c.outcome.Checks, c.study.MarginAsked))
 }
 
 // grounded says why flight cannot be reckoned.

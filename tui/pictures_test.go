@@ -92,12 +92,13 @@ func scale(t *testing.T, view string) float64 {
 // beside it and the reading, within a cell and the rounding of what is told.
 func TestDrawingIsToScale(t *testing.T) {
 	readings := map[string]string{"a": "stack.depth", "b": "stack.drive_depth", "c": "stack.cg_aft"}
-	for _, size := range [][2]int{{60, 16}, {80, 24}, {100, 30}, {120, 40}, {200, 60}} {
-		for i := range model.Sample().Variants {
-			for _, zoom := range []string{"v", "vz"} {
-				o := plateau()
-				o.Study = model.Sample()
-				m := press(begin(o, size[0], size[1]), strings.Repeat(">", i)+" "+zoom)
+	for i := range model.Sample().Variants {
+		for _, zoom := range []string{"v", "vz"} {
+			o := plateau()
+			o.Study = model.Sample()
+			m := press(begin(o, 60, 16), strings.Repeat(">", i)+" "+zoom)
+			for _, size := range [][2]int{{60, 16}, {80, 24}, {100, 30}, {120, 40}, {200, 60}} {
+				m = send(m, tea.WindowSizeMsg{Width: size[0], Height: size[1]})
 				view := m.View()
 				column := scale(t, view)
 				for letter, key := range readings {

@@ -73,7 +73,7 @@ func TestAnySiteHasFiniteAir(t *testing.T) {
 		s := Default()
 		anyspec.Set(t, s.Params(), nil)
 		a := s.State()
-		for _, r := range a.Readings() {
+		for _, r := range a.Readings(nil) {
 			if !r.Known() {
 				t.Errorf("%s has no value for %+v", r.Key, s)
 			}
@@ -85,7 +85,7 @@ func TestAnySiteHasFiniteAir(t *testing.T) {
 }
 
 func TestReadingsDeclareTheirKeys(t *testing.T) {
-	rs := State{}.Readings()
+	rs := State{}.Readings(nil)
 	for _, key := range []string{"air.pressure", "air.temperature", "air.density", "air.sound_speed", "air.density_altitude", "air.vapour_pressure"} {
 		if _, ok := reading.Find(rs, key); !ok {
 			t.Errorf("no reading %s", key)

@@ -20,8 +20,8 @@ type State struct {
 const atmosphereSource = "from memory: ISO 2533, standard atmosphere"
 
 // Readings lists the figures for people.
-func (s State) Readings() []reading.Reading {
-	return []reading.Reading{
+func (s State) Readings(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.New("air.pressure", "Air pressure", s.Pressure, unit.Hectopascal).
 			How("standard pressure of the altitude").Source(atmosphereSource),
 		reading.New("air.temperature", "Air temperature", s.Temperature, unit.Celsius).
@@ -35,5 +35,5 @@ func (s State) Readings() []reading.Reading {
 		reading.New("air.vapour_pressure", "Water vapour pressure", s.VapourPressure, unit.Hectopascal).
 			How("relative humidity of the saturation pressure, with the enhancement by air").
 			Source("Buck, J. Appl. Meteorol. 20 (1981) 1527, eq. 8"),
-	}
+	)
 }

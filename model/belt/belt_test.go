@@ -40,7 +40,7 @@ func TestDeclarationsHoldTheDefault(t *testing.T) {
 
 func TestDefaultStageHolds(t *testing.T) {
 	b := build(t, asIs)
-	for _, c := range b.Examine(rated(), part.Train{}).Checks(0.1) {
+	for _, c := range b.Examine(rated(), part.Train{}).Checks(nil, 0.1) {
 		if c.Verdict.Worse(reading.NotRated) {
 			t.Errorf("%s: %s, %s", c.Key, c.Verdict, c.Text())
 		}
@@ -49,7 +49,7 @@ func TestDefaultStageHolds(t *testing.T) {
 
 func TestReadingsOfNothing(t *testing.T) {
 	seen := map[string]bool{}
-	for _, r := range (Result{}).Readings() {
+	for _, r := range (Result{}).Readings(nil) {
 		if r.Origin == "" {
 			t.Errorf("%s names no source", r.Key)
 		}
@@ -58,7 +58,7 @@ func TestReadingsOfNothing(t *testing.T) {
 		}
 		seen[r.Key] = true
 	}
-	if len((Result{}).Checks(0.1)) == 0 {
+	if len((Result{}).Checks(nil, 0.1)) == 0 {
 		t.Error("no checks")
 	}
 }
@@ -182,8 +182,8 @@ func BenchmarkExamine(bb *testing.B) {
 func BenchmarkReadingsAndChecks(bb *testing.B) {
 	r := build(bb, asIs).Examine(rated(), part.Train{})
 	for bb.Loop() {
-		r.Readings()
-		r.Checks(0.1)
+		r.Readings(nil)
+		r.Checks(nil, 0.1)
 	}
 }
 

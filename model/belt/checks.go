@@ -15,7 +15,7 @@ const (
 	leastWrap = math.Pi / 2
 )
 
-func (r Result) wrapCheck() reading.Check {
+func (r *Result) wrapCheck() reading.Check {
 	wrap, limit := r.Geometry.SmallestWrap(), leastWrap
 	if wrap >= leastWrap {
 		limit = usualWrap
@@ -31,9 +31,9 @@ func (r Result) wrapCheck() reading.Check {
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	row := r.Profile.section()
-	cs := []reading.Check{
+	cs = append(cs,
 		reading.AtLeast("belt.crank_diameter", "Crank pulley, effective diameter", r.CrankDiameter, row.smallestPulley, 0, unit.Millimetre).
 			Source("from memory: ISO 9982 table 2, least diameter of the profile").
 			Advice("raise Crank pulley, effective diameter, or choose a finer Profile"),
@@ -65,7 +65,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		r.bandCheck("belt.resonance", "No strong span resonance here", r.Resonance.Inside),
 		r.bandCheck("belt.resonance_range", "No strong resonance from 3/4 speed", r.Resonance.Near),
 		r.travelCheck(),
-	}
+	)
 	if r.TensionGiven {
 		cs = append(cs, reading.AtLeast("belt.standing_tension", "Standing tension as set", r.StandingTension, r.RequiredTension, 0, unit.Newton).
 			Source("mechanics: locked centre, for what Load factor allows").
@@ -76,7 +76,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 
 // lengthCheck warns outside the profile's usual lengths, against the end that
 // is nearer.
-func (r Result) lengthCheck(row section) reading.Check {
+func (r *Result) lengthCheck(row section) reading.Check {
 	const key, label = "belt.length", "Belt length, effective"
 	check := reading.AtLeast(key, label, r.EffectiveLength, row.shortest, 0, unit.Millimetre).
 		Advice("raise Centre distance, or choose a finer Profile")
@@ -89,7 +89,7 @@ func (r Result) lengthCheck(row section) reading.Check {
 
 const noPull = "the belt pulls nothing at this point"
 
-func (r Result) dryCheck(marginAsked float64) reading.Check {
+func (r *Result) dryCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.slip_reserve_dry", "No skid when dry, mean torque"
 	if !r.Reserve.Dry.Known {
 		return reading.Unrated(key, label, noPull)
@@ -99,7 +99,7 @@ func (r Result) dryCheck(marginAsked float64) reading.Check {
 		Advice("raise Standing tension per strand, Service factor or Crank pulley, effective diameter; a skidding belt carries less than is reckoned here")
 }
 
-func (r Result) wetCheck(marginAsked float64) reading.Check {
+func (r *Result) wetCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.slip_reserve_wet", "No skid when wet, mean torque"
 	if !r.Reserve.Wet.Known {
 		return reading.Unrated(key, label, noPull)
@@ -111,7 +111,7 @@ func (r Result) wetCheck(marginAsked float64) reading.Check {
 
 // tensionBandCheck warns of a rib tension above what is usual. Below the band
 // a belt is merely wider than it need be.
-func (r Result) tensionBandCheck(row section) reading.Check {
+func (r *Result) tensionBandCheck(row section) reading.Check {
 	const key, label = "belt.tension_per_rib", "Standing tension per rib is usual"
 	if row.usualTension == 0 {
 		return reading.Unrated(key, label, "no usual tension per rib is known for this profile")

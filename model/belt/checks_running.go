@@ -8,7 +8,7 @@ import (
 )
 
 // peakAdvice names what gives the slack side more to lose, or takes less from it.
-func (r Result) peakAdvice() string {
+func (r *Result) peakAdvice() string {
 	const besides = ", at the price of higher loads on bearings and crank; or move the torsional frequency away with Inertia of crank and flywheel or Belt stiffness EA per rib"
 	switch {
 	case r.TensionGiven:
@@ -22,7 +22,7 @@ func (r Result) peakAdvice() string {
 // peakCheck asks whether the tension set keeps the slack side on its pulley
 // through the torque peaks of the examined point. It warns: short of it a dry
 // belt skids before the slack side lifts.
-func (r Result) peakCheck(marginAsked float64) reading.Check {
+func (r *Result) peakCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.slack_side_peak", "Slack side at peak torque"
 	if !r.Pulsation.Known {
 		return reading.Unrated(key, label, r.noPulsation())
@@ -34,7 +34,7 @@ func (r Result) peakCheck(marginAsked float64) reading.Check {
 
 // sweepCheck asks the same from idle to the highest speed. It warns, since
 // resonances below the working speed are passed through.
-func (r Result) sweepCheck(marginAsked float64) reading.Check {
+func (r *Result) sweepCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.slack_side_sweep", "Slack side at peaks, any speed"
 	s := r.Pulsation.Sweep
 	if !(s.To > 0) {
@@ -48,7 +48,7 @@ func (r Result) sweepCheck(marginAsked float64) reading.Check {
 const skidHeat = "the belt skids through part of every cycle; that heat and wear are not counted in Belt temperature, efficiency and life"
 
 // skidHeatCheck says what the belt's temperature leaves out.
-func (r Result) skidHeatCheck() reading.Check {
+func (r *Result) skidHeatCheck() reading.Check {
 	const key, label = "belt.skid_heat", "Heat of skidding at the peaks"
 	if !r.Pulsation.Known {
 		return reading.Unrated(key, label, r.noPulsation())
@@ -63,7 +63,7 @@ func (r Result) skidHeatCheck() reading.Check {
 // from fluttering.
 const slackStiffness = 1.3
 
-func (r Result) stiffnessCheck() reading.Check {
+func (r *Result) stiffnessCheck() reading.Check {
 	const key, label = "belt.slack_stiffness", "Slack span keeps its stiffness"
 	if !(r.Tensions.Centrifugal > 0) {
 		return reading.Unrated(key, label, noPassing)
@@ -73,7 +73,7 @@ func (r Result) stiffnessCheck() reading.Check {
 		Advice("raise Standing tension per strand or Service factor, or lower Belt mass per rib")
 }
 
-func (r Result) wornCheck(marginAsked float64) reading.Check {
+func (r *Result) wornCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.slip_reserve_worn", "No skid when worn, mean torque"
 	if !r.Reserve.Worn.Known {
 		return reading.Unrated(key, label, noPull)
@@ -84,7 +84,7 @@ func (r Result) wornCheck(marginAsked float64) reading.Check {
 }
 
 // peakSkidCheck warns only: a peak is over before the belt has slipped far.
-func (r Result) peakSkidCheck() reading.Check {
+func (r *Result) peakSkidCheck() reading.Check {
 	const key, label = "belt.slip_reserve_peak", "No skid when dry, peak torque"
 	if !r.Reserve.Peak.Known {
 		return reading.Unrated(key, label, r.noPulsation())
@@ -94,7 +94,7 @@ func (r Result) peakSkidCheck() reading.Check {
 		Advice(r.peakAdvice())
 }
 
-func (r Result) ratingCheck(marginAsked float64) reading.Check {
+func (r *Result) ratingCheck(marginAsked float64) reading.Check {
 	const key, label = "belt.power_rating", "Power rating"
 	if r.RatedWhy != "" {
 		return reading.Unrated(key, label, r.RatedWhy)
@@ -105,7 +105,7 @@ func (r Result) ratingCheck(marginAsked float64) reading.Check {
 }
 
 // intervalCheck holds the change interval against the life that may be counted on.
-func (r Result) intervalCheck() reading.Check {
+func (r *Result) intervalCheck() reading.Check {
 	const key, label = "belt.replacement", "Belt changed within its life"
 	l := r.Life
 	switch {
@@ -120,7 +120,7 @@ func (r Result) intervalCheck() reading.Check {
 	return reading.Unrated(key, label, r.noLife())
 }
 
-func (r Result) bandCheck(key, label string, bands int) reading.Check {
+func (r *Result) bandCheck(key, label string, bands int) reading.Check {
 	if !r.Resonance.Known {
 		return reading.Unrated(key, label, r.noPulsation())
 	}
@@ -133,7 +133,7 @@ func (r Result) bandCheck(key, label string, bands int) reading.Check {
 		Source("common practice, no source: 15 % of detuning; moving string from memory: Sack 1954, Mote").Advice(advice)
 }
 
-func (r Result) travelCheck() reading.Check {
+func (r *Result) travelCheck() reading.Check {
 	const key, label = "belt.eccentric_travel", "Eccentric takes up the belt"
 	if !(r.EccentricOffset > 0) {
 		return reading.Unrated(key, label, "the adjuster is no eccentric, so its travel is not known")
@@ -144,7 +144,7 @@ func (r Result) travelCheck() reading.Check {
 }
 
 // slackAdvice says what a belt set too slack means.
-func (r Result) slackAdvice() string {
+func (r *Result) slackAdvice() string {
 	if r.StandingTension >= r.RequiredTension || !(r.Speed > 0) {
 		return ""
 	}
@@ -159,7 +159,7 @@ func (r Result) slackAdvice() string {
 }
 
 // heatAdvice says what the temperature costs.
-func (r Result) heatAdvice() string {
+func (r *Result) heatAdvice() string {
 	cure := "raise Efficiency at rated power if measured better, add Ribs, or raise Belt temperature limit for a better compound"
 	if r.Life.Heat > 1 {
 		return fmt.Sprintf("at %s the belt tires %s times as fast as when cool: ", unit.Celsius.Text(r.Temperature), unit.One.Number(r.Life.Heat)) + cure

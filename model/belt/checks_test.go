@@ -46,7 +46,7 @@ func TestVerdicts(t *testing.T) {
 		{"rated, few ribs", func(s *Spec) { s.Rating, s.Ribs = grid("a report"), 5 }, "belt.power_rating", reading.Fails},
 		{"outside the rating", func(s *Spec) { s.Rating, s.CrankDiameter = grid("a report"), 0.082 }, "belt.power_rating", reading.NotRated},
 	} {
-		cs := build(t, tc.change).Examine(rated(), part.Train{}).Checks(0.1)
+		cs := build(t, tc.change).Examine(rated(), part.Train{}).Checks(nil, 0.1)
 		found := false
 		for _, c := range cs {
 			if c.Key != tc.key {
@@ -76,7 +76,7 @@ func grid(source string) Rating {
 
 func TestPulsationChecks(t *testing.T) {
 	examined := func(set float64) []reading.Check {
-		return build(t, func(s *Spec) { s.StandingTension = param.Known(set) }).Examine(rated(), single()).Checks(0.1)
+		return build(t, func(s *Spec) { s.StandingTension = param.Known(set) }).Examine(rated(), single()).Checks(nil, 0.1)
 	}
 	for _, tc := range []struct {
 		set                          float64
@@ -115,7 +115,7 @@ func TestPeakAdviceFitsTheSetting(t *testing.T) {
 func TestSlackBeltSaysWhatItMeans(t *testing.T) {
 	required := build(t, asIs).required
 	b := build(t, func(s *Spec) { s.StandingTension = param.Known(0.6 * required) })
-	c := anyspec.Check(t, b.Examine(rated(), part.Train{}).Checks(0.1), "belt.standing_tension")
+	c := anyspec.Check(t, b.Examine(rated(), part.Train{}).Checks(nil, 0.1), "belt.standing_tension")
 	if c.Verdict != reading.Fails || !strings.Contains(c.Cure, "set so, it carries 10.3 kW at the design tension ratio and skids worn at 15.1 kW") {
 		t.Errorf("%s: %s", c.Verdict, c.Cure)
 	}
@@ -124,7 +124,7 @@ func TestSlackBeltSaysWhatItMeans(t *testing.T) {
 func TestHotBeltSaysWhatItCosts(t *testing.T) {
 	r := build(t, func(s *Spec) { s.RatedEfficiency = 0.9435 }).Examine(rated(), part.Train{})
 	near(t, "temperature", r.Temperature, 273.15+110, 1)
-	c := anyspec.Check(t, r.Checks(0.1), "belt.temperature")
+	c := anyspec.Check(t, r.Checks(nil, 0.1), "belt.temperature")
 	if c.Verdict != reading.Thin || !strings.Contains(c.Cure, "times as fast as when cool") {
 		t.Errorf("%s: %s", c.Verdict, c.Cure)
 	}
@@ -135,7 +135,7 @@ func TestCoarseProfileAtHighSpeedFails(t *testing.T) {
 	b := build(t, func(s *Spec) {
 		s.Profile, s.Ribs, s.CrankDiameter, s.DrivenDiameter, s.CentreDistance = PM, 4, 0.18, 0.4, 0.32
 	})
-	if c := anyspec.Check(t, b.Examine(rated(), part.Train{}).Checks(0.1), "belt.speed"); c.Verdict != reading.Fails {
+	if c := anyspec.Check(t, b.Examine(rated(), part.Train{}).Checks(nil, 0.1), "belt.speed"); c.Verdict != reading.Fails {
 		t.Errorf("%s", c.Text())
 	}
 }

@@ -47,7 +47,7 @@ func TestPublished(t *testing.T) {
 			b, at := eightRib(t, c)
 			w := b.twin(part.Train{})
 			w.crank, w.driven = c.Num(t, "crank_inertia"), c.Num(t, "propeller_side_inertia")/(b.ratio*b.ratio)
-			g := w.transfer(at.CrankSpeed, 2)
+			g := w.transfer(at.CrankSpeed / w.natural(2))
 			return map[string]float64{
 				"stiffness": 2 * w.stiffness * w.radius * w.radius, "torsional": w.natural(2) / (2 * math.Pi),
 				"amplification": math.Hypot(real(g), imag(g)),

@@ -37,7 +37,7 @@ func (b Belt) pulse(r *Result, at part.Duty, train part.Train, w twin) {
 	out.Surge = b.surge(w, &p, at.CrankSpeed, r.Pull, b.standing, r.Tensions.Centrifugal)
 	out.Moment = out.Surge.Load.Size() * b.Overhang()
 	if p.Count > 0 {
-		g := w.transfer(p.Harmonics[0].Order*at.CrankSpeed, 2)
+		g := w.transfer(p.Harmonics[0].Order * at.CrankSpeed / w.natural(2))
 		out.Amplification = math.Hypot(real(g), imag(g))
 	}
 	if line, ok := part.LoadLineOf(at, train.Crank); ok {

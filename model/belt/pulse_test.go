@@ -42,7 +42,7 @@ func TestHarmonicsAreSummedWithTheirPhase(t *testing.T) {
 		want := mostOf(func(angle float64) float64 {
 			sum := 0.0
 			for _, h := range p.Harmonics[:p.Count] {
-				g := w.transfer(h.Order*at.CrankSpeed, 2)
+				g := w.transfer(h.Order * at.CrankSpeed / w.natural(2))
 				sin, cos := math.Sincos(2 * h.Order * angle)
 				sum += real(complex(h.Cos, -h.Sin) * g * complex(cos, sin))
 			}
@@ -51,7 +51,7 @@ func TestHarmonicsAreSummedWithTheirPhase(t *testing.T) {
 		near(t, "highest", s.highest(), want, 0.005*want)
 		bound := 0.0
 		for _, h := range p.Harmonics[:p.Count] {
-			g := w.transfer(h.Order*at.CrankSpeed, 2)
+			g := w.transfer(h.Order * at.CrankSpeed / w.natural(2))
 			bound += h.Amplitude() * math.Hypot(real(g), imag(g)) / (2 * w.radius)
 		}
 		if !(s.highest() < bound) {
@@ -177,12 +177,12 @@ func TestPulsationSetsTheTension(t *testing.T) {
 func TestUnknownTrainLeavesReadingsOut(t *testing.T) {
 	r := build(t, asIs).Examine(rated(), part.Train{})
 	for _, key := range []string{"belt.torsional", "belt.tight_side_peak", "belt.pulsation_need_sweep", "belt.bands", "belt.slip_reserve_peak"} {
-		if x, ok := reading.Find(r.Readings(), key); !ok || x.Known() || x.Why == "" {
+		if x, ok := reading.Find(r.Readings(nil), key); !ok || x.Known() || x.Why == "" {
 			t.Errorf("%s: %+v", key, x)
 		}
 	}
 	known := build(t, asIs).Examine(rated(), single())
-	for _, x := range known.Readings() {
+	for _, x := range known.Readings(nil) {
 		if !x.Known() && x.Key != "belt.rated_power" && x.Key != "belt.band_nearest" {
 			t.Errorf("%s: %s", x.Key, x.Why)
 		}

@@ -61,12 +61,12 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 		r := b.Examine(at, drawTrain(t))
 		anyspec.Finite(t, "result", r)
 		anyspec.Finite(t, "pieces", b.Pieces())
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			if !x.Known() && !mayLack[x.Why] && !strings.Contains(x.Why, "are not known") {
 				t.Errorf("%s has no value: %s", x.Key, x.Why)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Verdict == reading.NotRated && !mayLack[c.Why] {
 				t.Errorf("%s is not rated: %s", c.Key, c.Why)
 			}

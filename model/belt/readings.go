@@ -1,17 +1,25 @@
 package belt
 
 import (
-	"slices"
-
 	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
 
 // Readings are the result's figures for people.
-func (r Result) Readings() []reading.Reading {
-	return slices.Concat(r.geometryReadings(), r.offerReadings(), r.tensionReadings(), r.settingReadings(), r.eccentricReadings(),
-		r.slipReadings(), r.surgeReadings(), r.sweepReadings(), r.resonanceReadings(), r.heatReadings(), r.lifeReadings(), r.sheetReadings())
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.geometryReadings(rs)
+	rs = r.offerReadings(rs)
+	rs = r.tensionReadings(rs)
+	rs = r.settingReadings(rs)
+	rs = r.eccentricReadings(rs)
+	rs = r.slipReadings(rs)
+	rs = r.surgeReadings(rs)
+	rs = r.sweepReadings(rs)
+	rs = r.resonanceReadings(rs)
+	rs = r.heatReadings(rs)
+	rs = r.lifeReadings(rs)
+	return r.sheetReadings(rs)
 }
 
 const (
@@ -21,8 +29,8 @@ const (
 	frictionSource = "Euler-Eytelwein with the wedge factor 1/sin 20°"
 )
 
-func (r Result) geometryReadings() []reading.Reading {
-	return []reading.Reading{
+func (r *Result) geometryReadings(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.New("belt.length_effective", "Belt length, effective", r.EffectiveLength, unit.Millimetre).
 			How("pitch length less 2π line differentials").Source(openBeltSource),
 		reading.New("belt.length_pitch", "Belt length, pitch", r.Geometry.Length(), unit.Millimetre).
@@ -42,10 +50,10 @@ func (r Result) geometryReadings() []reading.Reading {
 		r.takeUp().How("from where the belt lies unstretched to the standing tension, with the belt's EA").Source(stiffnessOrigin),
 		reading.New("belt.setting_rate", "Tension per centre distance", r.SettingRate, unit.NewtonPerMillimetre).Lower().
 			How("2 cos(tilt) EA / pitch length, per strand").Source(stiffnessOrigin),
-	}
+	)
 }
 
-func (r Result) takeUp() reading.Reading {
+func (r *Result) takeUp() reading.Reading {
 	const key, label = "belt.take_up", "Take-up to set the tension"
 	if !r.TakeUpKnown {
 		return reading.Missing(key, label, unit.Millimetre, "the belt would stretch more than the centre distance can take up")
@@ -53,9 +61,9 @@ func (r Result) takeUp() reading.Reading {
 	return reading.New(key, label, r.TakeUp, unit.Millimetre)
 }
 
-func (r Result) tensionReadings() []reading.Reading {
+func (r *Result) tensionReadings(rs []reading.Reading) []reading.Reading {
 	tension := func(key, label string, n float64) reading.Reading { return reading.New(key, label, n, unit.Newton) }
-	return []reading.Reading{
+	return append(rs,
 		tension("belt.static_tension", "Required standing tension", r.RequiredTension).Lower().
 			How("per strand: Te/2 (R+1)/(R−1) + m v² at the service factor times the rated power; or, as Load factor says, the mean pull and the pulsation demand with its reserve").
 			Source("mechanics: locked centre; design tension ratio from memory: RMA IP-26"),
@@ -87,22 +95,22 @@ func (r Result) tensionReadings() []reading.Reading {
 			How("on the crank pulley's pitch diameter").Source("geometry"),
 		reading.New("belt.span_frequency", "Span frequency, standing", r.SpanFrequency, unit.Hertz).
 			How("√(T/m) over twice the free span, at the standing tension as set; a new belt is set higher").Source("mechanics: a string"),
-	}
+	)
 }
 
-func (r Result) perRib(x float64) float64 {
+func (r *Result) perRib(x float64) float64 {
 	if r.Ribs == 0 {
 		return 0
 	}
 	return x / float64(r.Ribs)
 }
 
-func (r Result) slipReadings() []reading.Reading {
+func (r *Result) slipReadings(rs []reading.Reading) []reading.Reading {
 	const noPull = "there is no pull at this point"
 	ratio := func(key, label string, s param.Slot, why string) reading.Reading {
 		return reading.OfSlot(key, label, s, unit.One, why)
 	}
-	return []reading.Reading{
+	return append(rs,
 		reading.New("belt.arc_factor", "Arc factor", r.ArcFactor, unit.One).Higher().
 			How("pull at this wrap over that at 180°, for the same tight side").Source("design tension ratio from memory: RMA IP-26"),
 		reading.New("belt.friction_design", "Design friction", r.DesignFriction, unit.One).
@@ -121,14 +129,14 @@ func (r Result) slipReadings() []reading.Reading {
 			How("pull at which the belt skids dry over the greatest pull of a cycle").Source(frictionSource),
 		reading.New("belt.creep", "Creep", r.Creep, unit.Percent).Lower().
 			How("effective pull over the belt's EA").Source(stiffnessOrigin),
-	}
+	)
 }
 
-func (r Result) heatReadings() []reading.Reading {
+func (r *Result) heatReadings(rs []reading.Reading) []reading.Reading {
 	watts := func(key, label string, w float64) reading.Reading {
 		return reading.New(key, label, w, unit.Watt).Lower()
 	}
-	return []reading.Reading{
+	return append(rs,
 		watts("belt.creep_loss", "Loss in creep", r.CreepLoss).
 			How("power times the speed lost in creep").Source(stiffnessOrigin),
 		watts("belt.bending_loss", "Loss in bending", r.BendingLoss).
@@ -142,5 +150,5 @@ func (r Result) heatReadings() []reading.Reading {
 		reading.New("belt.temperature", "Belt temperature", r.Temperature, unit.Celsius).Lower().
 			How("air temperature plus loss over what belt and rims shed; the silencer's radiation is left out").
 			Source("from memory: Nu = 0.037 Re^0.8 Pr^(1/3) for belt, 0.133 Re^(2/3) Pr^(1/3) for rims"),
-	}
+	)
 }

@@ -6,12 +6,12 @@ import (
 	"backspan/model/unit"
 )
 
-func (r Result) lifeReadings() []reading.Reading {
+func (r *Result) lifeReadings(rs []reading.Reading) []reading.Reading {
 	l := r.Life
 	of := func(key, label string, x float64, u unit.Unit) reading.Reading {
 		return reading.OfSlot(key, label, param.Slot{Value: x, Known: l.Why == "" && r.Ribs > 0}, u, r.noLife())
 	}
-	return []reading.Reading{
+	return append(rs,
 		reading.OfSlot("belt.rated_power", "Rated power per rib", param.Slot{Value: r.RatedPower, Known: r.RatedWhy == "" && r.Ribs > 0}, unit.Kilowatt, r.noRating()).Higher().
 			How("from the rating table, linear in speed and diameter, times the arc factor; a length factor is left out").Source("the source given with the table"),
 		reading.New("belt.wanted_power", "Power per rib to be rated", r.WantedPower, unit.Kilowatt).Lower().
@@ -26,7 +26,7 @@ func (r Result) lifeReadings() []reading.Reading {
 			How("times that of a belt below the temperature from which warming counts").Source("from memory: halving per 10 to 15 K above about 80 °C"),
 		reading.New("belt.replacement", "Change the belt after", l.Change, unit.Hour).Higher().
 			How("least of fatigue life over its uncertainty, wear life and change interval").Source("common practice, no source: inspection every 100 h"),
-	}
+	)
 }
 
 const lawSource = "Shigley's Mechanical Engineering Design, eqs 17-27 and 17-28; " + lawOrigin
@@ -46,14 +46,14 @@ func (l Life) method() string {
 	return text + "; not calibrated, uncertain by ten times either way"
 }
 
-func (r Result) noLife() string {
+func (r *Result) noLife() string {
 	if r.Life.Why == "" {
 		return noPassing
 	}
 	return r.Life.Why
 }
 
-func (r Result) noRating() string {
+func (r *Result) noRating() string {
 	if r.RatedWhy == "" {
 		return noRating
 	}

@@ -14,20 +14,20 @@ const (
 )
 
 // noPulsation says why nothing is known of the torque's unevenness.
-func (r Result) noPulsation() string {
+func (r *Result) noPulsation() string {
 	if r.Speed > 0 || r.Transmission.SpeedIn == 0 && r.Ribs == 0 {
 		return noTorque
 	}
 	return noPassing
 }
 
-func (r Result) surgeReadings() []reading.Reading {
+func (r *Result) surgeReadings(rs []reading.Reading) []reading.Reading {
 	p := r.Pulsation
 	newton := func(key, label string, n float64) reading.Reading {
 		return reading.OfSlot(key, label, param.Slot{Value: n, Known: p.Known}, unit.Newton, r.noPulsation())
 	}
 	const inertia = "the inertias of crank and propeller are not known"
-	return []reading.Reading{
+	return append(rs,
 		reading.OfSlot("belt.torsional", "Torsional frequency", p.Torsional, unit.Hertz, inertia).
 			How("the crank against the propeller, both spans taut; stretch of spans and a share of the arcs").Source(twinSource),
 		reading.OfSlot("belt.torsional_open", "Torsional frequency, slack off", p.TorsionalOpen, unit.Hertz, inertia).
@@ -50,21 +50,21 @@ func (r Result) surgeReadings() []reading.Reading {
 			How("contact tensions at the greatest tight side, added as vectors").Source(branchedSource),
 		reading.OfSlot("belt.overhang_moment_peak", "Crank bending at torque peaks", param.Slot{Value: p.Moment, Known: p.Known}, unit.NewtonMetre, r.noPulsation()).Lower().
 			How("peak shaft load times the overhang from the crank bearing").Source("mechanics"),
-	}
+	)
 }
 
 // greatestShaftLoad is the greatest of standing as set, new and warm, running
 // and at the torque peaks of the examined point, N.
-func (r Result) greatestShaftLoad() float64 {
+func (r *Result) greatestShaftLoad() float64 {
 	return max(r.Standing.Size(), r.Running.Size(), r.Adjustment.HotLoad, r.Adjustment.NewLoad, r.Pulsation.Surge.Load.Size())
 }
 
 // clampMoment is on the eccentric at the greatest shaft load known, N·m.
-func (r Result) clampMoment() float64 {
+func (r *Result) clampMoment() float64 {
 	return max(r.greatestShaftLoad(), r.Pulsation.Sweep.Load) * r.EccentricOffset
 }
 
-func (r Result) sweepReadings() []reading.Reading {
+func (r *Result) sweepReadings(rs []reading.Reading) []reading.Reading {
 	s := r.Pulsation.Sweep
 	swept := func(key, label string, x float64, u unit.Unit) reading.Reading {
 		why := "the engine's range of speeds is not known"
@@ -73,7 +73,7 @@ func (r Result) sweepReadings() []reading.Reading {
 		}
 		return reading.OfSlot(key, label, param.Slot{Value: x, Known: s.To > 0}, u, why).Source(branchedSource)
 	}
-	return []reading.Reading{
+	return append(rs,
 		swept("belt.tight_side_sweep", "Tight side, peak at any speed", s.Tight, unit.Newton).Lower().
 			How("from idle to the highest speed on the propeller's cube law, capped by full throttle"),
 		swept("belt.tight_side_sweep_speed", "Speed of that peak", s.TightSpeed, unit.RPM).How("crank speed"),
@@ -84,17 +84,17 @@ func (r Result) sweepReadings() []reading.Reading {
 			How("greatest share of a cycle, from idle to the highest speed, if the belt could not skid"),
 		swept("belt.shaft_load_sweep", "Shaft load, peak at any speed", s.Load, unit.Newton).Lower().
 			How("from idle to the highest speed"),
-	}
+	)
 }
 
-func (r Result) resonanceReadings() []reading.Reading {
+func (r *Result) resonanceReadings(rs []reading.Reading) []reading.Reading {
 	o := r.Resonance
 	why := r.noPulsation()
 	count := func(key, label string, n int) reading.Reading {
 		return reading.OfSlot(key, label, param.Slot{Value: float64(n), Known: o.Known}, unit.Count, why).Lower()
 	}
 	const slack = "the slack side carries nothing but its own mass"
-	return []reading.Reading{
+	return append(rs,
 		reading.OfSlot("belt.span_frequency_tight", "Span frequency, running, tight", r.TightFrequency, unit.Hertz, "the belt does not run").
 			How("(c² − v²) over twice the span times c, c = √(T/m)").Source(movingSource),
 		reading.OfSlot("belt.span_frequency_slack", "Span frequency, running, slack", r.SlackFrequency, unit.Hertz, slack).
@@ -103,12 +103,12 @@ func (r Result) resonanceReadings() []reading.Reading {
 			How("from idle to the highest speed: engine orders up to 3, pulley run-out and belt passage on both spans").Source(movingSource),
 		count("belt.bands_here", "Strong bands at this speed", o.Inside).How("bands of engine orders 1 and 2 on a span's first mode that hold the working speed").Source(movingSource),
 		reading.OfSlot("belt.detuning", "Detuning at this speed", o.Detuning, unit.Percent, why).Higher().
-			How("of the nearest exciting frequency from a span's own; " + o.causeText(o.Detuning, o.Cause)).Source(movingSource),
+			How("of the nearest exciting frequency from a span's own; "+o.causeText(o.Detuning, o.Cause)).Source(movingSource),
 		reading.OfSlot("belt.band_nearest", "Nearest other band begins", o.Nearest, unit.RPM, "there is no other band").
 			How("edge of the nearest band that does not hold the working speed").Source(movingSource),
 		reading.OfSlot("belt.band_worst", "Nearest coincidence", o.Worst, unit.RPM, "there is no band").
-			How("crank speed where a span meets, or at an end of the range comes nearest to, an exciting frequency; " + o.causeText(o.Worst, o.WorstOf)).Source(movingSource),
-	}
+			How("crank speed where a span meets, or at an end of the range comes nearest to, an exciting frequency; "+o.causeText(o.Worst, o.WorstOf)).Source(movingSource),
+	)
 }
 
 func (Resonance) causeText(s param.Slot, c Cause) string {

@@ -39,7 +39,7 @@ func (b Belt) surge(w twin, p *part.Pulsation, speed, pull, standing, centrifuga
 	if !(limit > 0) {
 		return s
 	}
-	s.Least = math.Max(s.Least, -limit)
+	s.Least = max(s.Least, -limit)
 	if s.Pull <= limit {
 		return s
 	}
@@ -79,9 +79,9 @@ func (b Belt) held(w twin, p *part.Pulsation, speed, pull, standing, centrifugal
 			}
 		}
 	}
-	tight, slack := math.Max(0, room+mean+high), math.Max(0, room-mean-high)
+	tight, slack := max(0, room+mean+high), max(0, room-mean-high)
 	s.Tight, s.Slack, s.Pull = centrifugal+tight, centrifugal+slack, tight-slack
-	s.Least = pulled(mean+taut.lowest(), math.Max(0, room))
+	s.Least = pulled(mean+taut.lowest(), max(0, room))
 	s.Load = pulley.Tensions{TightSide: s.Tight, SlackSide: s.Slack, Centrifugal: centrifugal}.ShaftLoad(b.Run().SpanTilt())
 	return s
 }
@@ -113,7 +113,7 @@ func (w twin) branched(s swing, p *part.Pulsation, speed, pull, room float64) (s
 
 // pulled is the effective pull at a stretch, both strands free to leave.
 func pulled(stretch, room float64) float64 {
-	return math.Max(0, room+stretch) - math.Max(0, room-stretch)
+	return max(0, room+stretch) - max(0, room-stretch)
 }
 
 // balance is the mean stretch that carries the mean pull. Newton's rule; the
@@ -150,5 +150,5 @@ func (s *swing) spans(mean, room float64) float64 {
 	if !(square > 0) {
 		return 2
 	}
-	return math.Min(2, math.Max(1, both/square))
+	return min(2, max(1, both/square))
 }

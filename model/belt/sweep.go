@@ -1,10 +1,6 @@
 package belt
 
-import (
-	"math"
-
-	"backspan/model/part"
-)
+import "backspan/model/part"
 
 // Sweep is the worst that the pulsation does from idle to the highest speed.
 // Tensions in N, speeds at the crank in rad/s.
@@ -51,7 +47,7 @@ func (b Belt) sweep(l *part.LoadLine, at part.Duty, w twin) Sweep {
 		if s.Need > r.Need {
 			r.Need, r.NeedSpeed = s.Need, speed
 		}
-		r.Open, r.Load = math.Max(r.Open, s.Open), math.Max(r.Load, s.Load.Size())
+		r.Open, r.Load = max(r.Open, s.Open), max(r.Load, s.Load.Size())
 	})
 	return r
 }

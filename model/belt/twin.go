@@ -36,10 +36,9 @@ func (w twin) natural(spans float64) float64 {
 	return math.Sqrt(spans * w.stiffness * w.radius * w.radius * (1/w.crank + 1/w.driven))
 }
 
-// transfer is the torque in the belt over that of the engine at a frequency,
-// rad/s. Mechanics: two inertias and a spring with a loss factor.
-func (w twin) transfer(frequency, spans float64) complex128 {
-	n := frequency / w.natural(spans)
+// transfer is the torque in the belt over that of the engine at n times the
+// natural frequency. Mechanics: two inertias and a spring with a loss factor.
+func (w twin) transfer(n float64) complex128 {
 	share := w.driven / (w.crank + w.driven)
 	return complex(share, 0) * complex(1, w.lossFactor) / complex(1-n*n, w.lossFactor)
 }
@@ -62,19 +61,29 @@ type swing [samples]float64
 // slack one, each harmonic with the phase it arrives in. A cycle is one turn
 // of the crank, or two when a half order is present.
 func (w twin) swing(p *part.Pulsation, speed, spans float64) (s swing) {
-	turns := 1.0
+	turns, natural := 1.0, w.natural(spans)
 	for _, h := range p.Harmonics[:p.Count] {
 		if h.Order != math.Trunc(h.Order) {
 			turns = 2
 		}
 	}
+	// Half a cycle on, an even number of waves repeats and an odd one changes sign.
+	const half = samples / 2
+	var even, odd [half]float64
 	for _, h := range p.Harmonics[:p.Count] {
-		pull := complex(h.Cos, -h.Sin) * w.transfer(h.Order*speed, spans) / complex(spans*w.radius, 0)
-		re, im, step := real(pull), imag(pull), int(math.Round(h.Order*turns))
-		for i := range s {
-			at := i * step
-			s[i] += re*cosine[at&(samples-1)] - im*cosine[(at-samples/4)&(samples-1)]
+		pull := complex(h.Cos, -h.Sin) * w.transfer(h.Order*speed/natural)
+		waves, sum := int(math.Round(h.Order*turns)), &even
+		if waves&1 == 1 {
+			sum = &odd
 		}
+		re, im := real(pull)/(spans*w.radius), imag(pull)/(spans*w.radius)
+		for i := range sum {
+			at := i * waves
+			sum[i] += re*cosine[at&(samples-1)] - im*cosine[(at-samples/4)&(samples-1)]
+		}
+	}
+	for i := range half {
+		s[i], s[half+i] = even[i]+odd[i], even[i]-odd[i]
 	}
 	return s
 }

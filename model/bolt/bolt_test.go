@@ -17,7 +17,7 @@ func strong() Load {
 
 func verdict(t *testing.T, r Result, key string) reading.Verdict {
 	t.Helper()
-	return anyspec.Check(t, r.Checks(0.1), key).Verdict
+	return anyspec.Check(t, r.Checks(nil, 0.1), key).Verdict
 }
 
 func TestDefaultsAreTypical(t *testing.T) {
@@ -109,7 +109,7 @@ func TestWoodenHubSaysWhatIsAtItsEnd(t *testing.T) {
 		l.TorqueAmplitude = param.Known(10)
 		tc.change(&s, &l)
 		r := Clamp(s, l)
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Key == "bolt.slip_safety" && (!strings.Contains(c.Cure, tc.says) || tc.saysNot != "" && strings.Contains(c.Cure, tc.saysNot)) {
 				t.Errorf("%s: %q; slip %g, yield used %g, crush %g", name, c.Cure, r.SlipSafety.Value, r.StressShare, r.CrushSafety.Value)
 			}
@@ -168,7 +168,7 @@ func TestOnlyWoodDries(t *testing.T) {
 	if composite := Clamp(s, strong()).LeastPreload; math.Abs(composite/wood-0.9/0.75) > 1e-12 {
 		t.Errorf("wood %g, composite %g", wood, composite)
 	}
-	for _, c := range Clamp(s, strong()).Checks(0.1) {
+	for _, c := range Clamp(s, strong()).Checks(nil, 0.1) {
 		if c.Key == "bolt.retighten" {
 			t.Error("a composite hub is told to be retightened as wood")
 		}

@@ -7,12 +7,12 @@ import (
 
 // Checks holds the joint against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs,
 		r.slipCheck(),
 		r.crushCheck(marginAsked),
 		reading.AtMost("bolt.stress_share", "Yield used in tightening", r.StressShare, fullUse, 0, unit.Percent).
-			Source(vdi + ", 90 %").Advice(r.looser() + ", or choose a larger Bolt size or a higher Property class"),
+			Source(vdi+", 90 %").Advice(r.looser()+", or choose a larger Bolt size or a higher Property class"),
 		reading.Condition("bolt.circle", "Bolts lie inside the plate", r.HolesInside).Source("geometry").
 			Advice("change Bolt circle, raise Plate diameter or the propeller's Boss diameter, or lower Bore of hub and plate"),
 		reading.Condition("bolt.heads", "Bolt heads clear each other", r.HeadsClear).Source("geometry").
@@ -22,7 +22,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 			Advice("keep the hub from slipping; more Propeller bolts, a larger Bolt size or Bolt circle bear more if it does"),
 		reading.Unrated("bolt.not_covered", "Kicks, strikes and tilt on the plate",
 			"a kick-back at the start, a blade strike and the tilt that turning puts on the hub are not counted, and loose washers in place of full plates crush far more"),
-	}
+	)
 	if r.Hub == Wood {
 		cs = append(cs, reading.Unrated("bolt.retighten", "Retighten a wooden hub",
 			"wood creeps and dries: retighten after the first hours and with the season; how much preload is left then is not known").Source(practice))
@@ -31,7 +31,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 }
 
 // slipCheck fails where the hub slips and is thin below the safety asked.
-func (r Result) slipCheck() reading.Check {
+func (r *Result) slipCheck() reading.Check {
 	const key, label = "bolt.slip_safety", "Propeller does not slip on its plate"
 	if !r.SlipSafety.Known {
 		return reading.Unrated(key, label, r.unslipped())
@@ -49,7 +49,7 @@ func (r Result) slipCheck() reading.Check {
 
 // woodCure names what keeps a wooden hub from being clamped as hard as the slip
 // safety asks: the wood, the bolts, both or neither.
-func (r Result) woodCure() string {
+func (r *Result) woodCure() string {
 	more := r.SlipAsked / r.SlipSafety.Value
 	crushed := r.CrushSafety.Known && r.CrushSafety.Value < more
 	yields := r.StressShare*more > fullUse
@@ -66,7 +66,7 @@ func (r Result) woodCure() string {
 	return "raise Yield used in tightening, or Bolt circle: bolts and wood bear it"
 }
 
-func (r Result) crushCheck(thin float64) reading.Check {
+func (r *Result) crushCheck(thin float64) reading.Check {
 	const key, label = "bolt.crush_pressure", "Plate does not crush the hub"
 	switch {
 	case !r.CrushPressure.Known:
@@ -83,7 +83,7 @@ func (r Result) crushCheck(thin float64) reading.Check {
 }
 
 // looser is how the preload is lowered.
-func (r Result) looser() string {
+func (r *Result) looser() string {
 	if r.TorqueSet {
 		return "lower Tightening torque"
 	}

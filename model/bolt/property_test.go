@@ -29,12 +29,12 @@ func TestRandomJointsStayFinite(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := Clamp(drawSpec(t), drawLoad(t))
 		anyspec.Finite(t, "result", r)
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			if x.Why == notFinite || x.Value < 0 {
 				t.Fatalf("%+v", x)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			anyspec.Finite(t, c.Key, c.Value, c.Margin)
 			if c.Why == notFinite {
 				t.Fatalf("%+v", c)
@@ -61,7 +61,7 @@ func TestTighterHoldsMoreAndCrushesMore(t *testing.T) {
 }
 
 func TestReadingsOfNothing(t *testing.T) {
-	if n := len(Result{}.Readings()); n != len(Clamp(Default(), Load{}).Readings()) {
+	if n := len(Result{}.Readings(nil)); n != len(Clamp(Default(), Load{}).Readings(nil)) {
 		t.Errorf("%d readings of nothing", n)
 	}
 }

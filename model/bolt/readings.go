@@ -17,7 +17,7 @@ const (
 )
 
 // Readings lists what the joint bears.
-func (r Result) Readings() []reading.Reading {
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
 	peak := "mean propeller torque times Peak over mean propeller torque"
 	if r.SwingKnown {
 		peak = "the highest that the drive passes, standing at full throttle or on the way up to it where that is known; all of it is taken to reach the propeller"
@@ -26,7 +26,7 @@ func (r Result) Readings() []reading.Reading {
 	if !r.CrushAllowed.Known {
 		safetyWhy = noLimit
 	}
-	return []reading.Reading{
+	return append(rs,
 		reading.New("bolt.count", "Propeller bolts", float64(r.Count), unit.Count).How("as entered").Source("the study"),
 		reading.New("bolt.tightening_torque", "Tightening torque", r.TighteningTorque, unit.NewtonMetre).
 			How("as entered, or from the yield used in tightening").Source(vdi),
@@ -60,11 +60,11 @@ func (r Result) Readings() []reading.Reading {
 			How("bending and shear together").Source(mechanics),
 		reading.OfSlot("bolt.thrust_share", "Thrust against clamping force", r.ThrustShare, unit.Percent, noHold).
 			How("thrust over the least preload of all bolts; not counted in the slip torque").Source(mechanics),
-	}
+	)
 }
 
 // unslipped is why the safety against slip is not known.
-func (r Result) unslipped() string {
+func (r *Result) unslipped() string {
 	switch {
 	case !r.HolesInside:
 		return noArea

@@ -125,11 +125,11 @@ func TestWorstPieceIsNamed(t *testing.T) {
 	ranked := []Thickness{{Key: "engine", Label: "Engine", Depth: 0.16, PerDepth: 45, Felt: 7.4}, {Key: "propeller", Label: "Propeller", Depth: 0.03, PerDepth: 100, Felt: 3}, {Key: "stack.frame", Label: "Frame", Depth: 0.035, PerDepth: 76, Felt: 2.7},
 		{Key: "stack.pad", Label: "Pad", Depth: 0.025, PerDepth: 84, Felt: 2.1}}
 	for key, want := range map[string]float64{"carry.kg_per_cm_worst": 76, "carry.depth_felt_worst": 2.7} {
-		x, _ := reading.Find(Burden{Depths: ranked}.Readings(), key)
+		x, _ := reading.Find(Burden{Depths: ranked}.Readings(nil), key)
 		if x.Value != want || !strings.HasPrefix(x.Method, "Frame") {
 			t.Errorf("%s is %s: %s", key, x.Text(), x.Method)
 		}
-		if x, _ := reading.Find(Burden{Depths: ranked[:2]}.Readings(), key); x.Known() {
+		if x, _ := reading.Find(Burden{Depths: ranked[:2]}.Readings(nil), key); x.Known() {
 			t.Errorf("%s of engine and propeller alone is %s", key, x.Text())
 		}
 	}
@@ -160,7 +160,7 @@ func TestEveryBurdenIsFiniteOrSaysWhy(t *testing.T) {
 		if b.WalkLow > b.WalkHigh || b.WalkLow <= 0 {
 			t.Errorf("the walk takes %g to %g W", b.WalkLow, b.WalkHigh)
 		}
-		for _, r := range b.Readings() {
+		for _, r := range b.Readings(nil) {
 			if !r.Known() && r.Why != noBalance && r.Why != outOfReach && r.Why != noPieces {
 				t.Errorf("%s: %s", r.Key, r.Why)
 			}

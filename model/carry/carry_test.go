@@ -117,7 +117,7 @@ func TestFeetVerdicts(t *testing.T) {
 		{"deep", Load{35, 0.26, 0.2}, reading.Thin},
 		{"heavy and deep", Load{45, 0.4, 0.2}, reading.Fails},
 	} {
-		if c := Stand(DefaultPilot(), tc.l).Checks(0.1); c[0].Verdict != tc.want {
+		if c := Stand(DefaultPilot(), tc.l).Checks(nil, 0.1); c[0].Verdict != tc.want {
 			t.Errorf("%s: %s %s, want %s", tc.name, c[0].Verdict, c[0].Text(), tc.want)
 		}
 	}
@@ -126,12 +126,12 @@ func TestFeetVerdicts(t *testing.T) {
 func TestEveryLoadIsFiniteOrSaysWhy(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := Stand(drawPilot(t), drawLoad(t, "load"))
-		for _, rd := range r.Readings() {
+		for _, rd := range r.Readings(nil) {
 			if !rd.Known() && rd.Why != noBalance && rd.Why != noEquivalent {
 				t.Fatalf("%s: %s", rd.Key, rd.Why)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Key == "carry.cg_shift" && !c.Valued {
 				t.Fatal(c.Why)
 			}
@@ -145,7 +145,7 @@ func TestDeclarations(t *testing.T) {
 		anyspec.HoldDefaults(t, sec.Params)
 	}
 	keys := map[string]bool{}
-	for _, r := range append(Result{}.Readings(), Burden{}.Readings()...) {
+	for _, r := range append(Result{}.Readings(nil), Burden{}.Readings(nil)...) {
 		if keys[r.Key] || utf8.RuneCountInString(r.Label) > 34 {
 			t.Errorf("reading %+v", r)
 		}

@@ -26,7 +26,7 @@ func TestLiftVerdicts(t *testing.T) {
 		p := DefaultPilot()
 		tc.change(&p.Lift)
 		r := Stand(p, tc.load)
-		c := anyspec.Check(t, Bear(p, &r, Machine{Ready: tc.load}).Checks(0), "carry.lift_index")
+		c := anyspec.Check(t, Bear(p, &r, Machine{Ready: tc.load}).Checks(nil, 0), "carry.lift_index")
 		if c.Verdict != tc.want {
 			t.Errorf("%s: %s %s, want %s", tc.name, c.Verdict, c.Text(), tc.want)
 		}

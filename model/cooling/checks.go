@@ -17,11 +17,11 @@ const (
 
 // Checks holds the cooling against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	if !r.Solved {
-		return []reading.Check{reading.Unrated("cooling.head_temperature", "Head temperature on a hot day", unsolved)}
+		return append(cs, reading.Unrated("cooling.head_temperature", "Head temperature on a hot day", unsolved))
 	}
-	cs := []reading.Check{r.headCheck(marginAsked), r.bandCheck()}
+	cs = append(cs, r.headCheck(marginAsked), r.bandCheck())
 	if r.Asked {
 		cs = append(cs, reading.Condition("cooling.calibration", "Measured head temperature fits", r.Correction.Known).Source("heat balance").
 			Advice("give both Measured head temperature and Air temperature at that reading, the head between the air and Effective gas temperature"))
@@ -42,7 +42,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 }
 
 // bandCheck is thin where the limit lies inside the band.
-func (r Result) bandCheck() reading.Check {
+func (r *Result) bandCheck() reading.Check {
 	c := reading.AtMost("cooling.head_band", "Head on a hot day, high end", r.HotHead.High, r.Limit, 0, unit.Celsius).Warn().
 		Source("Head temperature allowed, as set; from memory")
 	if r.Correction.Known {
@@ -53,7 +53,7 @@ func (r Result) bandCheck() reading.Check {
 
 // headCheck fails for a machine whose head was measured too hot, and for an
 // unmeasured one only where even the low end of the band is past the limit.
-func (r Result) headCheck(marginAsked float64) reading.Check {
+func (r *Result) headCheck(marginAsked float64) reading.Check {
 	c := reading.AtMost("cooling.head_temperature", "Head temperature on a hot day", r.HotHead.Mid, r.Limit, marginAsked, unit.Celsius).
 		Source("Head temperature allowed, as set; from memory")
 	if r.Correction.Known {

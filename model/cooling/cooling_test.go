@@ -69,11 +69,11 @@ func TestParametersOfOtherKindsAreHidden(t *testing.T) {
 
 func TestTemperatureIsMissingWithAReason(t *testing.T) {
 	for _, r := range [...]Result{{}, Cost(Default(), 12e3)} {
-		got, ok := reading.Find(r.Readings(), "cooling.head_temperature")
+		got, ok := reading.Find(r.Readings(nil), "cooling.head_temperature")
 		if !ok || got.Known() || got.Why == "" {
 			t.Errorf("head temperature is %+v", got)
 		}
-		if c := r.Checks(0.1); c[0].Verdict != reading.NotRated || c[0].Why == "" {
+		if c := r.Checks(nil, 0.1); c[0].Verdict != reading.NotRated || c[0].Why == "" {
 			t.Errorf("check is %+v", c)
 		}
 	}
@@ -89,7 +89,7 @@ func TestDeclarations(t *testing.T) {
 			t.Errorf("%s: label %q, help %q", p.Key, p.Label, p.Guidance)
 		}
 	}
-	for _, r := range Work(s, standing()).Readings() {
+	for _, r := range Work(s, standing()).Readings(nil) {
 		if utf8.RuneCountInString(r.Label) > 34 {
 			t.Errorf("%s: label %q is too long", r.Key, r.Label)
 		}
@@ -110,10 +110,10 @@ func TestEveryCoolingIsFiniteAndPiecesAgreeWithCost(t *testing.T) {
 		if b := r.Head; !(b.Low <= b.Mid+round && b.Mid <= b.High+round && b.High <= s.GasTemperature+1e-9 && b.Low >= d.AirTemperature-1e-9) {
 			t.Fatalf("the band is %+v", b)
 		}
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			anyspec.Finite(t, x.Key, x.Value)
 		}
-		for _, x := range r.Checks(0.1) {
+		for _, x := range r.Checks(nil, 0.1) {
 			anyspec.Finite(t, x.Key, x.Value)
 			anyspec.Finite(t, x.Key+" margin", x.Margin)
 		}

@@ -65,7 +65,7 @@ func TestSenselessMeasurementIsRefused(t *testing.T) {
 			t.Errorf("took %+v", s.MeasuredHead)
 		}
 		failed := false
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			failed = failed || c.Key == "cooling.calibration" && c.Verdict == reading.Fails
 		}
 		if failed != (s.MeasuredHead.Known || s.MeasuredAir.Known) {
@@ -146,11 +146,11 @@ func TestGibsonIsNearBriggsAndYoung(t *testing.T) {
 func TestHotDayCheckWarnsUntilMeasured(t *testing.T) {
 	s, d := Default(), standing()
 	s.HeadLimit = unit.Celsius.SI(240)
-	if c := Work(s, d).Checks(0.1)[0]; c.Verdict != reading.Thin || !c.Past {
+	if c := Work(s, d).Checks(nil, 0.1)[0]; c.Verdict != reading.Thin || !c.Past {
 		t.Errorf("not measured: %+v", c)
 	}
 	s.HeadLimit = unit.Celsius.SI(150)
-	if c := Work(calibrated(s, 190, 20), d).Checks(0.1)[0]; c.Verdict != reading.Fails {
+	if c := Work(calibrated(s, 190, 20), d).Checks(nil, 0.1)[0]; c.Verdict != reading.Fails {
 		t.Errorf("measured: %+v", c)
 	}
 }
@@ -168,7 +168,7 @@ func TestLimitInsideTheBandIsThin(t *testing.T) {
 		{(hot.Low + hot.Mid) / 2, reading.Thin, reading.Thin}, {(hot.Mid + hot.High) / 2, reading.Holds, reading.Thin}, {hot.High + 1, reading.Holds, reading.Holds},
 	} {
 		s.HeadLimit = tc.limit
-		cs := Work(s, d).Checks(0)
+		cs := Work(s, d).Checks(nil, 0)
 		if cs[0].Verdict != tc.mid || cs[1].Key != "cooling.head_band" || cs[1].Verdict != tc.high {
 			t.Errorf("limit %g K: %s and %s", tc.limit, cs[0].Verdict, cs[1].Verdict)
 		}

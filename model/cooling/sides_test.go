@@ -137,7 +137,7 @@ func TestShadeIsSaid(t *testing.T) {
 	} {
 		s, d := Default(), standing()
 		s.Kind, d.GearCase, d.PulleyRadius, d.AxisRise = tc.kind, tc.gear, tc.pulley, 0.176
-		rs := Work(s, d).Readings()
+		rs := Work(s, d).Readings(nil)
 		for key, want := range map[string]string{"cooling.head_hot_day": tc.temperature, "cooling.inflow_share": tc.inflow} {
 			if x, _ := reading.Find(rs, key); !strings.Contains(x.Method, want) {
 				t.Errorf("%+v: %s: %s", tc, key, x.Method)

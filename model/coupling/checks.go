@@ -11,8 +11,7 @@ const idleRoom = 0.25
 
 // Checks holds the coupling against its limits. marginAsked is the share of a
 // limit below which a margin is thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	var cs []reading.Check
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	if r.Spring.Known {
 		cs = append(cs, r.torqueCheck(marginAsked))
 	}
@@ -26,7 +25,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 				"look at it with the engine at idle from well outside the disc, and never reach in while the engine runs"))
 }
 
-func (r Result) torqueCheck(thin float64) reading.Check {
+func (r *Result) torqueCheck(thin float64) reading.Check {
 	const key, label = "coupling.torque", "Coupling bears the torque peaks"
 	switch {
 	case !r.Allowed.Known:
@@ -39,7 +38,7 @@ func (r Result) torqueCheck(thin float64) reading.Check {
 		Advice("Keep resonance out of the run-up: choose a centrifugal clutch as Coupling to the crank that takes hold above it, or change Coupling stiffness; or fit a stronger coupling.")
 }
 
-func (r Result) idleCheck() reading.Check {
+func (r *Result) idleCheck() reading.Check {
 	const key, label = "coupling.take_up", "Clutch takes hold above idle"
 	if !r.Load.IdleSpeed.Known {
 		return reading.Unrated(key, label, "the engine's idle speed is not known")
@@ -49,7 +48,7 @@ func (r Result) idleCheck() reading.Check {
 		Advice("Raise Clutch takes hold at, or lower the engine's Idle speed: a propeller that turns at idle can maim.")
 }
 
-func (r Result) meanCheck(thin float64) reading.Check {
+func (r *Result) meanCheck(thin float64) reading.Check {
 	const key, label = "coupling.clutch_mean", "Clutch carries the mean torque"
 	if !r.Capacity.Known {
 		return reading.Unrated(key, label, r.unrated(""))
@@ -59,7 +58,7 @@ func (r Result) meanCheck(thin float64) reading.Check {
 		Advice("Lower Clutch takes hold at, or raise Clutch torque, Mass of one shoe, Clutch shoes or Clutch drum.")
 }
 
-func (r Result) peakCheck() reading.Check {
+func (r *Result) peakCheck() reading.Check {
 	const key, label = "coupling.clutch_peak", "Clutch carries the torque peaks"
 	if !r.Capacity.Known {
 		return reading.Unrated(key, label, r.unrated(""))

@@ -103,7 +103,7 @@ func TestShoesStandForTheTorque(t *testing.T) {
 
 func verdict(t *testing.T, s Spec, l Load, key string) reading.Verdict {
 	t.Helper()
-	return anyspec.Check(t, s.Examine(l).Checks(0.1), key).Verdict
+	return anyspec.Check(t, s.Examine(l).Checks(nil, 0.1), key).Verdict
 }
 
 func TestChecks(t *testing.T) {
@@ -150,8 +150,8 @@ func TestOnlyAClutchIsOut(t *testing.T) {
 			continue
 		}
 		r := s.Examine(load())
-		x, ok := reading.Find(r.Readings(), "coupling.slip_below")
-		if !ok || !x.Absent || s.GripsFrom(20, 800) != 0 || has(r.Checks(0.1), "coupling.creep") {
+		x, ok := reading.Find(r.Readings(nil), "coupling.slip_below")
+		if !ok || !x.Absent || s.GripsFrom(20, 800) != 0 || has(r.Checks(nil, 0.1), "coupling.creep") {
 			t.Errorf("%s: %+v", k, x)
 		}
 	}
@@ -164,13 +164,13 @@ func has(cs []reading.Check, key string) bool {
 func TestTwistIsTorqueOverStiffness(t *testing.T) {
 	s := clutch()
 	for key, want := range map[string]float64{"coupling.twist": 50. / 200, "coupling.run_up_twist": 70. / 200} {
-		x, _ := reading.Find(s.Examine(load()).Readings(), key)
+		x, _ := reading.Find(s.Examine(load()).Readings(nil), key)
 		near(t, key, x.Value, want, 1e-12)
 	}
 	s.Kind = Rigid
 	r := s.Examine(load())
-	x, _ := reading.Find(r.Readings(), "coupling.twist")
-	if x.Known() || has(r.Checks(0.1), "coupling.torque") {
+	x, _ := reading.Find(r.Readings(nil), "coupling.twist")
+	if x.Known() || has(r.Checks(nil, 0.1), "coupling.torque") {
 		t.Errorf("a rigid coupling twists: %+v", x)
 	}
 }
@@ -198,8 +198,8 @@ func TestHalvesAreADiscUnlessGiven(t *testing.T) {
 
 func TestZeroResultListsTheKeys(t *testing.T) {
 	s := clutch()
-	zero := Result{}.Readings()
-	for _, r := range s.Examine(load()).Readings() {
+	zero := Result{}.Readings(nil)
+	for _, r := range s.Examine(load()).Readings(nil) {
 		if !r.Known() {
 			t.Errorf("%s: %s", r.Key, r.Why)
 		}
@@ -217,7 +217,7 @@ func TestAnyCouplingIsFinite(t *testing.T) {
 		l.Torque, l.Speed = rapid.Float64Range(-1, 200).Draw(t, "torque"), rapid.Float64Range(0, 1500).Draw(t, "speed")
 		r := s.Examine(l)
 		anyspec.Finite(t, "coupling", r)
-		anyspec.Finite(t, "readings", r.Readings())
-		anyspec.Finite(t, "checks", r.Checks(0.1))
+		anyspec.Finite(t, "readings", r.Readings(nil))
+		anyspec.Finite(t, "checks", r.Checks(nil, 0.1))
 	})
 }

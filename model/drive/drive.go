@@ -35,10 +35,10 @@ type Drive interface {
 	Examine(at part.Duty, train part.Train) Findings
 }
 
-// Findings are a drive's readings and checks at one duty.
+// Findings are a drive's readings and checks at one duty, added to those there are.
 type Findings interface {
-	Readings() []reading.Reading
-	Checks(marginAsked float64) []reading.Check
+	Readings(rs []reading.Reading) []reading.Reading
+	Checks(cs []reading.Check, marginAsked float64) []reading.Check
 }
 
 type beltDrive struct{ belt.Belt }

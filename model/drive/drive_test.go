@@ -79,7 +79,7 @@ func TestCoreReadingsOfOtherKindsSayThereIsNone(t *testing.T) {
 		RibbedBelt: {"gear.pitting_safety", "gear.bending_safety"},
 		Gear:       {"belt.static_tension", "belt.shaft_load_standing", "belt.shaft_load_running"},
 	} {
-		rs := report(t, kind(k)).Readings()
+		rs := report(t, kind(k)).Readings(nil)
 		for _, key := range keys {
 			if r, ok := reading.Find(rs, key); !ok || !r.Absent || r.Text() != "none" || !strings.Contains(r.Why, "no ") {
 				t.Errorf("%s: %s is %+v", k, key, r)
@@ -91,8 +91,8 @@ func TestCoreReadingsOfOtherKindsSayThereIsNone(t *testing.T) {
 // A drive that could not be built declares the same keys as one that was.
 func TestUnbuiltDriveOwesTheSameKeys(t *testing.T) {
 	for _, k := range []Kind{RibbedBelt, ToothedBelt, Gear, Direct} {
-		unbuilt := Result{Kind: k}.Readings()
-		for _, r := range report(t, kind(k)).Readings() {
+		unbuilt := Result{Kind: k}.Readings(nil)
+		for _, r := range report(t, kind(k)).Readings(nil) {
 			if _, ok := reading.Find(unbuilt, r.Key); !ok {
 				t.Errorf("%s: %s is not declared when the drive cannot be built", k, r.Key)
 			}
@@ -102,7 +102,7 @@ func TestUnbuiltDriveOwesTheSameKeys(t *testing.T) {
 
 func TestRatioBelowOneFails(t *testing.T) {
 	r := report(t, func(s *Spec) { s.Kind, s.Gear.PinionTeeth, s.Gear.WheelTeeth = Gear, 40, 39 })
-	if c := r.Checks(0.1)[0]; c.Key != "drive.ratio" || c.Verdict != reading.Fails {
+	if c := r.Checks(nil, 0.1)[0]; c.Key != "drive.ratio" || c.Verdict != reading.Fails {
 		t.Errorf("%+v", c)
 	}
 }

@@ -63,5 +63,5 @@ func (h Hub) Examine(part.Duty, part.Train) Findings { return nothing{} }
 
 type nothing struct{}
 
-func (nothing) Readings() []reading.Reading    { return nil }
-func (nothing) Checks(float64) []reading.Check { return nil }
+func (nothing) Readings(rs []reading.Reading) []reading.Reading      { return rs }
+func (nothing) Checks(cs []reading.Check, _ float64) []reading.Check { return cs }

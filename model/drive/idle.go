@@ -30,13 +30,13 @@ func idling(d Drive, train part.Train) param.Slot {
 
 const idleUnknown = "the engine's idle speed is not known"
 
-func (r Result) idleReading() reading.Reading {
+func (r *Result) idleReading() reading.Reading {
 	return reading.OfSlot("drive.idle_propeller_speed", "Propeller speed at idle", r.Idle, unit.RPM, idleUnknown).Lower().
 		How("the engine's idle speed over the ratio; 0 where a centrifugal clutch is out, though drag in it may still creep the propeller round").
 		Source("geometry")
 }
 
-func (r Result) idleCheck() reading.Check {
+func (r *Result) idleCheck() reading.Check {
 	const key, label = "drive.idle_propeller", "Propeller stands at idle"
 	if !r.Idle.Known {
 		return reading.Unrated(key, label, idleUnknown)

@@ -52,8 +52,8 @@ func TestPropellerAtIdle(t *testing.T) {
 			t.Fatal(err)
 		}
 		r := Report(s, d, d.Transmit(rated().Power, rated().CrankSpeed), rated(), train)
-		c := anyspec.Check(t, r.Checks(0.1), "drive.idle_propeller")
-		x, ok := reading.Find(r.Readings(), "drive.idle_propeller_speed")
+		c := anyspec.Check(t, r.Checks(nil, 0.1), "drive.idle_propeller")
+		x, ok := reading.Find(r.Readings(nil), "drive.idle_propeller_speed")
 		if c.Verdict != tc.want || !ok || x.Known() != (tc.want != reading.NotRated) {
 			t.Errorf("%s: %s, %+v", tc.name, c.Verdict, x)
 		}
@@ -78,7 +78,7 @@ func TestLowerGearDips(t *testing.T) {
 		want  reading.Verdict
 	}{{6e-3, Above, reading.Holds}, {6e-3, Below, reading.Fails}, {0, Above, reading.NotRated}} {
 		r := report(t, func(s *Spec) { s.Kind, s.Gear.DipDepth, s.PropellerAxis = Gear, tc.depth, tc.axis })
-		if c := anyspec.Check(t, r.Checks(0.1), "drive.dipping_gear"); c.Verdict != tc.want {
+		if c := anyspec.Check(t, r.Checks(nil, 0.1), "drive.dipping_gear"); c.Verdict != tc.want {
 			t.Errorf("dip %g, propeller %s: %s", tc.depth, tc.axis, c.Verdict)
 		}
 	}
@@ -88,7 +88,7 @@ func TestLowerGearDips(t *testing.T) {
 func TestBearingDragFollowsTheLocatingBearing(t *testing.T) {
 	drag := func(side shaft.Side) float64 {
 		r := report(t, func(s *Spec) { s.Kind, s.GearShafts.WheelLocating = Gear, side })
-		x, _ := reading.Find(r.Readings(), "gear.bearing_drag")
+		x, _ := reading.Find(r.Readings(nil), "gear.bearing_drag")
 		return x.Value
 	}
 	if a, b := drag(shaft.PropSide), drag(shaft.EngineSide); a == b || !(a > 0) || !(b > 0) {

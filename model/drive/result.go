@@ -1,7 +1,6 @@
 package drive
 
 import (
-	"slices"
 	"sync"
 
 	"backspan/model/belt"
@@ -72,15 +71,15 @@ func Report(s Spec, d Drive, standing part.Transmission, at part.Duty, train par
 }
 
 // Readings lists what every drive reports, then what this kind adds.
-func (r Result) Readings() []reading.Reading {
-	rs := []reading.Reading{
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = append(rs,
 		reading.New("drive.ratio", "Ratio", r.Ratio, unit.One).How("crank speed over propeller speed, without slip").Source("geometry"),
 		reading.New("drive.turn", "Turn of the propeller", float64(r.Turn), unit.Count).Sided().
 			How("+1 turns as the crank does, -1 is reversed; one external gear mesh reverses").Source("geometry"),
 		reading.New("drive.efficiency", "Drive efficiency, standing", r.Standing.Efficiency(), unit.Percent).Higher().
 			How("power at the propeller over power at the crank, full throttle standing").Source("the drive's own losses"),
 		reading.New("drive.loss", "Power lost in the drive", r.Standing.Loss(), unit.Watt).Lower().
-			How("power at the crank less power at the propeller, full throttle standing" + r.lossOil()).Source("the drive's own losses"),
+			How("power at the crank less power at the propeller, full throttle standing"+r.lossOil()).Source("the drive's own losses"),
 		reading.New("drive.output_speed", "Propeller speed, standing", r.Standing.SpeedOut, unit.RPM).
 			How("crank speed over ratio, less slip, full throttle standing").Source("balance of power"),
 		reading.New("drive.mass", "Drive mass", r.Mass, unit.Kilogram).Lower().How("sum of the drive's pieces").Source("geometry"),
@@ -93,12 +92,13 @@ func (r Result) Readings() []reading.Reading {
 		r.interval(),
 		reading.New("drive.wearing_parts", "Kinds of wearing part", float64(r.Upkeep.WearingParts), unit.Count).Lower().
 			How("kinds of part in the drive that are changed on schedule").Source("the kind of drive"),
-	}
+	)
 	found := r.Findings
 	if found == nil {
 		found = unexamined(r.Kind)
 	}
-	return slices.Concat(rs, found.Readings(), r.without())
+	rs = found.Readings(rs)
+	return r.without(rs)
 }
 
 // unexamined stands for a drive that could not be built: it declares the keys
@@ -126,7 +126,7 @@ func BlankStanding(rs []reading.Reading, why string) {
 	}
 }
 
-func (r Result) interval() reading.Reading {
+func (r *Result) interval() reading.Reading {
 	const key, label = "drive.change_interval", "Wearing part changed every"
 	if r.Upkeep.ChangeInterval <= 0 {
 		return reading.Without([]reading.Reading{reading.New(key, label, 0, unit.Hour)}, "nothing in this drive is changed on schedule")[0]
@@ -141,8 +141,7 @@ var core = map[string]bool{
 	"gear.pitting_safety": true, "gear.bending_safety": true,
 }
 
-func (r Result) without() []reading.Reading {
-	var rs []reading.Reading
+func (r *Result) without(rs []reading.Reading) []reading.Reading {
 	if !r.Kind.Belt() {
 		rs = append(rs, noBelt()...)
 	}
@@ -155,10 +154,10 @@ func (r Result) without() []reading.Reading {
 // What a machine of another kind lacks never changes.
 var (
 	noBelt = sync.OnceValue(func() []reading.Reading {
-		return reading.Without(onlyCore(belt.Result{}.Readings()), "this machine has no belt")
+		return reading.Without(onlyCore(belt.Result{}.Readings(nil)), "this machine has no belt")
 	})
 	noGear = sync.OnceValue(func() []reading.Reading {
-		return reading.Without(onlyCore(gear.Result{}.Readings()), "this machine has no gear")
+		return reading.Without(onlyCore(gear.Result{}.Readings(nil)), "this machine has no gear")
 	})
 )
 
@@ -173,11 +172,11 @@ func onlyCore(rs []reading.Reading) []reading.Reading {
 }
 
 // Checks lists what every drive is held against, then what this kind adds.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs,
 		reading.AtLeast("drive.ratio", "Ratio not below one", r.Ratio, 1, 0, unit.One).Source("geometry").
 			Advice("a drive here slows the propeller down: make the driven pulley larger than the crank pulley, or the wheel teeth more than the pinion teeth"),
-	}
+	)
 	cs = append(cs, r.idleCheck())
 	if r.OnAxle {
 		cs = append(cs, reading.Condition("drive.bearing_seat", "Bearings fit the pulley's seat", r.SeatFits).Source("geometry; ISO 15").
@@ -186,7 +185,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 				Advice("lower Bearing spacing or Plate to propeller-side bearing, choose a narrower Bearing, engine side, or a wider belt"))
 	}
 	if r.Kind == Gear {
-		cs = append(cs, r.gearChecks()...)
+		cs = r.gearChecks(cs)
 	}
-	return append(cs, r.Findings.Checks(marginAsked)...)
+	return r.Findings.Checks(cs, marginAsked)
 }

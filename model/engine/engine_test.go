@@ -107,7 +107,7 @@ func TestChecks(t *testing.T) {
 		}
 		speed := perMinute(tc.speed)
 		found := false
-		for _, c := range e.At(e.Power(speed), speed).Checks(0.1) {
+		for _, c := range e.At(e.Power(speed), speed).Checks(nil, 0.1) {
 			if c.Key == tc.key {
 				found = true
 				if c.Verdict != tc.want {
@@ -122,7 +122,7 @@ func TestChecks(t *testing.T) {
 }
 
 func TestReadingsDeclareTheirKeysAlsoWithoutAnEngine(t *testing.T) {
-	rs := reading.Blank(Running{}.Readings(), "no engine")
+	rs := reading.Blank(Running{}.Readings(nil), "no engine")
 	for _, key := range []string{
 		"engine.power", "engine.speed", "engine.torque", "engine.peak_power", "engine.peak_speed", "engine.mean_effective_pressure",
 		"engine.piston_speed", "engine.specific_fuel", "engine.fuel_flow", "engine.heat_to_cylinder", "engine.air_correction", "engine.displacement",
@@ -195,7 +195,7 @@ func TestAnyEngineHasFiniteFigures(t *testing.T) {
 			t.Fatalf("power %g at %g rad/s", power, speed)
 		}
 		r := e.At(power*rapid.Float64Range(0, 1).Draw(t, "throttle"), speed)
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			if !x.Known() && x.Why != noPower {
 				t.Errorf("%s: %s", x.Key, x.Why)
 			}
@@ -203,7 +203,7 @@ func TestAnyEngineHasFiniteFigures(t *testing.T) {
 				t.Errorf("%s is %g", x.Key, x.Value)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Verdict == reading.NotRated {
 				t.Errorf("%s: %s", c.Key, c.Why)
 			}
@@ -253,7 +253,7 @@ func BenchmarkReadings(b *testing.B) {
 	e := build(b, Default())
 	b.ReportAllocs()
 	for b.Loop() {
-		if len(e.At(9000, 800).Readings()) == 0 {
+		if len(e.At(9000, 800).Readings(nil)) == 0 {
 			b.Fatal("no readings")
 		}
 	}

@@ -207,7 +207,7 @@ func TestWithoutPowerThereIsNoShare(t *testing.T) {
 	e := build(t, Default())
 	for _, power := range []float64{0, 5e-324} {
 		for _, key := range []string{"engine.torque_peak_share", "engine.torque_least_share", "engine.harmonic_first"} {
-			if r, ok := reading.Find(e.At(power, 700).Readings(), key); !ok || r.Known() {
+			if r, ok := reading.Find(e.At(power, 700).Readings(nil), key); !ok || r.Known() {
 				t.Errorf("%g W: %s %v", power, key, r)
 			}
 		}

@@ -36,18 +36,26 @@ func TestSearchFindsWhatAFullGridFinds(t *testing.T) {
 	free := []string{"propeller.diameter=1100..1340/25", "propeller.pitch=500..740/25", "drive.kind=ribbed belt, direct"}
 	s := wish(t, Wishes{Free: free, Goals: []string{"noise.level_at_150m", "flight.climb_rate"}, AtLeast: []string{"propeller.static_thrust=500 N"}},
 		Effort{Population: 60, Generations: 11, Runs: 1, Seed: 1})
-	m := newMachine(s.Base.study, s.Base.variant).bind(s.Dials())
-	var grid Run
-	barred := 0
+	var all [][]float64
 	for _, d := range s.Free[0].Levels {
-		for _, ribs := range s.Free[1].Levels {
+		for _, pitch := range s.Free[1].Levels {
 			for _, kind := range s.Free[2].Levels {
-				c := s.judge(m, []float64{d, ribs, kind})
-				if c.Violation > 0 {
-					barred++
-				}
-				grid.Found = append(grid.Found, c)
+				all = append(all, []float64{d, pitch, kind})
 			}
+		}
+	}
+	found, err := gather(t.Context(), Span{0, len(all)}, func() func(int) Candidate {
+		m := newMachine(s.Base.study, s.Base.variant).bind(s.Dials())
+		return func(i int) Candidate { return s.judge(m, all[i]) }
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	grid := Run{Found: found}
+	barred := 0
+	for _, c := range grid.Found {
+		if c.Violation > 0 {
+			barred++
 		}
 	}
 	want, allowed := s.Best([]Run{grid})

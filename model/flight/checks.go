@@ -9,23 +9,23 @@ import (
 
 // Checks holds the flight against its limits. What lies within the share
 // marginAsked above a limit is thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	const stronger = "raise the thrust at flying speed with Diameter, Nominal pitch or Pitch trim, or the drive's ratio, or lower the ready mass"
-	checks := []reading.Check{
+	cs = append(cs,
 		reading.AtLeast("flight.level_thrust", "Full throttle holds level at trim", r.FullThrust, r.Thrust, marginAsked, unit.Newton).
 			Source(mechanics).Advice(stronger),
 		r.climb(marginAsked).Source("own requirement, Least climb rate").Advice(stronger),
-		r.run(marginAsked).Source("own requirement, Longest take-off run").Advice(stronger + "; or wait for a Headwind"),
+		r.run(marginAsked).Source("own requirement, Longest take-off run").Advice(stronger+"; or wait for a Headwind"),
 		reading.Condition("flight.hang", "Body hangs steadily at full throttle", r.HangsFull).
 			Source(statics).
 			Advice("raise Thrust line above hip axis, or set Hang points above hip axis so that thrust line and centre of gravity suit the thrust"),
 		r.riserTwist(marginAsked),
 		reading.Unrated("flight.gyroscopic_couple", "Gyroscopic couple", "no trustworthy limit for what a pilot tolerates is known"),
-	}
-	return append(checks, r.cautions()...)
+	)
+	return r.cautions(cs)
 }
 
-func (r Result) climb(marginAsked float64) reading.Check {
+func (r *Result) climb(marginAsked float64) reading.Check {
 	const key, label = "flight.climb_rate", "Climb rate"
 	if !r.Climbs {
 		return reading.Unrated(key, label, tooMuchThrust)
@@ -33,7 +33,7 @@ func (r Result) climb(marginAsked float64) reading.Check {
 	return reading.AtLeast(key, label, r.ClimbRate, r.LeastClimb, marginAsked, unit.MetrePerSecond)
 }
 
-func (r Result) run(marginAsked float64) reading.Check {
+func (r *Result) run(marginAsked float64) reading.Check {
 	const key, label = "flight.take_off_run", "Take-off run"
 	if !r.Run.Lifts {
 		c := reading.Condition(key, label, false)
@@ -45,7 +45,7 @@ func (r Result) run(marginAsked float64) reading.Check {
 
 // riserTwist asks whether the lines can turn the body back at all, in the worse
 // of steady climb and the moments after the throttle is opened.
-func (r Result) riserTwist(marginAsked float64) reading.Check {
+func (r *Result) riserTwist(marginAsked float64) reading.Check {
 	const key, label = "flight.riser_twist", "Lines hold the body against torque"
 	if !r.HangsFull {
 		return reading.Unrated(key, label, noHang)
@@ -57,10 +57,10 @@ func (r Result) riserTwist(marginAsked float64) reading.Check {
 }
 
 // cautions are what no figure here can clear.
-func (r Result) cautions() []reading.Check {
+func (r *Result) cautions(cs []reading.Check) []reading.Check {
 	to := rolls(r.turn())
 	const training = "; learn it from an instructor, follow the wing's manual and local rules"
-	return []reading.Check{
+	return append(cs,
 		reading.Unrated("flight.power_stall", "Parachutal stall under power",
 			"not reckoned: thrust ahead of the wing and brake or slow trim together bring the wing near its stall; never full power with deep brake"+training),
 		reading.Unrated("flight.torque_steering", "Torque, brake and risers",
@@ -71,5 +71,5 @@ func (r Result) cautions() []reading.Check {
 			"not rated: lift-off is at "+unit.KilometrePerHour.Text(r.Run.GroundSpeed)+" over the ground under the machine's weight; nobody's running is known here; take off into wind"+training),
 		reading.Unrated("flight.surge", "Nodding when power changes",
 			"not rated: the angles are those of steady flight; a throttle opened or shut at once swings the body past them, and the wing shoots ahead when power stops"+training),
-	}
+	)
 }

@@ -138,7 +138,7 @@ func TestVerdicts(t *testing.T) {
 		in := sample()
 		tc.set(&in)
 		found := false
-		for _, c := range Fly(&in).Checks(0.05) {
+		for _, c := range Fly(&in).Checks(nil, 0.05) {
 			found = found || c.Key == tc.check
 			if c.Key == tc.check && c.Verdict != tc.want {
 				t.Errorf("%s: %s %s (%s), want %s", tc.name, c.Key, c.Verdict, c.Text(), tc.want)
@@ -156,7 +156,7 @@ func TestMissingFuelSaysWhy(t *testing.T) {
 	for thrust, why := range map[float64]string{100: noLevel, 480: noFlow} {
 		in.Line = steady(thrust)
 		for _, key := range []string{"flight.level_fuel", "flight.endurance"} {
-			if r, ok := reading.Find(Fly(&in).Readings(), key); !ok || r.Why != why {
+			if r, ok := reading.Find(Fly(&in).Readings(nil), key); !ok || r.Why != why {
 				t.Errorf("%g N: %s says %q", thrust, key, r.Why)
 			}
 		}
@@ -167,12 +167,12 @@ func TestEveryFlightIsFiniteOrSaysWhy(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := draw(t)
 		r := Fly(&in)
-		for _, rd := range r.Readings() {
+		for _, rd := range r.Readings(nil) {
 			if strings.Contains(rd.Why, "no finite answer") {
 				t.Fatalf("%s: %s", rd.Key, rd.Why)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if strings.Contains(c.Why, "no finite answer") {
 				t.Fatalf("%s: %s", c.Key, c.Why)
 			}
@@ -192,13 +192,13 @@ func TestDeclarations(t *testing.T) {
 	}
 	keys := map[string]bool{}
 	in := sample()
-	for _, r := range Fly(&in).Readings() {
+	for _, r := range Fly(&in).Readings(nil) {
 		if keys[r.Key] || utf8.RuneCountInString(r.Label) > 34 || r.Method == "" || r.Origin == "" {
 			t.Errorf("reading %+v", r)
 		}
 		keys[r.Key] = true
 	}
-	for _, r := range (Result{}).Readings() {
+	for _, r := range (Result{}).Readings(nil) {
 		if !keys[r.Key] {
 			t.Errorf("%s is declared by the empty result only", r.Key)
 		}

@@ -116,7 +116,7 @@ func TestCeilings(t *testing.T) {
 	weak := FindCeiling(500, 0.4, 1500, func(h float64) (float64, bool) { return 0.4 - (h-500)/2000, true })
 	in := sample()
 	in.Ceiling = weak
-	if r, _ := reading.Find(Fly(&in).Readings(), "flight.service_ceiling"); r.Known() || r.Why != noService || math.Abs(weak.Absolute.Value-1300) > 1 {
+	if r, _ := reading.Find(Fly(&in).Readings(nil), "flight.service_ceiling"); r.Known() || r.Why != noService || math.Abs(weak.Absolute.Value-1300) > 1 {
 		t.Errorf("%+v, %s", weak, r.Why)
 	}
 }
@@ -151,7 +151,7 @@ func TestSides(t *testing.T) {
 	} {
 		in := sample()
 		in.CrankTurn, in.Turn = tc.crank, tc.drive
-		rs := Fly(&in).Readings()
+		rs := Fly(&in).Readings(nil)
 		for key, want := range map[string]float64{"flight.torque_side": tc.side, "flight.propeller_turn": -tc.side} {
 			if r, _ := reading.Find(rs, key); r.Value != want {
 				t.Errorf("%s, %+d: %s is %g", tc.crank, tc.drive, key, r.Value)
@@ -177,7 +177,7 @@ func TestCrankMayOutweighThePropeller(t *testing.T) {
 	in := sample()
 	in.Turn, in.CrankInertia = -1, 0.05
 	r := Fly(&in)
-	c, _ := reading.Find(r.Readings(), "flight.net_couple")
+	c, _ := reading.Find(r.Readings(nil), "flight.net_couple")
 	if r.AngularMomentum >= 0 || r.CrankMomentum >= 0 || r.NetCouple <= 0 || !strings.Contains(c.Method, "a turn to the right tips the body forward") {
 		t.Errorf("momentum %g, %s", r.AngularMomentum, c.Method)
 	}
@@ -209,7 +209,7 @@ func TestClimbFindsItsOwnThrust(t *testing.T) {
 func TestCautionsDeferToTraining(t *testing.T) {
 	in := sample()
 	n := 0
-	for _, c := range Fly(&in).Checks(0.1) {
+	for _, c := range Fly(&in).Checks(nil, 0.1) {
 		if strings.Contains(c.Why, "instructor") {
 			n++
 		}

@@ -27,19 +27,18 @@ const (
 )
 
 // Readings lists what was found.
-func (r Result) Readings() []reading.Reading {
-	rs := make([]reading.Reading, 0, 46)
-	rs = append(rs, r.path()...)
-	rs = append(rs, r.speeds()...)
-	rs = append(rs, r.launch()...)
-	rs = append(rs, r.height()...)
-	rs = append(rs, r.hang()...)
-	rs = append(rs, r.reaction()...)
-	return append(rs, r.gyro()...)
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.path(rs)
+	rs = r.speeds(rs)
+	rs = r.launch(rs)
+	rs = r.height(rs)
+	rs = r.hang(rs)
+	rs = r.reaction(rs)
+	return r.gyro(rs)
 }
 
-func (r Result) path() []reading.Reading {
-	return []reading.Reading{
+func (r *Result) path(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.OfSlot("flight.climb_rate", "Climb rate", param.Slot{Value: r.ClimbRate, Known: r.Climbs}, unit.MetrePerSecond, tooMuchThrust).Higher().
 			How("airspeed × sine of the climb angle, full throttle at the trim lift, ready mass; thrust at the airspeed of the climb").Source(mechanics),
 		reading.OfSlot("flight.climb_angle", "Climb angle", param.Slot{Value: r.ClimbAngle, Known: r.Climbs}, unit.Degree, tooMuchThrust).Higher().
@@ -57,14 +56,14 @@ func (r Result) path() []reading.Reading {
 		r.slot("flight.endurance", "Endurance", r.Endurance, unit.Hour).Higher().
 			How(burning).Source(mechanics),
 		r.slot("flight.range", "Range in still air", r.Range, unit.Kilometre).Higher().
-			How("trim speed over the endurance; " + burning).Source(mechanics),
+			How("trim speed over the endurance; "+burning).Source(mechanics),
 		reading.OfSlot("flight.full_fuel", "Fuel at full throttle", r.FullFuel, unit.LitrePerHour, noFullFuel).Lower().
 			How("fuel flow at full throttle and trim / fuel density").Source("Willans line of the engine"),
-	}
+	)
 }
 
-func (r Result) hang() []reading.Reading {
-	return []reading.Reading{
+func (r *Result) hang(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.OfSlot("flight.hang_off", "Lean back, power off", param.Slot{Value: r.HangOff, Known: r.HangsOff}, unit.Degree, noHang).
 			How("centre of gravity of pilot and machine swings under the hang points, with their drag").Source(statics),
 		reading.OfSlot("flight.hang_full", "Lean back, full throttle", param.Slot{Value: r.HangFull, Known: r.HangsFull}, unit.Degree, noHang).
@@ -81,11 +80,11 @@ func (r Result) hang() []reading.Reading {
 			How("pilot and machine about the hang points; the machine's part grows with the square of its distance from them").Source("mechanics, parallel axes"),
 		reading.New("flight.yaw_inertia", "Yaw inertia of the hung body", r.YawInertia, unit.KilogramSquareMetre).
 			How("the same about the upright axis through the hang points; the machine's part grows with depth squared").Source("mechanics, parallel axes"),
-	}
+	)
 }
 
 // slot is a reading that exists when level flight does.
-func (r Result) slot(key, label string, s param.Slot, u unit.Unit) reading.Reading {
+func (r *Result) slot(key, label string, s param.Slot, u unit.Unit) reading.Reading {
 	why := noFlow
 	if r.FullThrust < r.Thrust {
 		why = noLevel

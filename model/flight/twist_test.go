@@ -72,7 +72,7 @@ func TestWorseTwistIsRated(t *testing.T) {
 		x := r
 		tc.set(&x)
 		found := 0
-		for _, c := range x.Checks(0.1) {
+		for _, c := range x.Checks(nil, 0.1) {
 			switch c.Key {
 			case "flight.riser_twist":
 				if found++; math.Abs(c.Value-tc.worst) > 1e-9 || !strings.Contains(c.Origin, tc.says) {
@@ -84,13 +84,13 @@ func TestWorseTwistIsRated(t *testing.T) {
 				}
 			}
 		}
-		rd, _ := reading.Find(x.Readings(), "flight.twist")
+		rd, _ := reading.Find(x.Readings(nil), "flight.twist")
 		if found != 2 || rd.Value >= 0 || !strings.Contains(rd.Method, tc.climb) || !strings.Contains(rd.Method, "below square") {
 			t.Errorf("%s: %d checks, %s: %s", tc.name, found, rd.Text(), rd.Method)
 		}
 	}
 	in.Line = steady(3000)
-	if rd, _ := reading.Find(Fly(&in).Readings(), "flight.twist"); rd.Known() {
+	if rd, _ := reading.Find(Fly(&in).Readings(nil), "flight.twist"); rd.Known() {
 		t.Errorf("twist without a steady climb: %s", rd.Text())
 	}
 }
@@ -109,7 +109,7 @@ func TestFewBladesSwingTheCouple(t *testing.T) {
 		in := sample()
 		in.Blades, in.Turn, in.CrankInertia, in.DrivenInertia = tc.blades, tc.turn, 0.0032, 0.002
 		r := Fly(&in)
-		rd, _ := reading.Find(r.Readings(), "flight.net_couple")
+		rd, _ := reading.Find(r.Readings(nil), "flight.net_couple")
 		if !strings.Contains(rd.Method, tc.says) || tc.not != "" && strings.Contains(rd.Method, tc.not) {
 			t.Errorf("%d blades: %g ± %g: %s", tc.blades, r.NetCouple, r.NetSwing, rd.Method)
 		}
@@ -131,13 +131,13 @@ func TestLevelFlightIsSoughtBesideTrim(t *testing.T) {
 		t.Errorf("%+v about %g m/s, trim %g m/s", s, slow, trim)
 	}
 	for key, want := range map[string]string{"flight.level_fuel": "", "flight.fastest_level": "at trim speed full throttle falls short"} {
-		if rd, _ := reading.Find(r.Readings(), key); !strings.Contains(rd.Method, want) || key == "flight.fastest_level" && !rd.Known() {
+		if rd, _ := reading.Find(r.Readings(nil), key); !strings.Contains(rd.Method, want) || key == "flight.fastest_level" && !rd.Known() {
 			t.Errorf("%s: %+v", key, rd)
 		}
 	}
 	in.Line = steady(0.99 * least)
 	r = Fly(&in)
-	rd, _ := reading.Find(r.Readings(), "flight.fastest_level")
+	rd, _ := reading.Find(r.Readings(nil), "flight.fastest_level")
 	if r.Speeds.Level || rd.Why != noLevelAtAll {
 		t.Errorf("%+v, %s", r.Speeds, rd.Why)
 	}

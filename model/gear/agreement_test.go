@@ -69,7 +69,7 @@ func TestBlameInWords(t *testing.T) {
 	if got := r.blame(); !strings.Contains(got, "of the flanks alone; ISO takes your own limits") {
 		t.Errorf("%q", got)
 	}
-	if x, _ := reading.Find(r.Readings(), "gear.agma_pitting_safety"); !strings.Contains(x.Method, r.blame()) {
+	if x, _ := reading.Find(r.Readings(nil), "gear.agma_pitting_safety"); !strings.Contains(x.Method, r.blame()) {
 		t.Errorf("%q", x.Method)
 	}
 	if c := r.agreementCheck(); !strings.Contains(c.Why, "the wheel's root") {
@@ -169,7 +169,7 @@ func TestLoadDistributionByAlignment(t *testing.T) {
 func TestReadingsSayWhoseLimitsAreUsed(t *testing.T) {
 	s := Default()
 	s.PinionContact, s.WheelBending = param.Known(1400e6), param.Known(380e6)
-	rs := newGear(t, s).Examine(rated(), part.Train{}).Readings()
+	rs := newGear(t, s).Examine(rated(), part.Train{}).Readings(nil)
 	for key, own := range map[string]float64{"gear.pitting_endurance_pinion": 1400e6, "gear.pitting_endurance_wheel": 0,
 		"gear.bending_endurance_pinion": 0, "gear.bending_endurance_wheel": 380e6} {
 		x, _ := reading.Find(rs, key)

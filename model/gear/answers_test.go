@@ -11,7 +11,7 @@ import (
 
 func checkOf(t testing.TB, r Result, key string) reading.Check {
 	t.Helper()
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Key == key {
 			return c
 		}
@@ -35,7 +35,7 @@ func TestTenUnshiftedTeeth(t *testing.T) {
 		t.Errorf("%s, %s, %s", meets.Verdict, meets.Text(), meets.Cure)
 	}
 	t.Logf("%s: %s. %s\n%s: %s. %s", undercut.Label, undercut.Text(), undercut.Cure, meets.Label, meets.Text(), meets.Cure)
-	if least, _ := reading.Find(r.Readings(), "gear.least_pinion_teeth"); least.Value < 15 {
+	if least, _ := reading.Find(r.Readings(nil), "gear.least_pinion_teeth"); least.Value < 15 {
 		t.Errorf("least teeth %s", least)
 	}
 	if why := r.Strength.Why; why == "" {

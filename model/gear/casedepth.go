@@ -61,9 +61,9 @@ func (s *Strength) shearDepth(g *Geometry) float64 {
 	return 0.78 * 2 * stress * g.reducedRadius() / stiffness
 }
 
-func (r Result) depthReadings() []reading.Reading {
+func (r *Result) depthReadings(rs []reading.Reading) []reading.Reading {
 	d := &r.CaseDepth
-	return []reading.Reading{
+	return append(rs,
 		reading.Unless(d.Why, "gear.case_depth", "Case depth wanted, least", d.Least, unit.Millimetre).
 			How("hard layer at the roots").Source(cmp.Or(d.origin, caseOrigin)),
 		reading.Unless(d.Why, "gear.case_depth_most", "Case depth wanted, most", d.Most, unit.Millimetre).
@@ -71,10 +71,10 @@ func (r Result) depthReadings() []reading.Reading {
 		r.Strength.rated("gear.shear_depth", "Depth of greatest shear", r.Strength.shearDepth(&r.Geometry), unit.Millimetre).
 			How("below the flanks, 0.78 of the half width of contact; the case must reach well beyond").
 			Source("from memory: Johnson, Contact Mechanics, section 4.2"),
-	}
+	)
 }
 
-func (r Result) depthCheck() reading.Check {
+func (r *Result) depthCheck() reading.Check {
 	const key, label = "gear.case_depth", "Case depth as drawn"
 	d, drawn := &r.CaseDepth, r.spec.CaseDepth
 	switch {

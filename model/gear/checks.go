@@ -16,22 +16,22 @@ const (
 
 // Checks holds the reduction against its limits; marginAsked is the share of a
 // limit below which a check is thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := r.strengthChecks(marginAsked)
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = r.strengthChecks(cs, marginAsked)
 	cs = append(cs, r.idleCheck(), r.runUpCheck())
-	cs = append(cs, r.Coupling.Checks(marginAsked)...)
-	cs = append(cs, r.toothChecks(marginAsked)...)
-	cs = append(cs, r.flankChecks()...)
+	cs = r.Coupling.Checks(cs, marginAsked)
+	cs = r.toothChecks(cs, marginAsked)
+	cs = r.flankChecks(cs)
 	cs = append(cs, r.depthCheck())
-	cs = append(cs, r.runningChecks(marginAsked)...)
-	return append(cs, r.oilLifeChecks(marginAsked)...)
+	cs = r.runningChecks(cs, marginAsked)
+	return r.oilLifeChecks(cs, marginAsked)
 }
 
-func (r Result) toothChecks(thin float64) []reading.Check {
+func (r *Result) toothChecks(cs []reading.Check, thin float64) []reading.Check {
 	g := &r.Geometry
 	tip := math.Min(g.Pinion.TipThickness, g.Driven.TipThickness)
 	bottom := math.Min(g.Pinion.BottomClearance, g.Driven.BottomClearance)
-	return []reading.Check{
+	return append(cs,
 		r.contactRatioCheck(thin),
 		reading.AtLeast("gear.tip_thickness", "Tip thickness, thinner gear", tip, leastTip*g.Module, thin, unit.Millimetre).
 			Source("from memory: 0.4 modules for case-hardened teeth").
@@ -44,12 +44,12 @@ func (r Result) toothChecks(thin float64) []reading.Check {
 		reading.AtLeast("gear.bearing_seats", "Metal between bearing seats", r.SeatWall, r.spec.BossWall, 0, unit.Millimetre).
 			Source("estimate: one Bearing boss wall").
 			Advice("Choose smaller bearings, or raise Module, the teeth or Centre distance."),
-	}
+	)
 }
 
 // contactRatioCheck counts the path of contact as far as there is involute on
 // both gears.
-func (r Result) contactRatioCheck(thin float64) reading.Check {
+func (r *Result) contactRatioCheck(thin float64) reading.Check {
 	const key, label = "gear.contact_ratio", "Transverse contact ratio"
 	g := &r.Geometry
 	left, source := g.ContactRatio, "common practice, no source"
@@ -66,7 +66,7 @@ func (r Result) contactRatioCheck(thin float64) reading.Check {
 		Advice("Lower Pinion profile shift, Wheel profile shift, Centre distance or Pressure angle, or use more teeth.")
 }
 
-func (r Result) bodyCheck() reading.Check {
+func (r *Result) bodyCheck() reading.Check {
 	const key, label = "gear.pinion_body", "Pinion root over its bearing bore"
 	if r.spec.Held.OnCrank {
 		return reading.Unrated(key, label, "the pinion sits on the engine's crank, whose diameter is not known here")
@@ -75,9 +75,8 @@ func (r Result) bodyCheck() reading.Check {
 		Advice("Choose smaller Pinion bearings, or raise Module or Pinion teeth.")
 }
 
-func (r Result) flankChecks() []reading.Check {
+func (r *Result) flankChecks(cs []reading.Check) []reading.Check {
 	g := &r.Geometry
-	var cs []reading.Check
 	for _, f := range []struct {
 		w         Wheel
 		key, name string
@@ -103,8 +102,8 @@ func (w Wheel) contactCheck(key, label, advice string) reading.Check {
 		Source("ISO 21771, as roll lengths along the line of action").Advice(advice)
 }
 
-func (r Result) runningChecks(thin float64) []reading.Check {
-	return append(r.backlashChecks(thin),
+func (r *Result) runningChecks(cs []reading.Check, thin float64) []reading.Check {
+	return append(r.backlashChecks(cs, thin),
 		reading.AtMost("gear.pitch_line_speed", "Pitch-line speed for dip oiling", r.PitchLineSpeed, dipSpeedLimit, thin, unit.MetrePerSecond).
 			Warn().Source("from memory: 12 to 15 m/s").
 			Advice("Put a baffle round the dipping gear, or lower Module or Pinion teeth."),
@@ -117,23 +116,23 @@ func (r Result) runningChecks(thin float64) []reading.Check {
 	)
 }
 
-func (r Result) backlashChecks(thin float64) []reading.Check {
+func (r *Result) backlashChecks(cs []reading.Check, thin float64) []reading.Check {
 	if !r.Backlash.Known {
 		const why = "no backlash is given; fill in Normal backlash"
-		return []reading.Check{
+		return append(cs,
 			reading.Unrated("gear.backlash", "Normal backlash", why),
 			reading.Unrated("gear.backlash_least", "Least backlash, cold or warm", why),
-		}
+		)
 	}
-	return []reading.Check{
+	return append(cs,
 		reading.AtLeast("gear.backlash", "Normal backlash", r.Backlash.Drawn, r.Backlash.Asked, thin, unit.Millimetre).
 			Source("from memory: ISO/TR 10064-2").Advice("Raise Normal backlash."),
 		reading.AtLeast("gear.backlash_least", "Least backlash, cold or warm", r.Backlash.Least, 0, 0, unit.Millimetre).
 			Source("geometry").Advice("Raise Normal backlash."),
-	}
+	)
 }
 
-func (r Result) oilCheck(thin float64) reading.Check {
+func (r *Result) oilCheck(thin float64) reading.Check {
 	const key, label = "gear.oil_temperature", "Oil temperature"
 	const advice = "Raise Fin factor, lower Dip depth, drop Seal on the pinion shaft, or lower Conductance to the engine case."
 	if !r.Sump.Balanced {

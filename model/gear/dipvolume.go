@@ -53,14 +53,14 @@ func filled(low, high, distance, level float64) float64 {
 // for; an estimate of what clings and of the room that a real case has besides.
 const sameOil = 2
 
-func (r Result) dipVolumeReading() reading.Reading {
+func (r *Result) dipVolumeReading() reading.Reading {
 	return reading.New("gear.dip_volume", "Oil that the dip asks for", r.DipVolume, unit.CubicCentimetre).
 		How("inside of the case below the level at rest, less what of the dipping gear stands in it; what clings to walls and gears and what pockets of the case hold is left out").
 		Source("geometry; the case's outline as wrapped around both gears")
 }
 
 // dipVolumeCheck finds oil and dip that cannot belong to one case.
-func (r Result) dipVolumeCheck() reading.Check {
+func (r *Result) dipVolumeCheck() reading.Check {
 	const key, label = "gear.oil_volume", "Oil volume fits the dip"
 	if !(r.DipVolume > 0) {
 		return reading.Unrated(key, label, "Dip depth is 0: no gear dips")

@@ -57,16 +57,16 @@ func TestOilFitsTheDip(t *testing.T) {
 		{asked / 1.9, reading.Holds, ""}, {asked / 2.1, reading.Thin, "raise Oil volume"}} {
 		s.OilVolume = tc.volume
 		x := newGear(t, s).Examine(rated(), part.Train{})
-		c, ok := find(x.Checks(0.1), "gear.oil_volume")
+		c, ok := find(x.Checks(nil, 0.1), "gear.oil_volume")
 		if !ok || c.Verdict != tc.want || !strings.Contains(c.Cure, tc.says) {
 			t.Errorf("%g cm³ of %g: %s %q", tc.volume*1e6, asked*1e6, c.Verdict, c.Cure)
 		}
-		if tilted, _ := find(x.Checks(0.1), "gear.dip_tilted"); strings.Contains(tilted.Cure, "Oil volume") {
+		if tilted, _ := find(x.Checks(nil, 0.1), "gear.dip_tilted"); strings.Contains(tilted.Cure, "Oil volume") {
 			t.Errorf("the tilted dip does not know the volume: %s", tilted.Cure)
 		}
 	}
 	s.DipDepth = 0
-	if c, _ := find(newGear(t, s).Examine(rated(), part.Train{}).Checks(0.1), "gear.oil_volume"); c.Verdict != reading.NotRated {
+	if c, _ := find(newGear(t, s).Examine(rated(), part.Train{}).Checks(nil, 0.1), "gear.oil_volume"); c.Verdict != reading.NotRated {
 		t.Errorf("no dip: %+v", c)
 	}
 	deeper, wheel := Default(), Default()

@@ -41,13 +41,13 @@ func TestDefaultIsASensibleUnit(t *testing.T) {
 		t.Logf("  %-42s %5.1f mm %6.3f kg up %5.1f mm", p.Label, p.Depth*1000, p.Mass, p.CGUp*1000)
 	}
 	r := g.Examine(rated(), part.Train{})
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		if len([]rune(x.Label)) > 34 {
 			t.Errorf("label %q is too long", x.Label)
 		}
 		t.Logf("  %s", x)
 	}
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if len([]rune(c.Label)) > 34 {
 			t.Errorf("label %q is too long", c.Label)
 		}
@@ -106,7 +106,7 @@ func TestChecksCatchFaults(t *testing.T) {
 		s := Default()
 		tc.change(&s)
 		found := false
-		for _, c := range newGear(t, s).Examine(rated(), part.Train{}).Checks(0.1) {
+		for _, c := range newGear(t, s).Examine(rated(), part.Train{}).Checks(nil, 0.1) {
 			if c.Key == tc.key {
 				found = true
 				if c.Verdict != tc.want {
@@ -145,11 +145,11 @@ func TestWithoutCoolingThereIsNoBalanceAndItSaysSo(t *testing.T) {
 		t.Fatal(err)
 	}
 	r := g.Examine(at, part.Train{})
-	x, _ := reading.Find(r.Readings(), "gear.oil_temperature")
+	x, _ := reading.Find(r.Readings(nil), "gear.oil_temperature")
 	if r.Sump.Balanced || x.Known() {
 		t.Errorf("balanced at %g K", r.Sump.Temperature)
 	}
-	if c, _ := reading.Worst(r.Checks(0.1)); c.Verdict != reading.Fails {
+	if c, _ := reading.Worst(r.Checks(nil, 0.1)); c.Verdict != reading.Fails {
 		t.Error("nothing fails")
 	}
 }
@@ -198,8 +198,8 @@ func TestHullOfTwoCircles(t *testing.T) {
 }
 
 func TestZeroResultDeclaresEverything(t *testing.T) {
-	full := newGear(t, Default()).Examine(rated(), part.Train{}).Readings()
-	blank := reading.Blank(Result{}.Readings(), "no gear")
+	full := newGear(t, Default()).Examine(rated(), part.Train{}).Readings(nil)
+	blank := reading.Blank(Result{}.Readings(nil), "no gear")
 	if len(full) != len(blank) {
 		t.Fatalf("%d readings against %d", len(full), len(blank))
 	}
@@ -208,7 +208,7 @@ func TestZeroResultDeclaresEverything(t *testing.T) {
 			t.Errorf("reading %s, blank %s, source %q", full[i].Key, blank[i].Key, full[i].Origin)
 		}
 	}
-	Result{}.Checks(0.1)
+	Result{}.Checks(nil, 0.1)
 }
 
 func TestSpinningInertiaCountsTheWheelMost(t *testing.T) {
@@ -305,7 +305,8 @@ func TestCaseDepthAgainstTheRecommendation(t *testing.T) {
 	} {
 		s := Default()
 		tc.change(&s)
-		c := newGear(t, s).Examine(rated(), part.Train{}).depthCheck()
+		r := newGear(t, s).Examine(rated(), part.Train{})
+		c := r.depthCheck()
 		if c.Verdict != tc.want || !strings.Contains(c.Text(), tc.says) {
 			t.Errorf("%s: %s, %s", tc.name, c.Verdict, c.Text())
 		}

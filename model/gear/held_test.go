@@ -76,7 +76,7 @@ func TestPinionOnTheCrankHasNothingOfItsOwn(t *testing.T) {
 	if d := part.Depth(crank.Pieces()); math.Abs(d-b.Shafting().Places.DriveFace) > 1e-12 {
 		t.Errorf("pieces %g deep, places %g", d, b.Shafting().Places.DriveFace)
 	}
-	if c, ok := find(b.Checks(0.1), "gear.pinion_body"); !ok || c.Verdict != reading.NotRated {
+	if c, ok := find(b.Checks(nil, 0.1), "gear.pinion_body"); !ok || c.Verdict != reading.NotRated {
 		t.Errorf("%+v", c)
 	}
 	if between := Default().With(Held{OnCrank: true}); between.Held.OnCrank || between.Coupling != Default().Coupling {
@@ -89,22 +89,22 @@ func TestPinionOnTheCrankHasNothingOfItsOwn(t *testing.T) {
 func TestContactRatioCountsInvoluteOnly(t *testing.T) {
 	r := newGear(t, Default()).Examine(rated(), part.Train{})
 	g := &r.Geometry
-	c, _ := find(r.Checks(0.1), "gear.contact_ratio")
+	c, _ := find(r.Checks(nil, 0.1), "gear.contact_ratio")
 	if c.Verdict != reading.Holds || c.Value != g.ContactRatio {
 		t.Fatalf("%+v", c)
 	}
 	g.Pinion.FormRollLength = g.Pinion.StartRollLength + 0.3*g.BasePitch
-	c, _ = find(r.Checks(0.1), "gear.contact_ratio")
+	c, _ = find(r.Checks(nil, 0.1), "gear.contact_ratio")
 	if want := g.ContactRatio - 0.3; c.Verdict != reading.Fails || math.Abs(c.Value-want) > 1e-9 {
 		t.Errorf("cut at the form circle: %s %g, want %g", c.Verdict, c.Value, want)
 	}
 	g.Driven.StartRollLength, g.Driven.FormRollLength = -0.1*g.BasePitch, -0.5*g.BasePitch
-	c, _ = find(r.Checks(0.1), "gear.contact_ratio")
+	c, _ = find(r.Checks(nil, 0.1), "gear.contact_ratio")
 	if want := g.ContactRatio - 0.4; math.Abs(c.Value-want) > 1e-9 {
 		t.Errorf("never inside the base circle: %g, want %g", c.Value, want)
 	}
 	g.Pinion.LeastShift = g.Pinion.Shift + 0.1
-	if c, _ = find(r.Checks(0.1), "gear.contact_ratio"); c.Verdict != reading.NotRated {
+	if c, _ = find(r.Checks(nil, 0.1), "gear.contact_ratio"); c.Verdict != reading.NotRated {
 		t.Errorf("undercut: %+v", c)
 	}
 }
@@ -121,12 +121,12 @@ func TestMeshFrequencyAgainstTheTrain(t *testing.T) {
 		at := rated()
 		at.CrankSpeed = tc.share * second * 2 * math.Pi / float64(g.spec.PinionTeeth)
 		x := g.Examine(at, trainOf(0.5))
-		c, _ := find(x.Checks(0.1), "gear.mesh_torsional")
+		c, _ := find(x.Checks(nil, 0.1), "gear.mesh_torsional")
 		if c.Verdict != tc.want || math.Abs(x.overTorsional().Value/tc.share-1) > 1e-9 {
 			t.Errorf("at %g: %s, ratio %g", tc.share, c.Verdict, x.overTorsional().Value)
 		}
 	}
-	if c, _ := find(g.Examine(rated(), part.Train{}).Checks(0.1), "gear.mesh_torsional"); c.Verdict != reading.NotRated || c.Why == "" {
+	if c, _ := find(g.Examine(rated(), part.Train{}).Checks(nil, 0.1), "gear.mesh_torsional"); c.Verdict != reading.NotRated || c.Why == "" {
 		t.Errorf("without a train: %+v", c)
 	}
 }

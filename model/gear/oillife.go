@@ -30,7 +30,7 @@ func (g *Gear) tiltedDip(tilt float64) float64 {
 	return (wedge-length/2)*slope - g.spec.TipGap
 }
 
-func (r Result) oilReadings() []reading.Reading {
+func (r *Result) oilReadings(rs []reading.Reading) []reading.Reading {
 	const noPower = "no power passes at this point"
 	const unbalanced = "the case cannot shed the losses below 300 °C"
 	per, why := 0.0, noPower
@@ -41,7 +41,7 @@ func (r Result) oilReadings() []reading.Reading {
 	if r.Sump.Balanced {
 		hot = ""
 	}
-	return []reading.Reading{
+	return append(rs,
 		reading.Unless(why, "gear.oil_per_power", "Oil per kilowatt passed", per, unit.CubicCentimetre).Higher().
 			How("what is filled in over the power; little oil ages and fouls sooner").Source("common practice, no source"),
 		reading.Unless(hot, "gear.oil_life", "Life of the oil", r.spec.oilLife(r.Sump.Temperature), unit.Hour).Higher().
@@ -50,10 +50,10 @@ func (r Result) oilReadings() []reading.Reading {
 		reading.New("gear.dip_tilted", "Dip with the case tilted", r.TiltedDip, unit.Millimetre).Higher().
 			How("at the middle of the face with the Greatest tilt fore and aft; the oil a block with a flat floor as deep as Dip depth says, whatever Oil volume is (estimate)").Source("geometry"),
 		r.dipVolumeReading(),
-	}
+	)
 }
 
-func (r Result) oilLifeChecks(thin float64) []reading.Check {
+func (r *Result) oilLifeChecks(cs []reading.Check, thin float64) []reading.Check {
 	const key, label = "gear.oil_life", "Oil lasts to its change"
 	life := reading.Unrated(key, label, "the oil finds no steady temperature")
 	if r.Sump.Balanced {
@@ -61,8 +61,8 @@ func (r Result) oilLifeChecks(thin float64) []reading.Check {
 			Source("common practice, no source: oil ages twice as fast every ten kelvin").
 			Advice("Shorten Oil and seal interval, cool the case (Fin factor), or choose an oil with a longer Oil life, cool. Change the first filling after a few hours of running in.")
 	}
-	return []reading.Check{life, r.dipVolumeCheck(),
+	return append(cs, life, r.dipVolumeCheck(),
 		reading.AtLeast("gear.dip_tilted", "Dips with the case tilted", r.TiltedDip, 0, 0, unit.Millimetre).Warn().
 			Source("geometry; the case's floor taken as flat").
-			Advice("Raise Dip depth, or lower Gap beside the gears; Oil that the dip asks for says how much to fill in.")}
+			Advice("Raise Dip depth, or lower Gap beside the gears; Oil that the dip asks for says how much to fill in."))
 }

@@ -83,12 +83,12 @@ func TestRandomDesignsStayFinite(t *testing.T) {
 			t.Fatalf("%+v", x)
 		}
 		r := g.Examine(at, trainOf(rapid.Float64Range(0, 3).Draw(t, "pulsation")))
-		for _, rd := range r.Readings() {
+		for _, rd := range r.Readings(nil) {
 			if rd.Why == "the sum has no finite answer for these parameters" {
 				t.Fatalf("%s is not finite", rd.Key)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			anyspec.Finite(t, c.Key, c.Value, c.Limit, c.Margin)
 			if c.Why == "the sum has no finite answer for these parameters" {
 				t.Fatalf("%s is not finite", c.Key)

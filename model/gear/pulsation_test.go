@@ -116,7 +116,7 @@ func TestTeethPartWhenPulsationExceedsTheMean(t *testing.T) {
 		train part.Train
 		want  reading.Verdict
 	}{{trainOf(0.5), reading.Holds}, {trainOf(3), reading.Thin}, {part.Train{}, reading.NotRated}, {part.Train{Crank: pulsing{1, 1}}, reading.NotRated}} {
-		for _, c := range newGear(t, Default()).Examine(rated(), tc.train).Checks(0.1) {
+		for _, c := range newGear(t, Default()).Examine(rated(), tc.train).Checks(nil, 0.1) {
 			if c.Key == "gear.contact_kept" && c.Verdict != tc.want {
 				t.Errorf("%+v: %s, want %s", tc.train, c.Verdict, tc.want)
 			}
@@ -218,7 +218,7 @@ func TestTeethRattleAtIdle(t *testing.T) {
 		want  reading.Verdict
 	}{{0.9, reading.Holds}, {1.1, reading.Thin}} {
 		x := g.Examine(at, flatTrain(tc.share*load, 0))
-		c := anyspec.Check(t, x.Checks(0.1), "gear.idle_contact")
+		c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.idle_contact")
 		if c.Verdict != tc.want || math.Abs(x.Pulsation.Idle.Drop()/tc.share-1) > 0.02 {
 			t.Errorf("%g of the load: %s, drop %g", tc.share, c.Verdict, x.Pulsation.Idle.Drop())
 		}
@@ -240,8 +240,8 @@ func TestClutchAtIdle(t *testing.T) {
 	at, train := rated(), flatTrain(20, 0)
 	g := newGear(t, s)
 	x := g.Examine(at, train)
-	c := anyspec.Check(t, x.Checks(0.1), "gear.idle_contact")
-	swing, _ := reading.Find(x.Readings(), "gear.idle_swing")
+	c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.idle_contact")
+	swing, _ := reading.Find(x.Readings(nil), "gear.idle_swing")
 	if g.TurnsAt(200) || !g.TurnsAt(301) || c.Verdict != reading.Holds || !swing.Absent || x.Pulsation.RunUp.From < 300 {
 		t.Errorf("%s, %+v, from %g", c.Verdict, swing, x.Pulsation.RunUp.From)
 	}
@@ -251,7 +251,7 @@ func TestClutchAtIdle(t *testing.T) {
 	s.Coupling.TakeUp = 190
 	g = newGear(t, s)
 	x = g.Examine(at, train)
-	if c = anyspec.Check(t, x.Checks(0.1), "gear.idle_contact"); !g.TurnsAt(200) || c.Verdict != reading.Thin {
+	if c = anyspec.Check(t, x.Checks(nil, 0.1), "gear.idle_contact"); !g.TurnsAt(200) || c.Verdict != reading.Thin {
 		t.Errorf("below idle: %s", c.Verdict)
 	}
 	s.Coupling.Kind = coupling.Elastic
@@ -316,10 +316,10 @@ func TestRunUpPeakIsHeldAgainstTheTeeth(t *testing.T) {
 	for _, from := range []LoadFactorSource{FromChoice, FromPulsation} {
 		s.LoadFactor = from
 		x := newGear(t, s).Examine(at, train)
-		if c := anyspec.Check(t, x.Checks(0.1), "gear.application_factor"); c.Verdict != reading.Thin || !c.Past || c.Limit < 0.99*x.Pulsation.Peak {
+		if c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.application_factor"); c.Verdict != reading.Thin || !c.Past || c.Limit < 0.99*x.Pulsation.Peak {
 			t.Errorf("%s: %s %s", from, c.Verdict, c.Text())
 		}
-		c := anyspec.Check(t, x.Checks(0.1), "gear.run_up_bending")
+		c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.run_up_bending")
 		if !strings.Contains(c.Cure, "pass through quickly") {
 			t.Errorf("%s: %q", from, c.Cure)
 		}
@@ -336,21 +336,21 @@ func TestRunUpPeakIsHeldAgainstTheTeeth(t *testing.T) {
 	s.Coupling.Stiffness = param.Slot{}
 	s.LoadFactor = FromPulsation
 	x := newGear(t, s).Examine(at, trainOf(0.3))
-	if c := anyspec.Check(t, x.Checks(0.1), "gear.application_factor"); c.Verdict != reading.Holds {
+	if c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.application_factor"); c.Verdict != reading.Holds {
 		t.Errorf("a peak at the working point: %s %s", c.Verdict, c.Text())
 	}
-	if c := anyspec.Check(t, x.Checks(0.1), "gear.run_up_bending"); c.Verdict != reading.Holds || math.Abs(c.Value/x.Strength.BendingSafety()-1) > 1e-6 {
+	if c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.run_up_bending"); c.Verdict != reading.Holds || math.Abs(c.Value/x.Strength.BendingSafety()-1) > 1e-6 {
 		t.Errorf("root at a peak at the working point: %s %s, %g", c.Verdict, c.Text(), x.Strength.BendingSafety())
 	}
-	if c := anyspec.Check(t, x.Checks(0.1), "gear.run_up_bending"); strings.Contains(c.Cure, "pass through") {
+	if c := anyspec.Check(t, x.Checks(nil, 0.1), "gear.run_up_bending"); strings.Contains(c.Cure, "pass through") {
 		t.Errorf("the working point cannot be passed through: %q", c.Cure)
 	}
 	s.BendingAsked = 3 * x.Strength.BendingSafety()
-	if c := anyspec.Check(t, newGear(t, s).Examine(at, trainOf(0.3)).Checks(0.1), "gear.run_up_bending"); !c.Past {
+	if c := anyspec.Check(t, newGear(t, s).Examine(at, trainOf(0.3)).Checks(nil, 0.1), "gear.run_up_bending"); !c.Past {
 		t.Errorf("more asked than there is: %s %s", c.Verdict, c.Text())
 	}
 	s.LoadFactor = FromChoice
-	if c := anyspec.Check(t, newGear(t, s).Examine(at, part.Train{}).Checks(0.1), "gear.run_up_bending"); c.Verdict != reading.NotRated || c.Why == "" {
+	if c := anyspec.Check(t, newGear(t, s).Examine(at, part.Train{}).Checks(nil, 0.1), "gear.run_up_bending"); c.Verdict != reading.NotRated || c.Why == "" {
 		t.Errorf("without a train: %s %q", c.Verdict, c.Why)
 	}
 }

@@ -1,8 +1,6 @@
 package gear
 
 import (
-	"slices"
-
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -12,14 +10,21 @@ const (
 )
 
 // Readings declares every figure of the reduction.
-func (r Result) Readings() []reading.Reading {
-	return slices.Concat(r.safetyReadings(), r.geometryReadings(), r.forceReadings(), r.strengthReadings(), r.depthReadings(),
-		r.torsionReadings(), r.Coupling.Readings(), r.lossReadings(), r.oilReadings())
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.safetyReadings(rs)
+	rs = r.geometryReadings(rs)
+	rs = r.forceReadings(rs)
+	rs = r.strengthReadings(rs)
+	rs = r.depthReadings(rs)
+	rs = r.torsionReadings(rs)
+	rs = r.Coupling.Readings(rs)
+	rs = r.lossReadings(rs)
+	return r.oilReadings(rs)
 }
 
-func (r Result) geometryReadings() []reading.Reading {
+func (r *Result) geometryReadings(rs []reading.Reading) []reading.Reading {
 	g := &r.Geometry
-	return []reading.Reading{
+	return append(rs,
 		reading.New("gear.centre_distance", "Centre distance", g.CentreDistance, unit.Millimetre).
 			How("as given, or from the profile shifts").Source(isoGeometry),
 		reading.New("gear.pinion_shift", "Pinion profile shift", g.Pinion.Shift, unit.One).
@@ -50,10 +55,10 @@ func (r Result) geometryReadings() []reading.Reading {
 		reading.New("gear.common_factor", "Common factor of the teeth", float64(g.CommonFactor), unit.Count).Lower().
 			How("greatest number that divides both numbers of teeth; 1 spreads wear over all").Source("geometry"),
 		r.backlashReading(),
-	}
+	)
 }
 
-func (r Result) backlashReading() reading.Reading {
+func (r *Result) backlashReading() reading.Reading {
 	const key, label = "gear.backlash_running", "Normal backlash, running"
 	if !r.Backlash.Known {
 		return reading.Missing(key, label, unit.Millimetre, "no backlash is given")
@@ -62,9 +67,9 @@ func (r Result) backlashReading() reading.Reading {
 		How("drawn backlash plus what the warm aluminium case spreads the shafts").Source("geometry")
 }
 
-func (r Result) forceReadings() []reading.Reading {
+func (r *Result) forceReadings(rs []reading.Reading) []reading.Reading {
 	const statics = "ISO 21771 geometry and statics"
-	return []reading.Reading{
+	return append(rs,
 		reading.New("gear.pitch_line_speed", "Pitch-line speed", r.PitchLineSpeed, unit.MetrePerSecond).Lower().
 			How("of the working circles").Source("geometry"),
 		reading.New("gear.sliding_speed", "Greatest sliding speed", r.SlidingSpeed, unit.MetrePerSecond).Lower().
@@ -77,10 +82,10 @@ func (r Result) forceReadings() []reading.Reading {
 			How("pushes the shafts apart").Source(statics),
 		reading.New("gear.axial_force", "Axial force", r.Forces.Axial, unit.Newton).Lower().
 			How("from the helix; choose its hand to oppose the propeller's thrust").Source(statics),
-	}
+	)
 }
 
-func (r Result) lossReadings() []reading.Reading {
+func (r *Result) lossReadings(rs []reading.Reading) []reading.Reading {
 	oil := reading.New("gear.oil_temperature", "Oil temperature", r.Sump.Temperature, unit.Celsius).Lower().
 		How("where the losses equal the heat shed to the air and to the engine").
 		Source("heat balance; viscosity by ASTM D341, heat transfer an estimate")
@@ -88,7 +93,7 @@ func (r Result) lossReadings() []reading.Reading {
 		oil = reading.Missing("gear.oil_temperature", "Oil temperature", unit.Celsius,
 			"the case cannot shed the losses below 300 °C").Lower()
 	}
-	return []reading.Reading{
+	return append(rs,
 		oil,
 		reading.New("gear.oil_viscosity", "Oil viscosity, running", r.Sump.Viscosity, unit.SquareMillimetrePerSecond).
 			How("at the oil's temperature").Source("Walther's equation, ASTM D341"),
@@ -104,5 +109,5 @@ func (r Result) lossReadings() []reading.Reading {
 			How("the case's bearings under the mesh forces, each shaft's radial one shared alike, without the propeller's; at the table's static ratings").Source(bearingOrigin),
 		reading.New("gear.seal_drag", "Seal drag", r.Losses.Seals, unit.Watt).Lower().
 			How("lip seals on the propeller shaft and, if there is one, the pinion shaft").Source(sealOrigin),
-	}
+	)
 }

@@ -134,7 +134,7 @@ func TestFoundPairsCanBeBuilt(t *testing.T) {
 			w.CentreDistance.Known && math.Abs(m.CentreDistance-w.CentreDistance.Value) > w.CentreTolerance+1e-9 {
 			t.Fatalf("%+v is not what was asked for", c)
 		}
-		for _, k := range g.Examine(rated(), part.Train{}).Checks(0) {
+		for _, k := range g.Examine(rated(), part.Train{}).Checks(nil, 0) {
 			if slices.Contains(geometric, k.Key) && k.Verdict != reading.Holds {
 				t.Fatalf("%+v: %s %s", c, k.Key, k.Text())
 			}

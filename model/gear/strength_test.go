@@ -152,11 +152,11 @@ func TestWhatIsNotRatedSaysWhy(t *testing.T) {
 			t.Fatalf("%s: %v", tc.name, err)
 		}
 		r := g.Examine(tc.at, tc.train)
-		x, _ := reading.Find(r.Readings(), "gear.pitting_safety")
+		x, _ := reading.Find(r.Readings(nil), "gear.pitting_safety")
 		if x.Known() || !strings.Contains(x.Why, tc.says) {
 			t.Errorf("%s: %s, %s", tc.name, x, x.Why)
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if (c.Key == "gear.pitting" || c.Key == "gear.bending") && c.Verdict != reading.NotRated {
 				t.Errorf("%s: %s %s", tc.name, c.Key, c.Verdict)
 			}

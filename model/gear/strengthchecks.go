@@ -10,31 +10,31 @@ import (
 	"backspan/model/unit"
 )
 
-func (r Result) strengthChecks(thin float64) []reading.Check {
-	return append(r.safetyChecks(thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.torsionalCheck(), r.lineLoadCheck(), r.agreementCheck())
+func (r *Result) strengthChecks(cs []reading.Check, thin float64) []reading.Check {
+	return append(r.safetyChecks(cs, thin), r.peakRootCheck(thin), r.contactCheck(), r.coverCheck(), r.resonanceCheck(), r.torsionalCheck(), r.lineLoadCheck(), r.agreementCheck())
 }
 
-func (r Result) safetyChecks(thin float64) []reading.Check {
+func (r *Result) safetyChecks(cs []reading.Check, thin float64) []reading.Check {
 	const pitting, bending = "Safety against pitting", "Safety against tooth breakage"
 	s := &r.Strength
 	if s.Why != "" {
-		return []reading.Check{
+		return append(cs,
 			reading.Unrated("gear.pitting", pitting, s.Why),
 			reading.Unrated("gear.bending", bending, s.Why),
-		}
+		)
 	}
 	const asked = "the safety asked; ISO 6336 from memory"
-	return []reading.Check{
+	return append(cs,
 		reading.AtLeast("gear.pitting", pitting, s.PittingSafety(), r.spec.PittingAsked, thin, unit.One).Source(asked).
 			Advice("Raise Face width, Module or Pinion teeth, or choose a finer Accuracy class, Crowned teeth or a better Pinion material and Wheel material."),
 		reading.AtLeast("gear.bending", bending, s.BendingSafety(), r.spec.BendingAsked, thin, unit.One).Source(asked).
 			Advice("Raise Module or Face width, or choose a finer Accuracy class, Crowned teeth or a better Material quality."),
-	}
+	)
 }
 
 // peakRootCheck warns only: how long the engine stays at the peak is up to the
 // pilot.
-func (r Result) peakRootCheck(thin float64) reading.Check {
+func (r *Result) peakRootCheck(thin float64) reading.Check {
 	const key, label = "gear.run_up_bending", "Tooth root at the run-up peak"
 	if !r.Strength.PeakRoot.Known {
 		return reading.Unrated(key, label, r.noPeakRoot())
@@ -59,7 +59,7 @@ func (r *Result) peakAdvice() string {
 // noPeakRoot is why the roots are not rated at the peak.
 func (r *Result) noPeakRoot() string { return cmp.Or(r.Strength.Why, r.Pulsation.Why, noTorque) }
 
-func (r Result) resonanceCheck() reading.Check {
+func (r *Result) resonanceCheck() reading.Check {
 	const key, label = "gear.mesh_resonance", "Clear of mesh resonance"
 	if r.Strength.Why != "" {
 		return reading.Unrated(key, label, r.Strength.Why)
@@ -72,7 +72,7 @@ func (r Result) resonanceCheck() reading.Check {
 
 // torsionalCheck asks the same of the whole train: what hangs on the pinion and
 // on the wheel pulls the teeth's frequency down to that of the train.
-func (r Result) torsionalCheck() reading.Check {
+func (r *Result) torsionalCheck() reading.Check {
 	const key, label = "gear.mesh_torsional", "Mesh clear of torsional resonance"
 	n := r.overTorsional()
 	if !n.Known {
@@ -103,7 +103,7 @@ func (r *Result) overTorsional() param.Slot {
 // noTorsional is why that is not known.
 func (r *Result) noTorsional() string { return cmp.Or(r.Pulsation.Why, noTorque) }
 
-func (r Result) lineLoadCheck() reading.Check {
+func (r *Result) lineLoadCheck() reading.Check {
 	const key, label = "gear.line_load", "Flanks pressed enough together"
 	if r.Strength.Why != "" {
 		return reading.Unrated(key, label, r.Strength.Why)
@@ -113,7 +113,7 @@ func (r Result) lineLoadCheck() reading.Check {
 		Advice("lower Face width or raise Application factor; at part load read the safeties with care")
 }
 
-func (r Result) agreementCheck() reading.Check {
+func (r *Result) agreementCheck() reading.Check {
 	const key, label = "gear.ratings_agree", "Both ratings blame the same tooth"
 	if why := cmp.Or(r.Strength.Why, r.Strength.Cross.Why); why != "" {
 		return reading.Unrated(key, label, why)

@@ -8,7 +8,7 @@ import (
 
 // limitReading is an endurance limit, from the builder's own source or from the
 // table.
-func (r Result) limitReading(key, label string, si float64, own param.Slot) reading.Reading {
+func (r *Result) limitReading(key, label string, si float64, own param.Slot) reading.Reading {
 	x := r.Strength.rated(key, label, si, unit.Megapascal).Higher()
 	if own.Known {
 		return x.How("as set; the table is not used").Source("the builder's own")
@@ -16,10 +16,10 @@ func (r Result) limitReading(key, label string, si float64, own param.Slot) read
 	return x.How("nominal, of the material at its hardness, from the table").Source(materials().origin)
 }
 
-func (r Result) ownContact(gear int) param.Slot {
+func (r *Result) ownContact(gear int) param.Slot {
 	return [2]param.Slot{r.spec.PinionContact, r.spec.WheelContact}[gear]
 }
 
-func (r Result) ownBending(gear int) param.Slot {
+func (r *Result) ownBending(gear int) param.Slot {
 	return [2]param.Slot{r.spec.PinionBending, r.spec.WheelBending}[gear]
 }

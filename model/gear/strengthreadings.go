@@ -22,30 +22,30 @@ func (s *Strength) rated(key, label string, si float64, u unit.Unit) reading.Rea
 	return reading.Unless(s.Why, key, label, si, u)
 }
 
-func (r Result) strengthReadings() []reading.Reading {
-	rs := r.loadReadings()
-	rs = append(rs, r.flankReadings()...)
-	rs = append(rs, r.rootReadings()...)
-	return append(rs, r.crossReadings()...)
+func (r *Result) strengthReadings(rs []reading.Reading) []reading.Reading {
+	rs = r.loadReadings(rs)
+	rs = r.flankReadings(rs)
+	rs = r.rootReadings(rs)
+	return r.crossReadings(rs)
 }
 
-func (r Result) safetyReadings() []reading.Reading {
+func (r *Result) safetyReadings(rs []reading.Reading) []reading.Reading {
 	s := &r.Strength
-	return []reading.Reading{
+	return append(rs,
 		s.rated("gear.pitting_safety", "Safety against pitting", s.PittingSafety(), unit.One).Higher().
 			How("permissible over acting contact stress of the weaker gear, at this duty for the life asked").Source(flankClause),
 		s.rated("gear.bending_safety", "Safety against tooth breakage", s.BendingSafety(), unit.One).Higher().
 			How("permissible over acting root stress of the weaker gear, at this duty for the life asked").Source(rootClause),
-	}
+	)
 }
 
-func (r Result) loadReadings() []reading.Reading {
+func (r *Result) loadReadings(rs []reading.Reading) []reading.Reading {
 	s, k := &r.Strength, &r.Strength.Load
 	from := "as set"
 	if r.spec.LoadFactor == FromPulsation {
 		from = "greatest over mean torque in the mesh"
 	}
-	return []reading.Reading{
+	return append(rs,
 		s.rated("gear.application_factor", "Application factor", k.Application, unit.One).Lower().How(from).Source("ISO 6336-6, from memory"),
 		r.pulsationReading(),
 		r.peakReading("gear.run_up_peak", "Greatest mesh torque, run-up", r.Pulsation.Peak, unit.NewtonMetre).Lower(),
@@ -71,10 +71,10 @@ func (r Result) loadReadings() []reading.Reading {
 			How("uneven sharing among pairs of teeth, for the flank").Source(shareClause),
 		s.rated("gear.transverse_load_factor_root", "Transverse load factor, root", k.TransverseRoot, unit.One).Lower().
 			How("the same for the root").Source(shareClause),
-	}
+	)
 }
 
-func (r Result) simpleReading() reading.Reading {
+func (r *Result) simpleReading() reading.Reading {
 	const key, label = "gear.dynamic_factor_simple", "Dynamic factor, simple method"
 	s := &r.Strength
 	if s.Why == "" && s.Load.DynamicSimple == 0 {
@@ -84,10 +84,10 @@ func (r Result) simpleReading() reading.Reading {
 		How("from accuracy class and speed alone, as a cross-check").Source("ISO 6336-1 clause 6, method C, from memory")
 }
 
-func (r Result) flankReadings() []reading.Reading {
+func (r *Result) flankReadings(rs []reading.Reading) []reading.Reading {
 	s := &r.Strength
 	p := &s.Flank[0]
-	rs := []reading.Reading{
+	rs = append(rs,
 		s.rated("gear.zone_factor", "Zone factor", s.Zone, unit.One).How("curvature of the flanks at the pitch point").Source(flankClause),
 		s.rated("gear.elasticity_factor", "Elasticity factor, √(N/mm²)", s.Elasticity, unit.One).How("steel on steel").Source(flankClause),
 		s.rated("gear.contact_ratio_factor", "Contact ratio factor", s.Ratio, unit.One).Lower().
@@ -100,7 +100,7 @@ func (r Result) flankReadings() []reading.Reading {
 		s.rated("gear.speed_factor", "Speed factor", p.Speed, unit.One).Higher().How("from the pitch-line speed").Source(flankClause),
 		s.rated("gear.roughness_factor", "Roughness factor", p.Rough, unit.One).Higher().
 			How("from the flanks' Rz, taken as six times Ra, and their radius").Source(flankClause),
-	}
+	)
 	for i, name := range gearNames {
 		f := &s.Flank[i]
 		rs = append(rs,
@@ -124,14 +124,14 @@ func (r Result) flankReadings() []reading.Reading {
 
 var gearNames = [2]struct{ key, label string }{{"pinion", "Pinion"}, {"wheel", "Wheel"}}
 
-func (r Result) rootReadings() []reading.Reading {
+func (r *Result) rootReadings(rs []reading.Reading) []reading.Reading {
 	s := &r.Strength
-	rs := []reading.Reading{
+	rs = append(rs,
 		s.rated("gear.helix_factor_root", "Helix factor, root", s.Lean, unit.One).Lower().
 			How("from helix angle and overlap ratio").Source(rootClause),
 		s.rated("gear.rim_factor_wheel", "Wheel rim factor", s.Root[1].Rim, unit.One).Lower().
 			How("rim below the teeth against their depth").Source(rootClause),
-	}
+	)
 	for i, name := range gearNames {
 		t := &s.Root[i]
 		rs = append(rs,
@@ -156,18 +156,18 @@ func (r Result) rootReadings() []reading.Reading {
 	return rs
 }
 
-func (r Result) crossReadings() []reading.Reading {
+func (r *Result) crossReadings(rs []reading.Reading) []reading.Reading {
 	c := &r.Strength.Cross
 	flanks := cmp.Or(r.Strength.Why, c.Why)
 	roots := cmp.Or(flanks, c.BendingWhy)
-	return []reading.Reading{
+	return append(rs,
 		reading.Unless(flanks, "gear.agma_pitting_safety", "Pitting safety, AGMA form", math.Min(c.Pitting[0], c.Pitting[1]), unit.One).Higher().
-			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter. " + r.blame()).Source(agmaOrigin),
+			How("of the weaker gear, 99 % reliable; commonly higher than by ISO, whose load factors are stricter. "+r.blame()).Source(agmaOrigin),
 		reading.Unless(roots, "gear.agma_bending_safety", "Breakage safety, AGMA form", math.Min(c.Bending[0], c.Bending[1]), unit.One).Higher().
 			How("of the weaker gear, 99 % reliable; within about 35 % of ISO's unless the load per width is low").Source(agmaOrigin),
 		reading.Unless(flanks, "gear.agma_dynamic_factor", "Dynamic factor, AGMA form", c.Dynamic, unit.One).Lower().
 			How("from speed and a quality number of 17 less the accuracy class, at most 11 (estimate)").Source(agmaOrigin),
 		reading.Unless(flanks, "gear.agma_load_distribution", "Load distribution, AGMA form", c.Spread, unit.One).Lower().
 			How("proportions, crowning, place between the bearings and Alignment, AGMA form").Source(agmaOrigin),
-	}
+	)
 }

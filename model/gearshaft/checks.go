@@ -2,7 +2,6 @@ package gearshaft
 
 import (
 	"math"
-	"slices"
 
 	"backspan/model/param"
 	"backspan/model/reading"
@@ -18,13 +17,18 @@ var parts = [bearingCount]string{"Wheel bearing, propeller side", "Wheel bearing
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := slices.Concat(r.lifeChecks(marginAsked), r.bearingChecks(marginAsked), r.axialChecks(marginAsked), r.shaftChecks(marginAsked),
-		r.bendChecks(marginAsked), r.seatChecks(marginAsked))
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	from := len(cs)
+	cs = r.lifeChecks(cs, marginAsked)
+	cs = r.bearingChecks(cs, marginAsked)
+	cs = r.axialChecks(cs, marginAsked)
+	cs = r.shaftChecks(cs, marginAsked)
+	cs = r.bendChecks(cs, marginAsked)
+	cs = r.seatChecks(cs, marginAsked)
 	if r.onCrank {
-		for i := range cs {
-			if ofPinion[cs[i].Key] {
-				cs[i] = reading.Unrated(cs[i].Key, cs[i].Label, onCrank)
+		for i, c := range cs[from:] {
+			if ofPinion[c.Key] {
+				cs[from+i] = reading.Unrated(c.Key, c.Label, onCrank)
 			}
 		}
 	}
@@ -47,8 +51,7 @@ func rated(key, label string, s param.Slot, limit, thin float64, u unit.Unit, wh
 	return reading.AtLeast(key, label, s.Value, limit, thin, u)
 }
 
-func (r *Result) lifeChecks(thin float64) []reading.Check {
-	cs := make([]reading.Check, 0, bearingCount)
+func (r *Result) lifeChecks(cs []reading.Check, thin float64) []reading.Check {
 	for i := range r.Bearings {
 		cs = append(cs, rated(lifeNames.keys[i], lifeNames.labels[i], r.Bearings[i].Life, r.spec.LifeAsked, thin, unit.Hour, noLoad).
 			Source("your own Bearing life asked; "+lifeSource).Advice("choose a larger bearing as "+parts[i]+", or lower the mesh forces with a larger Module or more teeth"))
@@ -56,13 +59,13 @@ func (r *Result) lifeChecks(thin float64) []reading.Check {
 	return cs
 }
 
-func (r *Result) bearingChecks(thin float64) []reading.Check {
+func (r *Result) bearingChecks(cs []reading.Check, thin float64) []reading.Check {
 	static, worst := r.least(staticSafety)
-	cs := []reading.Check{
+	cs = append(cs,
 		rated("bearing.static_safety", "Static safety, worse bearing", static, 1, math.Max(thin, quietStatic), unit.One, noLoad).
-			Source("from memory: at least 1, 2 and more to stay quiet").Advice("choose a larger bearing as " + parts[worst]),
+			Source("from memory: at least 1, 2 and more to stay quiet").Advice("choose a larger bearing as "+parts[worst]),
 		r.leastLoadCheck(),
-	}
+	)
 	for _, x := range []struct {
 		at         int
 		key, label string
@@ -88,7 +91,7 @@ func (r *Result) leastLoadCheck() reading.Check {
 		Advice("choose a smaller bearing as " + parts[worst] + ", or preload it with a spring washer")
 }
 
-func (r *Result) axialChecks(thin float64) []reading.Check {
+func (r *Result) axialChecks(cs []reading.Check, thin float64) []reading.Check {
 	check := func(key, label string, first int) reading.Check {
 		at := first
 		if r.Bearings[first+1].Axial > r.Bearings[first].Axial {
@@ -98,10 +101,10 @@ func (r *Result) axialChecks(thin float64) []reading.Check {
 			Source("from memory: half the static rating, a quarter in the series 60").
 			Advice("choose a larger bearing as " + parts[at] + ", or lower Helix angle")
 	}
-	cs := []reading.Check{
+	cs = append(cs,
 		check("bearing.axial_load", "Axial load on the locating bearing", wheelProp),
 		check("bearing.axial_load_pinion", "Axial load, pinion's locating one", pinionProp),
-	}
+	)
 	if !r.helical {
 		return cs
 	}

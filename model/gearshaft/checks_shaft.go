@@ -15,8 +15,7 @@ const (
 	inch         = 0.0254
 )
 
-func (r *Result) shaftChecks(thin float64) []reading.Check {
-	cs := make([]reading.Check, 0, 4)
+func (r *Result) shaftChecks(cs []reading.Check, thin float64) []reading.Check {
 	for _, x := range [...]struct {
 		s                       *Shaft
 		key, label, make, steel string
@@ -35,22 +34,22 @@ func (r *Result) shaftChecks(thin float64) []reading.Check {
 	return cs
 }
 
-func (r *Result) bendChecks(thin float64) []reading.Check {
+func (r *Result) bendChecks(cs []reading.Check, thin float64) []reading.Check {
 	b := &r.Bend
 	slope := func(key, label string, x float64, where string) reading.Check {
 		return reading.AtMost(key, label, x, bearingSlope, thin, unit.Milliradian).Warn().
 			Source(slopeSource + ": 0.001 to 0.003 rad for deep-groove ball bearings, the lower one").
 			Advice("choose a larger bore as " + where + ", or lower Face width or Gap beside the gears")
 	}
-	return []reading.Check{
+	return append(cs,
 		reading.AtMost("gearshaft.mesh_slope", "Slope between the gears", b.MeshSlope, gearSlope, thin, unit.Milliradian).Warn().
-			Source(slopeSource + ": 0.0005 rad for uncrowned spur gears").
+			Source(slopeSource+": 0.0005 rad for uncrowned spur gears").
 			Advice("choose larger bores as Pinion bearings and Wheel bearing, or choose Crowned teeth, which stand more than this limit"),
 		reading.AtMost("gearshaft.shift", "Shift of the gears", b.Shift, r.shiftLimit(), thin, unit.Micrometre).Warn().
-			Source(slopeSource + ", by the pitch of the teeth").Advice("choose larger bores as Pinion bearings and Wheel bearing"),
+			Source(slopeSource+", by the pitch of the teeth").Advice("choose larger bores as Pinion bearings and Wheel bearing"),
 		slope("gearshaft.bearing_slope_wheel", "Bearing slope, propeller shaft", max(b.Bearings[wheelProp], b.Bearings[wheelEngine]), "Wheel bearing, propeller side"),
 		slope("gearshaft.bearing_slope_pinion", "Bearing slope, pinion shaft", max(b.Bearings[pinionProp], b.Bearings[pinionEngine]), "Pinion bearings"),
-	}
+	)
 }
 
 // shiftLimit is how far a gear of this module may shift, m; between the groups
@@ -65,8 +64,7 @@ func (r *Result) shiftLimit() float64 {
 	return 0.003 * inch
 }
 
-func (r *Result) seatChecks(thin float64) []reading.Check {
-	cs := make([]reading.Check, 0, 5)
+func (r *Result) seatChecks(cs []reading.Check, thin float64) []reading.Check {
 	if r.Coupling.Fit != Integral {
 		cs = append(cs, reading.AtMost("gearshaft.coupling_seat_room", "Coupling seat within the coupling", r.spec.CouplingSeatLength, r.SeatRoom[0], 0, unit.Millimetre).
 			Source("geometry").Advice("lower Coupling seat, length, or raise Coupling depth"))

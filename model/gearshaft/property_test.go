@@ -55,13 +55,13 @@ func TestRandomGearShaftsStayFinite(t *testing.T) {
 		built++
 		turn := rapid.SampledFrom([]part.Turn{part.Clockwise, part.Anticlockwise}).Draw(t, "turn")
 		r := Rate(drawSpec(t), g, turn, drawLoads(t))
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			anyspec.Finite(t, x.Key, x.Value)
 			if x.Why == notFinite {
 				t.Fatalf("%+v", x)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			anyspec.Finite(t, c.Key, c.Value, c.Limit, c.Margin)
 			if c.Why == notFinite {
 				t.Fatalf("%+v", c)

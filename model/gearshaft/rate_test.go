@@ -31,7 +31,7 @@ func shafting(t testing.TB, s gear.Spec) gear.Shafting {
 
 func known(t *testing.T, r Result, key string) float64 {
 	t.Helper()
-	x, ok := reading.Find(r.Readings(), key)
+	x, ok := reading.Find(r.Readings(nil), key)
 	if !ok || !x.Known() {
 		t.Fatalf("%s: %+v", key, x)
 	}
@@ -49,7 +49,7 @@ func TestDefaultHolds(t *testing.T) {
 	l := threeToOneLoads()
 	l.Speed = 8000 * rpm * 19 / 56
 	r := Rate(Default(), shafting(t, gear.Default()), part.Clockwise, l)
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Verdict == reading.Fails || c.Verdict == reading.NotRated || c.Past {
 			t.Errorf("%s: %s %s", c.Key, c.Verdict, c.Text())
 		}
@@ -93,7 +93,7 @@ func TestSpurPinionLoadsItsBearingsAlike(t *testing.T) {
 	near(t, "pinion, propeller side", known(t, r, "bearing.load_pinion_prop_side"), want)
 	near(t, "pinion, engine side", known(t, r, "bearing.load_pinion_engine_side"), want)
 	near(t, "push with thrust", known(t, r, "gearshaft.axial_with_thrust"), 0)
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Key == "gearshaft.helix_hand" {
 			t.Errorf("spur teeth have a hand: %+v", c)
 		}
@@ -116,7 +116,7 @@ func TestHandAndTurnSettleThePush(t *testing.T) {
 		near(t, "push with thrust", known(t, r, "gearshaft.axial_with_thrust"), tc.push)
 		near(t, "net", known(t, r, "gearshaft.axial_net"), 650+tc.push)
 		near(t, "locating bearing", r.Bearings[wheelProp].Axial, 650+tc.push)
-		c := anyspec.Check(t, r.Checks(0.1), "gearshaft.helix_hand")
+		c := anyspec.Check(t, r.Checks(nil, 0.1), "gearshaft.helix_hand")
 		if c.Verdict != tc.want || tc.want == reading.Thin && !strings.Contains(c.Cure, "Hand of the pinion's helix") {
 			t.Errorf("%s, %s: %+v", tc.hand, tc.turn, c)
 		}
@@ -192,7 +192,7 @@ func TestChecksFailWhenTheyShould(t *testing.T) {
 	} {
 		s, g, l := Default(), threeToOne(t), threeToOneLoads()
 		tc.change(&s, &g, &l)
-		c := anyspec.Check(t, Rate(s, g, part.Clockwise, l).Checks(0.1), tc.key)
+		c := anyspec.Check(t, Rate(s, g, part.Clockwise, l).Checks(nil, 0.1), tc.key)
 		if c.Verdict != tc.want || !strings.Contains(c.Cure, tc.says) {
 			t.Errorf("%s: %s %s %q, want %s", tc.key, c.Verdict, c.Text(), c.Cure, tc.want)
 		}
@@ -207,10 +207,10 @@ func TestKeyAndOnePiece(t *testing.T) {
 	r := Rate(s, threeToOne(t), part.Clockwise, threeToOneLoads())
 	pressure, shear := known(t, r, "gearshaft.wheel_seat_pressure"), known(t, r, "gearshaft.wheel_key_shear")
 	near(t, "safety", known(t, r, "gearshaft.wheel_seat_safety"), math.Min(s.Wheel.Pressure/pressure, 0.577*s.KeyYield/shear))
-	if x, _ := reading.Find(r.Readings(), "gearshaft.coupling_seat_safety"); x.Why != onePiece {
+	if x, _ := reading.Find(r.Readings(nil), "gearshaft.coupling_seat_safety"); x.Why != onePiece {
 		t.Errorf("%+v", x)
 	}
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if strings.HasPrefix(c.Key, "gearshaft.coupling_seat") {
 			t.Errorf("%+v", c)
 		}
@@ -236,11 +236,11 @@ func TestPinionOnTheCrank(t *testing.T) {
 	}
 	near(t, "survival", r.Survival, r.Bearings[wheelProp].Survival*r.Bearings[wheelEngine].Survival)
 	for _, key := range []string{"bearing.life_pinion_prop_side", "bearing.load_pinion_engine_side", "gearshaft.fatigue_safety_pinion", "gearshaft.mesh_slope", "gearshaft.coupling_seat_safety"} {
-		if x, ok := reading.Find(r.Readings(), key); !ok || x.Why != onCrank {
+		if x, ok := reading.Find(r.Readings(nil), key); !ok || x.Why != onCrank {
 			t.Errorf("%s: %+v", key, x)
 		}
 	}
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if rated := c.Verdict != reading.NotRated; rated && strings.Contains(c.Key, "pinion") {
 			t.Errorf("%s is rated", c.Key)
 		}
@@ -252,11 +252,11 @@ func TestNothingTurnsNothingRated(t *testing.T) {
 	g.Torque, g.Tangential, g.Radial, g.Axial, g.Pulsation = 0, 0, 0, 0, gear.MeshPulsation{Why: "no torque passes at this point"}
 	r := Rate(Default(), g, part.Clockwise, shaft.Loads{})
 	for _, key := range []string{"bearing.life_prop_side", "bearing.life_pinion_prop_side", "bearing.static_safety", "gearshaft.fatigue_safety_wheel", "gearshaft.flange_seat_safety"} {
-		if x, _ := reading.Find(r.Readings(), key); x.Known() || x.Why == "" {
+		if x, _ := reading.Find(r.Readings(nil), key); x.Known() || x.Why == "" {
 			t.Errorf("%+v", x)
 		}
 	}
-	if len(Result{}.Readings()) != len(r.Readings()) {
+	if len(Result{}.Readings(nil)) != len(r.Readings(nil)) {
 		t.Error("the zero result declares other readings")
 	}
 }
@@ -281,13 +281,13 @@ func TestParametersFitThePane(t *testing.T) {
 func TestLabelsFitTheForm(t *testing.T) {
 	r := Rate(Default(), threeToOne(t), part.Clockwise, threeToOneLoads())
 	seen := map[string]bool{}
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		if len([]rune(x.Label)) > 34 || seen[x.Label] || x.Method == "" || x.Origin == "" {
 			t.Errorf("%s: %q %q %q", x.Key, x.Label, x.Method, x.Origin)
 		}
 		seen[x.Label] = true
 	}
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if len([]rune(c.Label)) > 34 || c.Verdict != reading.NotRated && (c.Origin == "" || c.Cure == "") {
 			t.Errorf("%s: %q", c.Key, c.Label)
 		}

@@ -1,8 +1,6 @@
 package gearshaft
 
 import (
-	"slices"
-
 	"backspan/model/bearing"
 	"backspan/model/param"
 	"backspan/model/reading"
@@ -47,13 +45,18 @@ var (
 )
 
 // Readings are the result's figures for people.
-func (r Result) Readings() []reading.Reading {
-	return slices.Concat(r.lifeReadings(), r.worstReadings(), r.loadReadings(), r.forceReadings(), r.shaftReadings(), r.bendReadings(), r.seatReadings())
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.lifeReadings(rs)
+	rs = r.worstReadings(rs)
+	rs = r.loadReadings(rs)
+	rs = r.forceReadings(rs)
+	rs = r.shaftReadings(rs)
+	rs = r.bendReadings(rs)
+	return r.seatReadings(rs)
 }
 
-func (r *Result) lifeReadings() []reading.Reading {
+func (r *Result) lifeReadings(rs []reading.Reading) []reading.Reading {
 	const modified, basic = "a1 aISO (C/P)³ over speed, at this duty throughout", "(C/P)³ million revolutions over speed"
-	rs := make([]reading.Reading, 0, 2*bearingCount)
 	for i := range r.Bearings {
 		rs = append(rs, reading.OfSlot(lifeNames.keys[i], lifeNames.labels[i], r.Bearings[i].Life, unit.Hour, r.unloaded(i)).
 			Higher().How(modified).Source(lifeSource))
@@ -95,11 +98,11 @@ func lifeFactor(b *bearing.Rated) param.Slot     { return b.LifeFactor }
 func viscosityRatio(b *bearing.Rated) param.Slot { return b.ViscosityRatio }
 func staticSafety(b *bearing.Rated) param.Slot   { return b.StaticSafety }
 
-func (r *Result) worstReadings() []reading.Reading {
+func (r *Result) worstReadings(rs []reading.Reading) []reading.Reading {
 	factor, _ := r.least(lifeFactor)
 	film, _ := r.least(viscosityRatio)
 	static, worst := r.least(staticSafety)
-	return []reading.Reading{
+	return append(rs,
 		reading.OfSlot("bearing.life_factor", "Life factor, worse bearing", factor, unit.One, noLoad).Higher().
 			How("aISO from viscosity ratio, contamination and load, cut off as asked").Source(lifeSource),
 		reading.OfSlot("bearing.viscosity_ratio", "Viscosity ratio, worse bearing", film, unit.One, noLoad).Higher().
@@ -107,10 +110,10 @@ func (r *Result) worstReadings() []reading.Reading {
 		reading.New("bearing.survival", "Bearings reach the life asked", r.Survival, unit.Percent).Higher().
 			How("product of four Weibull chances about aISO L10").Source("Shigley's Mechanical Engineering Design, chapter 11: x0 0.02, scale 4.439, slope 1.483"),
 		reading.OfSlot("bearing.static_safety", "Static safety, worse bearing", static, unit.One, noLoad).Higher().
-			How("static rating over the greatest static load, here of " + names[worst]).Source(staticSource),
+			How("static rating over the greatest static load, here of "+names[worst]).Source(staticSource),
 		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.fastest(), unit.MillimetrePerMinute).Lower().
 			How("the largest of the four bearings").Source("geometry"),
-	}
+	)
 }
 
 func (r *Result) fastest() float64 {
@@ -121,7 +124,7 @@ func (r *Result) fastest() float64 {
 	return most
 }
 
-func (r *Result) loadReadings() []reading.Reading {
+func (r *Result) loadReadings(rs []reading.Reading) []reading.Reading {
 	load := func(i int, key, label string, n float64) reading.Reading {
 		why := ""
 		if i >= pinionProp {
@@ -129,7 +132,6 @@ func (r *Result) loadReadings() []reading.Reading {
 		}
 		return reading.Unless(why, key, label, n, unit.Newton).Lower().Source(statics)
 	}
-	rs := make([]reading.Reading, 0, 16)
 	for i := range r.Bearings {
 		b := &r.Bearings[i]
 		rs = append(rs, load(i, loadNames.keys[i], loadNames.labels[i], b.Running).How("mesh and weight in two planes, plus imbalance"))

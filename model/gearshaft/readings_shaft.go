@@ -7,12 +7,12 @@ import (
 	"backspan/model/unit"
 )
 
-func (r *Result) forceReadings() []reading.Reading {
+func (r *Result) forceReadings(rs []reading.Reading) []reading.Reading {
 	with := r.WheelAxial
 	if r.Thrust < 0 {
 		with = -with
 	}
-	return []reading.Reading{
+	return append(rs,
 		reading.New("gearshaft.axial_with_thrust", "Tooth push along with the thrust", with, unit.Newton).Lower().
 			How("axial tooth force on the wheel; positive adds to the propeller's thrust, negative takes from it").
 			Source("statics; hand of the helix and turn of the crank"),
@@ -22,11 +22,10 @@ func (r *Result) forceReadings() []reading.Reading {
 			How("power over speed, full throttle standing").Source("definition"),
 		reading.New("gearshaft.torque_swing", "Torque on the pinion shaft, swing", r.Swing, unit.NewtonMetre).Lower().
 			How("greatest departure from the mean in the mesh, each harmonic with its phase, standing; or what the Application factor adds where the pulsation is not known").Source("the gear's own pulsation"),
-	}
+	)
 }
 
-func (r *Result) shaftReadings() []reading.Reading {
-	rs := make([]reading.Reading, 0, 8)
+func (r *Result) shaftReadings(rs []reading.Reading) []reading.Reading {
 	for _, x := range [...]struct {
 		s          *Shaft
 		key, label string
@@ -46,22 +45,21 @@ func (r *Result) shaftReadings() []reading.Reading {
 	return rs
 }
 
-func (r *Result) bendReadings() []reading.Reading {
+func (r *Result) bendReadings(rs []reading.Reading) []reading.Reading {
 	b := &r.Bend
 	slope := func(why, key, label string, x float64) reading.Reading {
 		return reading.Unless(why, key, label, x, unit.Milliradian).Lower().Source(beamSource)
 	}
-	return []reading.Reading{
+	return append(rs,
 		slope(r.pinionWhy(), "gearshaft.mesh_slope", "Slope between the gears", b.MeshSlope).How("of one shaft to the other at the teeth, in the worst plane, in a turn"),
 		reading.Unless(r.pinionWhy(), "gearshaft.separation", "Gears pushed apart", b.Separation, unit.Micrometre).
 			How("deflections along the line of centres, in a turn").Source(beamSource).Lower(),
 		slope("", "gearshaft.bearing_slope_wheel", "Bearing slope, propeller shaft", max(b.Bearings[wheelProp], b.Bearings[wheelEngine])).How("at the bearing that tilts more, in a turn"),
 		slope(r.pinionWhy(), "gearshaft.bearing_slope_pinion", "Bearing slope, pinion shaft", max(b.Bearings[pinionProp], b.Bearings[pinionEngine])).How("at the bearing that tilts more"),
-	}
+	)
 }
 
-func (r *Result) seatReadings() []reading.Reading {
-	rs := make([]reading.Reading, 0, 12)
+func (r *Result) seatReadings(rs []reading.Reading) []reading.Reading {
 	for _, x := range r.seats() {
 		why := x.s.Why
 		if why == "" {

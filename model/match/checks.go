@@ -22,11 +22,11 @@ const (
 
 // Checks holds the three points against the engine's range. marginAsked is the
 // share of a limit below which a check is thin.
-func (r Report) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.fast(marginAsked), r.level(marginAsked)}
+func (r Report) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	return append(cs, r.static(), r.light(), r.onePoint(), r.trim(marginAsked), r.fast(marginAsked), r.level(marginAsked))
 }
 
-func (r Report) static() reading.Check {
+func (r *Report) static() reading.Check {
 	const label = "Engine reaches its power standing"
 	switch r.Static.Status {
 	case Matched, OverSpeed, PastCurve:
@@ -42,7 +42,7 @@ func (r Report) static() reading.Check {
 	return reading.Unrated(checkStatic, label, r.Static.Status.String())
 }
 
-func (r Report) light() reading.Check {
+func (r *Report) light() reading.Check {
 	const key, label = "match.static_light", "Propeller loads engine standing"
 	switch r.Static.Status {
 	case OverSpeed, PastCurve:
@@ -54,7 +54,7 @@ func (r Report) light() reading.Check {
 	return reading.Unrated(key, label, r.Static.Status.String())
 }
 
-func (r Report) onePoint() reading.Check {
+func (r *Report) onePoint() reading.Check {
 	const key, label = "match.one_point", "Engine comes up to its power"
 	if !r.Static.Status.Settled() {
 		return reading.Unrated(key, label, r.Static.Status.String())
@@ -66,7 +66,7 @@ func (r Report) onePoint() reading.Check {
 	return c
 }
 
-func (r Report) trim(marginAsked float64) reading.Check {
+func (r *Report) trim(marginAsked float64) reading.Check {
 	const key, label = "match.trim", "Engine speed allowed at trim"
 	switch r.Trim.Status {
 	case OverSpeed, PastCurve, Windmilling, Lugging, Forbidden:
@@ -79,7 +79,7 @@ func (r Report) trim(marginAsked float64) reading.Check {
 }
 
 // fast warns only: the pilot can throttle back.
-func (r Report) fast(marginAsked float64) reading.Check {
+func (r *Report) fast(marginAsked float64) reading.Check {
 	const key, label = "match.fast", "Engine speed at wing's top speed"
 	switch {
 	case r.Fast.Status.Throttled():
@@ -91,7 +91,7 @@ func (r Report) fast(marginAsked float64) reading.Check {
 		Source("Highest allowed speed, as set").Advice("throttle back at speed; or " + loadUp)
 }
 
-func (r Report) level(marginAsked float64) reading.Check {
+func (r *Report) level(marginAsked float64) reading.Check {
 	const key, label = "match.level", "Level flight below full throttle"
 	switch r.Level.Status {
 	case Matched:

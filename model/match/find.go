@@ -19,13 +19,14 @@ type Ask struct {
 func Find(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, ask Ask) Report {
 	m := machine{e, d, p, flow, fine}
 	m.flow.Airspeed = 0
-	static := m.fullThrottle(propeller.Point{})
+	s := m.survey()
+	static := s.fullThrottle(propeller.Point{})
 	m.flow.Airspeed = ask.Trim
-	trim := m.fullThrottle(static.Propeller)
+	trim := s.fullThrottle(static.Propeller)
 	r := NewReport(e, static, trim, m.level(ask.Level, trim))
 	if ask.Fast > 0 {
 		m.flow.Airspeed, m.tolerance = ask.Fast, rough
-		r.Fast = m.fullThrottle(trim.Propeller)
+		r.Fast = s.fullThrottle(trim.Propeller)
 	}
 	if ask.LightLevel > 0 && r.Level.holds() {
 		m.flow.Airspeed, m.tolerance = ask.LightTrim, fair

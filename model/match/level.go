@@ -36,7 +36,8 @@ func (m *machine) level(thrust float64, full Point) Point {
 func (m *machine) impossible(full Point) Point {
 	pt := full
 	if pt.Status == Unsolved {
-		pt = m.fullThrottle(propeller.Point{})
+		s := m.survey()
+		pt = s.fullThrottle(propeller.Point{})
 	}
 	if pt.Status.Settled() {
 		pt.Status = Impossible

@@ -71,7 +71,8 @@ func air(airspeed float64) propeller.Flow {
 
 func fullAt(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow) Point {
 	m := machine{e, d, p, flow, fine}
-	return m.fullThrottle(propeller.Point{})
+	s := m.survey()
+	return s.fullThrottle(propeller.Point{})
 }
 
 func levelAt(e Engine, d Drive, p *propeller.Propeller, flow propeller.Flow, thrust float64) Point {
@@ -147,12 +148,12 @@ func TestLuggingIsSaidInWords(t *testing.T) {
 	if pt.Status != Lugging {
 		t.Fatal(pt.Status)
 	}
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Key == checkStatic && (c.Verdict != reading.Fails || !strings.Contains(c.Text(), "load too heavy") || !strings.Contains(c.Cure, "pitch")) {
 			t.Errorf("%+v", c)
 		}
 	}
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		if x.Known() {
 			t.Errorf("%s has the value %s", x.Key, x.Text())
 		}
@@ -220,7 +221,7 @@ func TestLevelBelowTheEnginesRange(t *testing.T) {
 	e.lowest = unit.RPM.SI(6000)
 	if pt := levelAt(e, belt(3.2), blade(t), air(8), 60); pt.Status != BelowRange || pt.EnginePower <= 0 {
 		t.Errorf("%v", pt.Status)
-	} else if x, ok := reading.Find(NewReport(e, pt, pt, pt).Readings(), "match.level_throttle"); !ok || x.Known() {
+	} else if x, ok := reading.Find(NewReport(e, pt, pt, pt).Readings(nil), "match.level_throttle"); !ok || x.Known() {
 		t.Errorf("throttle below the range is %s", x.Text())
 	}
 }
@@ -233,12 +234,12 @@ func TestNothingToMatch(t *testing.T) {
 	if pt := levelAt(engine(14, smooth), belt(3), p, air(11), 0); pt.Status != Unsolved {
 		t.Error(pt.Status)
 	}
-	for _, x := range (Report{}).Readings() {
+	for _, x := range (Report{}).Readings(nil) {
 		if x.Known() {
 			t.Errorf("%s has a value without an engine", x.Key)
 		}
 	}
-	(Report{}).Checks(0.1)
+	(Report{}).Checks(nil, 0.1)
 }
 
 func TestVerdicts(t *testing.T) {
@@ -255,7 +256,7 @@ func TestVerdicts(t *testing.T) {
 		e, d := engine(14, smooth), belt(tc.ratio)
 		r := NewReport(e, fullAt(e, d, p, air(0)), fullAt(e, d, p, air(11)), levelAt(e, d, p, air(11), 170))
 		got := map[string]reading.Check{}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			got[c.Key] = c
 		}
 		for key, want := range tc.want {
@@ -309,8 +310,8 @@ func TestAnyMachineHasAnAnswerInNumbers(t *testing.T) {
 		if math.Abs(r.Trim.CrankSpeed-full.CrankSpeed) > 1e-4*full.CrankSpeed || math.Abs(r.Level.CrankSpeed-level.CrankSpeed) > 1e-4*level.CrankSpeed {
 			t.Fatalf("together %v and %v, alone %v and %v", r.Trim, r.Level, full, level)
 		}
-		r.Readings()
-		r.Checks(0.1)
+		r.Readings(nil)
+		r.Checks(nil, 0.1)
 	})
 }
 
@@ -339,14 +340,14 @@ func TestSpeedAtTheWingsTopWarns(t *testing.T) {
 	fast := fullAt(e, d, p, air(14)).CrankSpeed
 	for limit, want := range map[float64]reading.Verdict{fast * 1.3: reading.Holds, fast * 1.05: reading.Thin, fast * 0.95: reading.Thin} {
 		r := Find(past{e, limit}, d, p, air(0), Ask{11, 170, 14, 10.7, 160})
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Key == "match.fast" && (c.Verdict != want || c.Past != (limit < fast)) {
 				t.Errorf("limit %.2f of the speed: %s (%s)", limit/fast, c.Verdict, c.Text())
 			}
 		}
 	}
 	r := Find(e, d, p, air(0), Ask{Trim: 11, Level: 170})
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Key == "match.fast" && c.Verdict != reading.NotRated {
 			t.Errorf("nothing was asked, yet %s", c.Text())
 		}
@@ -384,13 +385,13 @@ func thin(airspeed float64) propeller.Flow {
 
 func TestReadingsAreNamedOnceAndShort(t *testing.T) {
 	seen := map[string]bool{}
-	for _, r := range (Report{}).Readings() {
+	for _, r := range (Report{}).Readings(nil) {
 		if seen[r.Key] || len([]rune(r.Label)) > 34 || !strings.HasPrefix(r.Key, "match.") {
 			t.Errorf("%s %q", r.Key, r.Label)
 		}
 		seen[r.Key] = true
 	}
-	for _, c := range (Report{}).Checks(0.1) {
+	for _, c := range (Report{}).Checks(nil, 0.1) {
 		if len([]rune(c.Label)) > 34 {
 			t.Errorf("%s %q", c.Key, c.Label)
 		}
@@ -456,7 +457,7 @@ func TestHeldAtTheLowerOfTwoSpeeds(t *testing.T) {
 		}
 		near(t, tc.name, unit.RPM.From(r.Static.CrankSpeed), tc.held, 1e-9)
 		found := false
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Key == tc.key {
 				found = c.Past || c.Verdict == reading.Fails
 				if !strings.Contains(c.Cure, tc.cure) {
@@ -473,7 +474,8 @@ func TestHeldAtTheLowerOfTwoSpeeds(t *testing.T) {
 // What cures a lugging engine is not what cures one that the air drives.
 func TestLevelFlightIsCuredByItsCause(t *testing.T) {
 	for status, want := range map[Status]string{Lugging: "the engine lugs: lower", Windmilling: "the air drives the propeller: raise", Impossible: "more engine power"} {
-		c := Report{Level: Point{Status: status}}.level(0.1)
+		r := Report{Level: Point{Status: status}}
+		c := r.level(0.1)
 		if c.Verdict != reading.Fails || !strings.HasPrefix(c.Cure, want) {
 			t.Errorf("%v: %s %q", status, c.Verdict, c.Cure)
 		}

@@ -35,37 +35,37 @@ const (
 
 // Readings are the match's figures. Figures of a point that was not reached
 // are missing, with the reason.
-func (r Report) Readings() []reading.Reading {
+func (r Report) Readings(rs []reading.Reading) []reading.Reading {
 	static, trim, level, fast := &r.Static, &r.Trim, &r.Level, &r.Fast
-	return []reading.Reading{
+	return append(rs,
 		static.read("match.static_speed_share", "Standing speed, share of peak's", share(static.CrankSpeed, r.PeakSpeed), unit.Percent).
-			How("engine speed at full throttle standing over its speed of greatest power; " + balance).Source(energy),
+			How("engine speed at full throttle standing over its speed of greatest power; "+balance).Source(energy),
 		static.read("match.static_power_share", "Standing power, share of greatest", share(static.EnginePower, r.PeakPower), unit.Percent).Higher().
 			How("power to the drive at full throttle standing over its greatest").Source(energy),
 		static.read("match.static_throttle", "Throttle allowed standing", static.Throttle, unit.Percent).
 			How(allowed).Source(energy),
 		trim.read("match.trim_speed", "Engine speed at trim", trim.CrankSpeed, unit.RPM).
-			How("full throttle at trim speed; " + balance).Source(energy),
+			How("full throttle at trim speed; "+balance).Source(energy),
 		trim.read("match.trim_power", "Power to the drive at trim", trim.EnginePower, unit.Kilowatt).Higher().
 			How("at the drive face, after what the cooling takes; full throttle at trim speed").Source(energy),
 		trim.read("match.trim_throttle", "Throttle allowed at trim", trim.Throttle, unit.Percent).
 			How(allowed).Source(energy),
 		fast.read("match.fast_speed", "Engine speed at wing's top speed", fast.CrankSpeed, unit.RPM).
-			How("full throttle at the top speed of the wing in level flight; " + balance).Source(energy),
+			How("full throttle at the top speed of the wing in level flight; "+balance).Source(energy),
 		level.read("match.level_speed", "Engine speed in level flight", level.CrankSpeed, unit.RPM).
 			How(thrustAt).Source(energy),
 		level.read("match.level_propeller_speed", "Propeller speed in level flight", level.PropellerSpeed, unit.RPM).Lower().
 			How(thrustAt).Source(energy),
 		level.read("match.level_power", "Power to the drive, level flight", level.EnginePower, unit.Kilowatt).Lower().
-			How("at the drive face, after what the cooling takes; " + thrustAt).Source(energy),
+			How("at the drive face, after what the cooling takes; "+thrustAt).Source(energy),
 		r.throttle(),
 		r.reserve(),
-	}
+	)
 }
 
 // throttle has no value below the usable speeds, where no full-throttle power
 // is known.
-func (r Report) throttle() reading.Reading {
+func (r *Report) throttle() reading.Reading {
 	const key, label = "match.level_throttle", "Power used in level flight"
 	if r.Level.Status == BelowRange {
 		return reading.Missing(key, label, unit.Percent, BelowRange.String())
@@ -75,7 +75,7 @@ func (r Report) throttle() reading.Reading {
 }
 
 // reserve is the thrust left to climb with.
-func (r Report) reserve() reading.Reading {
+func (r *Report) reserve() reading.Reading {
 	const key, label = "match.thrust_reserve", "Thrust to spare at trim speed"
 	if !r.Trim.Status.Settled() {
 		return reading.Missing(key, label, unit.Newton, r.Trim.Status.String())

@@ -48,12 +48,15 @@ type survey struct {
 	crank           [points]float64
 	out             [points]float64 // propeller speed
 	power           [points]float64 // arriving
+	usable          bool            // there is such a range
 }
 
-func (s *survey) prepare() bool {
+// survey looks along the range. What it finds holds at every airspeed.
+func (m *machine) survey() survey {
+	s := survey{machine: m}
 	s.lowest, s.highest = s.span()
 	if !(s.lowest > 0 && s.highest > s.lowest && s.drive.Ratio() > 0) {
-		return false
+		return s
 	}
 	for i := range points {
 		// The last speed must be the highest itself: beyond it there is no power.
@@ -61,7 +64,8 @@ func (s *survey) prepare() bool {
 		tr := s.full(s.crank[i])
 		s.out[i], s.power[i] = tr.SpeedOut, tr.PowerOut
 	}
-	return s.out[points-1] > 0
+	s.usable = s.out[points-1] > 0
+	return s
 }
 
 // peakOut is the propeller's speed at the engine's greatest power.

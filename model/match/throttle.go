@@ -21,28 +21,28 @@ func FullThrottleNear(e Engine, d Drive, p *propeller.Propeller, flow propeller.
 	start := near.Propeller
 	// Power follows the density of the air.
 	start.Power *= flow.Density / start.Flow.Density
-	return m.fullThrottle(start)
+	s := m.survey()
+	return s.fullThrottle(start)
 }
 
 // fullThrottle finds the steady point at full throttle. Of several stable points
 // it takes the fastest and says so in Deficit. It starts from the propeller at a point that is not far off, or
 // from the engine's speed of greatest power when near is the zero Point.
-func (m *machine) fullThrottle(near propeller.Point) Point {
-	s := survey{machine: m}
-	if !s.prepare() {
-		return Point{Status: m.spanless(), Airspeed: m.flow.Airspeed}
+func (s *survey) fullThrottle(near propeller.Point) Point {
+	if !s.usable {
+		return Point{Status: s.spanless(), Airspeed: s.flow.Airspeed}
 	}
 	start := near
 	if near.Power <= 0 {
-		start = m.at(s.peakOut())
+		start = s.at(s.peakOut())
 	}
 	var l load
 	l.learn(start)
 	low, high := s.lowest, s.highest
 	for i := range mostEvaluations {
 		where := s.fastest(&l)
-		tr := m.full(where.crankSpeed)
-		pp := m.at(tr.SpeedOut)
+		tr := s.full(where.crankSpeed)
+		pp := s.at(tr.SpeedOut)
 		short := pp.Power - tr.PowerOut
 		if i == 0 && near.Power > 0 {
 			l = load{} // the start was at another airspeed
@@ -52,12 +52,12 @@ func (m *machine) fullThrottle(near propeller.Point) Point {
 		case where.end == beyond && short < 0:
 			return s.throttledBack(tr, pp)
 		case where.end == below && short > 0:
-			return Point{Status: Lugging, Airspeed: m.flow.Airspeed}
-		case where.end == inside && math.Abs(short) <= m.tolerance*tr.PowerOut:
-			if m.tolerance > fine {
+			return Point{Status: Lugging, Airspeed: s.flow.Airspeed}
+		case where.end == inside && math.Abs(short) <= s.tolerance*tr.PowerOut:
+			if s.tolerance > fine {
 				tr, pp = s.polish(&l, tr, pp)
 			}
-			pt := m.point(Matched, tr, pp)
+			pt := s.point(Matched, tr, pp)
 			pt.Deficit = s.deficit(&l, tr.SpeedIn)
 			return pt
 		case short > 0:

@@ -19,7 +19,7 @@ func TestDefaults(t *testing.T) {
 }
 
 func TestAZeroResultListsTheKeys(t *testing.T) {
-	rs := Result{}.Readings()
+	rs := Result{}.Readings(nil)
 	for _, key := range []string{"noise.level_at_150m", "noise.tones", "noise.vortex", "noise.engine", "noise.plain_level", "noise.level_at_distance",
 		"noise.blade_passing", "noise.loudest_tone", "noise.level_at_ear", "noise.level_protected", "noise.daily_exposure", "noise.permitted_time"} {
 		if r, ok := reading.Find(rs, key); !ok || r.Method == "" || r.Origin == "" || len([]rune(r.Label)) > 34 {
@@ -29,7 +29,7 @@ func TestAZeroResultListsTheKeys(t *testing.T) {
 	if len(rs) != 12 {
 		t.Errorf("%d readings", len(rs))
 	}
-	if len(Result{}.Checks(0.1)) != 3 {
+	if len(Result{}.Checks(nil, 0.1)) != 3 {
 		t.Error("a check is missing")
 	}
 }
@@ -46,11 +46,11 @@ func TestEngineAddsInEnergy(t *testing.T) {
 		r    Result
 		says string
 	}{{alone, "propeller only"}, {both, "propeller and engine"}} {
-		if r, _ := reading.Find(tc.r.Readings(), "noise.level_at_150m"); !strings.Contains(r.Method, tc.says) {
+		if r, _ := reading.Find(tc.r.Readings(nil), "noise.level_at_150m"); !strings.Contains(r.Method, tc.says) {
 			t.Errorf("%q does not say %q", r.Method, tc.says)
 		}
 	}
-	if r, _ := reading.Find(alone.Readings(), "noise.engine"); r.Known() || r.Why != noEngine {
+	if r, _ := reading.Find(alone.Readings(nil), "noise.engine"); r.Known() || r.Why != noEngine {
 		t.Errorf("%+v", r)
 	}
 }
@@ -112,7 +112,7 @@ func TestVerdicts(t *testing.T) {
 	} {
 		in := worked(t)
 		tc.set(&in)
-		if c := anyspec.Check(t, Hear(&in).Checks(0.1), tc.key); c.Verdict != tc.want {
+		if c := anyspec.Check(t, Hear(&in).Checks(nil, 0.1), tc.key); c.Verdict != tc.want {
 			t.Errorf("%s: %s, %s", tc.name, c.Verdict, c.Text())
 		}
 	}

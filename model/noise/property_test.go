@@ -43,7 +43,7 @@ func TestAnyMachineIsHeardInFiniteFigures(t *testing.T) {
 		if r.Permitted < 0 || r.Permitted > day {
 			t.Fatalf("%g s permitted", r.Permitted)
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Verdict == reading.Fails {
 				t.Fatalf("%s fails", c.Key)
 			}

@@ -126,7 +126,7 @@ func TestWhatIsSaidOfOddBlades(t *testing.T) {
 		pt := p.At(standard(0, tc.turns))
 		r := p.Report(pt, p.At(standard(11, tc.turns)))
 		found := false
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			found = found || c.Key == tc.key
 			if c.Key == tc.key && (string(c.Verdict) != tc.verdict || c.Text() != tc.text || c.Cure != tc.cure) {
 				t.Errorf("%s: %s %q %q", tc.name, c.Verdict, c.Text(), c.Cure)

@@ -17,8 +17,8 @@ const (
 
 // Checks holds the propeller against its limits. marginAsked is the share of a
 // limit below which a check is thin.
-func (r Report) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model()}
+func (r Report) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs, r.tipMach(marginAsked), r.stallMargin(), r.reynolds(), r.figureOfMerit(), r.model())
 	if r.Single {
 		cs = append(cs, reading.Unrated("propeller.single_blade", "Thrust of a single blade", Single).Source("mechanics"))
 	}
@@ -31,7 +31,7 @@ func (r Report) Checks(marginAsked float64) []reading.Check {
 }
 
 // tipMach is a matter of noise up to greatestMach and of the model beyond.
-func (r Report) tipMach(marginAsked float64) reading.Check {
+func (r *Report) tipMach(marginAsked float64) reading.Check {
 	const key = "propeller.tip_mach"
 	mach, label := r.Static.TipMach, "Tip Mach number, standing"
 	if r.Trim.TipMach > mach {
@@ -49,7 +49,7 @@ func (r Report) tipMach(marginAsked float64) reading.Check {
 		Source("Tip Mach number allowed, for noise; " + practice).Advice(slower)
 }
 
-func (r Report) stallMargin() reading.Check {
+func (r *Report) stallMargin() reading.Check {
 	const key, label = "propeller.stall_margin", "Stall margin"
 	if r.Static.Status != Valid {
 		return reading.Unrated(key, label, r.lacking())
@@ -64,7 +64,7 @@ func (r Report) stallMargin() reading.Check {
 
 // reynolds holds the working blade against the least Reynolds number that the
 // section's figures were given or compared at.
-func (r Report) reynolds() reading.Check {
+func (r *Report) reynolds() reading.Check {
 	const key, label = "propeller.reynolds", "Reynolds number of the blade"
 	if r.Static.Status != Valid {
 		return reading.Unrated(key, label, r.lacking())
@@ -74,7 +74,7 @@ func (r Report) reynolds() reading.Check {
 		Advice("sections this small lose lift and gain drag in ways not known here: raise the chords, with fewer Blades, or give a polar at this Reynolds number")
 }
 
-func (r Report) figureOfMerit() reading.Check {
+func (r *Report) figureOfMerit() reading.Check {
 	const key, label = "propeller.figure_of_merit", "Below the model's own ceiling"
 	if r.Static.Status != Valid {
 		return reading.Unrated(key, label, r.lacking())
@@ -85,7 +85,7 @@ func (r Report) figureOfMerit() reading.Check {
 }
 
 // model is the sanity of the computation itself.
-func (r Report) model() reading.Check {
+func (r *Report) model() reading.Check {
 	const key, label = "propeller.model", "Inside the propeller model"
 	if r.Static.Status == Standing {
 		return reading.Unrated(key, label, r.lacking())

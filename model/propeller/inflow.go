@@ -61,10 +61,11 @@ func (q *balance) lifting(none float64, s *settled) bool {
 	if s.start > stalled && q.solve(bracket{low: stalled, lowUnsure: true, high: none, rising: true}, s) {
 		return true
 	}
-	if q.look(stalled).residual <= 0 {
+	edge := q.look(stalled).residual
+	if edge <= 0 {
 		return q.solve(bracket{low: stalled, high: none, rising: true}, s)
 	}
-	return q.search(free, stalled, s)
+	return q.search(free, stalled, edge, s)
 }
 
 // windmilling solves a blade that the air drives. When even its angle of no
@@ -73,7 +74,7 @@ func (q *balance) lifting(none float64, s *settled) bool {
 func (q *balance) windmilling(none float64, s *settled) bool {
 	free := q.free
 	if none < 0 && q.advance > 0 {
-		s.unbalanced = !q.search(0, free, s)
+		s.unbalanced = !q.search(0, free, q.look(free).residual, s)
 		if s.unbalanced {
 			s.element = q.look(free)
 		}
@@ -82,20 +83,20 @@ func (q *balance) windmilling(none float64, s *settled) bool {
 	if free <= q.angle-q.polar.lowerStall {
 		return q.solve(bracket{low: none, high: free, rising: true}, s)
 	}
-	return q.search(none, free, s)
+	return q.search(none, free, q.look(free).residual, s)
 }
 
-// search walks down from high, where the residual is positive, to low and
+// search walks down from high, where the residual is last, above 0, to low and
 // solves where it first changes sign; it reports false when it never does. A
 // solution for nearly the same polar saves the walk.
-func (q *balance) search(low, high float64, s *settled) bool {
+func (q *balance) search(low, high, last float64, s *settled) bool {
 	if near := (bracket{low: s.start - warmWidth, high: s.start + warmWidth}); q.warm && near.low > low && near.high < high &&
 		q.look(near.low).residual <= 0 && q.look(near.high).residual > 0 {
 		return q.solve(near, s)
 	}
 	step := (high - low) / searchSteps
 	s.slope = 0
-	before, last := math.Inf(1), q.look(high).residual
+	before := math.Inf(1)
 	for i := range searchSteps {
 		phi := low + float64(searchSteps-1-i)*step
 		now := q.look(phi).residual

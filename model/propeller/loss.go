@@ -14,7 +14,10 @@ func lossFactor(tip, hub, sin float64) float64 {
 	if hub >= 0 {
 		f *= prandtl(hub, sin)
 	}
-	return max(f, leastLoss)
+	if f < leastLoss {
+		return leastLoss
+	}
+	return f
 }
 
 func prandtl(gap, sin float64) float64 {
@@ -22,8 +25,11 @@ func prandtl(gap, sin float64) float64 {
 	if gap >= 16*sin {
 		return 1
 	}
-	return 2 / math.Pi * arccos(math.Exp(-gap/sin))
+	return gripped(gap / sin)
 }
+
+// gripped is Prandtl's factor for his exponent f.
+func gripped(f float64) float64 { return 2 / math.Pi * arccos(math.Exp(-f)) }
 
 // arccos is the angle for 0 ≤ x ≤ 1, to 2e-8 rad. Source: Abramowitz & Stegun,
 // Handbook of Mathematical Functions, 4.4.46.

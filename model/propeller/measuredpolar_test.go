@@ -132,13 +132,13 @@ func TestMeasuredPolarThatEndsTooEarly(t *testing.T) {
 			}
 		})
 		pt := p.At(standard(0, 2550))
-		if c := anyspec.Check(t, p.Report(pt, pt).Checks(0.1), "propeller.polar"); c.Verdict != want {
+		if c := anyspec.Check(t, p.Report(pt, pt).Checks(nil, 0.1), "propeller.polar"); c.Verdict != want {
 			t.Errorf("short %v: %s", short, c.Verdict)
 		}
 	}
 	plain := made(t, nothing)
 	pt := plain.At(standard(0, 2550))
-	for _, c := range plain.Report(pt, pt).Checks(0.1) {
+	for _, c := range plain.Report(pt, pt).Checks(nil, 0.1) {
 		if c.Key == "propeller.polar" {
 			t.Error("a generic section has no polar to check")
 		}

@@ -39,7 +39,7 @@ func TestDefaultIsInsideItsRangesAndHolds(t *testing.T) {
 	if pt.Power < 12.5e3 || pt.Power > 13.5e3 {
 		t.Errorf("takes %.0f W standing, not about 13 kW", pt.Power)
 	}
-	for _, c := range p.Report(pt, p.At(standard(11, 2600))).Checks(0.05) {
+	for _, c := range p.Report(pt, p.At(standard(11, 2600))).Checks(nil, 0.05) {
 		if c.Verdict != reading.Holds {
 			t.Errorf("%s %s: %s", c.Key, c.Verdict, c.Text())
 		}
@@ -161,19 +161,19 @@ func TestCloneSharesNothing(t *testing.T) {
 }
 
 func TestEmptyReportSaysWhy(t *testing.T) {
-	for _, r := range (Report{}).Readings()[:10] {
+	for _, r := range (Report{}).Readings(nil)[:10] {
 		if r.Known() {
 			t.Errorf("%s has a value without a propeller", r.Key)
 		}
 	}
-	(Report{}).Checks(0.1)
+	(Report{}).Checks(nil, 0.1)
 }
 
 func TestTipMachVerdicts(t *testing.T) {
 	p := made(t, nothing)
 	for turns, want := range map[float64]reading.Verdict{2500: reading.Holds, 3000: reading.Thin, 3600: reading.Thin, 4800: reading.Fails} {
 		pt := p.At(standard(0, turns))
-		if c := p.Report(pt, pt).Checks(0.05)[0]; c.Verdict != want {
+		if c := p.Report(pt, pt).Checks(nil, 0.05)[0]; c.Verdict != want {
 			t.Errorf("%g rpm: %s, want %s (%s)", turns, c.Verdict, want, c.Text())
 		}
 	}
@@ -183,12 +183,12 @@ func TestReportIsFinite(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := drawnPropeller(t)
 		r := p.Report(p.At(drawnFlow(t)), p.At(drawnFlow(t)))
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			if strings.Contains(x.Why, "no finite") {
 				t.Fatalf("%s: %s", x.Key, x.Why)
 			}
 		}
-		r.Checks(0.1)
+		r.Checks(nil, 0.1)
 	})
 }
 
@@ -201,13 +201,13 @@ func TestAtDoesNotAllocate(t *testing.T) {
 
 func TestReadingsAreNamedOnceAndShort(t *testing.T) {
 	seen := map[string]bool{}
-	for _, r := range (Report{}).Readings() {
+	for _, r := range (Report{}).Readings(nil) {
 		if seen[r.Key] || len([]rune(r.Label)) > 34 || !strings.HasPrefix(r.Key, "propeller.") {
 			t.Errorf("%s %q", r.Key, r.Label)
 		}
 		seen[r.Key] = true
 	}
-	for _, c := range (Report{}).Checks(0.1) {
+	for _, c := range (Report{}).Checks(nil, 0.1) {
 		if len([]rune(c.Label)) > 34 {
 			t.Errorf("%s %q", c.Key, c.Label)
 		}

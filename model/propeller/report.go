@@ -33,7 +33,7 @@ type Report struct {
 }
 
 // lacking says why the static figures are missing.
-func (r Report) lacking() string {
+func (r *Report) lacking() string {
 	if r.Static.Status == Standing && r.NoStatic != "" {
 		return r.NoStatic
 	}
@@ -83,18 +83,18 @@ const (
 
 // Readings are the propeller's figures. Figures of a point outside the model
 // are missing, with the reason.
-func (r Report) Readings() []reading.Reading {
+func (r Report) Readings(rs []reading.Reading) []reading.Reading {
 	static, trim := worked{r.Static, r.NoStatic}, worked{r.Trim, r.NoTrim}
-	rs := []reading.Reading{
+	rs = append(rs,
 		static.read("propeller.static_thrust", "Standing thrust, installed", r.StaticInstalled, unit.Newton).Higher().
 			How("full throttle, standing still; isolated thrust less Thrust lost to body and cage").Source(bladeElement),
 		static.read("propeller.static_thrust_isolated", "Standing thrust, isolated", static.Thrust, unit.Newton).Higher().
 			How("full throttle, standing still, without body and cage").Source(bladeElement),
 		static.read("propeller.static_thrust_low", "Standing thrust, low", r.ThrustLow, unit.Newton).Higher().
-			How("installed thrust over the most that this model gave too much of on measured propellers, at equal power, or that of figure of merit 0.60 where that is less; " + compass).
-			Source(measurements + "; from memory: real propellers reach figures of merit of 0.60 to 0.70"),
+			How("installed thrust over the most that this model gave too much of on measured propellers, at equal power, or that of figure of merit 0.60 where that is less; "+compass).
+			Source(measurements+"; from memory: real propellers reach figures of merit of 0.60 to 0.70"),
 		static.read("propeller.static_thrust_high", "Standing thrust, high", r.ThrustHigh, unit.Newton).Higher().
-			How("installed thrust over the most that this model gave too little of on measured propellers, at equal power; " + compass).Source(measurements),
+			How("installed thrust over the most that this model gave too little of on measured propellers, at equal power; "+compass).Source(measurements),
 		static.read("propeller.absorbed_power", "Power absorbed standing", static.Power, unit.Kilowatt).
 			How("torque times speed of rotation").Source(bladeElement),
 		static.read("propeller.static_torque", "Shaft torque standing", static.Torque, unit.NewtonMetre).Lower().
@@ -113,19 +113,19 @@ func (r Report) Readings() []reading.Reading {
 			How("full throttle at trim speed; isolated thrust less Thrust lost to body and cage").Source(bladeElement),
 		trim.read("propeller.efficiency_at_trim", "Efficiency at trim speed", trim.Efficiency, unit.Percent).Higher().
 			How("isolated thrust times airspeed over absorbed power, full throttle").Source(bladeElement),
-	}
-	return append(rs, r.bodyReadings()...)
+	)
+	return r.bodyReadings(rs)
 }
 
 // balanced says what of the body is assumed with a single blade.
-func (r Report) balanced() string {
+func (r *Report) balanced() string {
 	if !r.Single {
 		return ""
 	}
 	return "; with a counterweight at a fifth of the radius, an estimate, as heavy as balances the blade"
 }
 
-func (r Report) noBand() string {
+func (r *Report) noBand() string {
 	switch {
 	case r.Static.Status != Valid:
 		return r.lacking()
@@ -135,22 +135,22 @@ func (r Report) noBand() string {
 	return ""
 }
 
-func (r Report) bodyReadings() []reading.Reading {
-	return []reading.Reading{
+func (r *Report) bodyReadings(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.New("propeller.mass", "Propeller mass", r.Mass, unit.Kilogram).Lower().
-			How("as weighed, else volume times Mean density of the blade" + r.balanced()).Source("geometry"),
+			How("as weighed, else volume times Mean density of the blade"+r.balanced()).Source("geometry"),
 		reading.New("propeller.inertia", "Propeller inertia about the shaft", r.Inertia, unit.KilogramSquareMetre).Lower().
-			How("as measured, else section area times radius squared integrated along the blade" + r.balanced()).Source("geometry"),
+			How("as measured, else section area times radius squared integrated along the blade"+r.balanced()).Source("geometry"),
 		reading.Unless(r.noBand(), "propeller.thrust_band", "Thrust is worth plus or minus", r.ThrustBand, unit.Percent).Lower().
-			How("greater deviation of the standing thrust from its low and its high; at a given pitch and speed " +
-				"thrust was off by up to 41 % on a wide untwisted blade; " + compass).
+			How("greater deviation of the standing thrust from its low and its high; at a given pitch and speed "+
+				"thrust was off by up to 41 % on a wide untwisted blade; "+compass).
 			Source(measurements),
-	}
+	)
 }
 
 // tipMachReading follows from speed and size alone, so that it stands outside
 // the model too.
-func (r Report) tipMachReading() reading.Reading {
+func (r *Report) tipMachReading() reading.Reading {
 	const key, label = "propeller.tip_mach", "Tip Mach number"
 	if r.Static.Status == Standing {
 		return reading.Missing(key, label, unit.One, r.lacking())

@@ -121,10 +121,15 @@ func (p *polar) attached(alpha float64) (cl, cd float64) {
 // softPast is max(0, x) with a rounded corner, ln(1+exp(kx))/k; it is
 // negligible below −1.
 func softPast(x float64) float64 {
-	switch {
-	case x < -1:
+	if x < -1 {
 		return 0
-	case x > 0:
+	}
+	return softCorner(x)
+}
+
+// softCorner is softPast where it is not negligible.
+func softCorner(x float64) float64 {
+	if x > 0 {
 		return x + softPast(-x)
 	}
 	// ln(1+e) = 2 artanh z as a series; z ≤ 1/3.

@@ -33,10 +33,10 @@ func TestSingleBladeIsBalanced(t *testing.T) {
 		t.Errorf("%v, %.0f N of %.0f N", a.Status, a.Thrust, b.Thrust)
 	}
 	said := false
-	for _, c := range one.Report(a, a).Checks(0.1) {
+	for _, c := range one.Report(a, a).Checks(nil, 0.1) {
 		said = said || c.Key == "propeller.single_blade" && c.Verdict == reading.NotRated && strings.Contains(c.Why, "its thrust bends the shaft once a turn")
 	}
-	mass, _ := reading.Find(one.Report(a, a).Readings(), "propeller.mass")
+	mass, _ := reading.Find(one.Report(a, a).Readings(nil), "propeller.mass")
 	if !said || !strings.Contains(mass.Method, "counterweight") {
 		t.Errorf("said %v, %s", said, mass.Method)
 	}
@@ -51,14 +51,14 @@ func TestPastTheMachLimitNothingStands(t *testing.T) {
 		t.Fatalf("tip Mach %.3f %v, %.3f %v", slow.TipMach, slow.Status, fast.TipMach, fast.Status)
 	}
 	r := p.Report(fast, fast)
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		shown := x.Key == "propeller.tip_mach" || x.Key == "propeller.mass" || x.Key == "propeller.inertia"
 		if x.Known() != shown || !shown && !strings.Contains(x.Why, "Mach number 0.85") {
 			t.Errorf("%s: %s", x.Key, x.Text())
 		}
 	}
 	failing := 0
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Verdict == reading.Fails && strings.HasPrefix(c.Cure, "shocks on the tips") {
 			failing++
 		}
@@ -77,11 +77,11 @@ func TestPastTheMachLimitNothingStands(t *testing.T) {
 func TestTipMachNamesItsPoint(t *testing.T) {
 	p := made(t, nothing)
 	r := p.Report(p.At(standard(0, 2500)), p.At(standard(12, 2550)))
-	if c := r.Checks(0.1)[0]; c.Key != "propeller.tip_mach" || c.Label != "Tip Mach number, at trim speed" || c.Value != r.Trim.TipMach {
+	if c := r.Checks(nil, 0.1)[0]; c.Key != "propeller.tip_mach" || c.Label != "Tip Mach number, at trim speed" || c.Value != r.Trim.TipMach {
 		t.Errorf("%+v", c)
 	}
 	r.Trim = Point{}
-	if c := r.Checks(0.1)[0]; c.Label != "Tip Mach number, standing" || c.Value != r.Static.TipMach {
+	if c := r.Checks(nil, 0.1)[0]; c.Label != "Tip Mach number, standing" || c.Value != r.Static.TipMach {
 		t.Errorf("%+v", c)
 	}
 }

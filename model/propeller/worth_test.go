@@ -71,7 +71,7 @@ func TestBandReachesRealPropellers(t *testing.T) {
 		t.Errorf("figure of merit %g, low %g N of %g N", pt.FigureOfMerit, r.ThrustLow, r.StaticInstalled)
 	}
 	for _, key := range []string{"propeller.thrust_band", "propeller.static_thrust_low", "propeller.static_thrust_high"} {
-		if x, _ := reading.Find(r.Readings(), key); !strings.Contains(x.Method, "no flat-bottomed section") {
+		if x, _ := reading.Find(r.Readings(nil), key); !strings.Contains(x.Method, "no flat-bottomed section") {
 			t.Errorf("%s: %s", key, x.Method)
 		}
 	}

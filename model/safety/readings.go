@@ -14,23 +14,24 @@ const (
 )
 
 // Readings lists what was found.
-func (r Result) Readings() []reading.Reading {
-	return append(r.gaps(), r.energies()...)
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.gaps(rs)
+	return r.energies(rs)
 }
 
-func (r Result) gaps() []reading.Reading {
-	return []reading.Reading{
+func (r *Result) gaps(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.New("safety.tip_gap", "Tip to guard, hoop pushed", r.TipGap, unit.Millimetre).Higher().
-			How("gap at rest less " + unit.Millimetre.Text(r.HoopGive) + ", push against the hoop / its stiffness" + r.travel(r.Shift, "the tips move aside")).Source("geometry; stiffness estimated"),
+			How("gap at rest less "+unit.Millimetre.Text(r.HoopGive)+", push against the hoop / its stiffness"+r.travel(r.Shift, "the tips move aside")).Source("geometry; stiffness estimated"),
 		reading.New("safety.net_gap", "Blades to net, net pressed", r.PressedNet, unit.Millimetre).Higher().
-			How("net ahead of the blades less what it gives under a hand" + r.travel(r.Forward, "the tips come forward")).Source("geometry; give estimated"),
+			How("net ahead of the blades less what it gives under a hand"+r.travel(r.Forward, "the tips come forward")).Source("geometry; give estimated"),
 		reading.New("safety.reach", "Reach through the net", r.Reach, unit.Millimetre).
 			How("distance behind an opening of this size that fingers, hand or arm get to").Source(iso13857),
-	}
+	)
 }
 
 // travel says how far the propeller's way in its mounts is counted.
-func (r Result) travel(way param.Slot, text string) string {
+func (r *Result) travel(way param.Slot, text string) string {
 	if !way.Known {
 		return "; how far " + text + " in the mounts is not known and not counted"
 	}
@@ -41,23 +42,23 @@ func (r Result) travel(way param.Slot, text string) string {
 	return s + " alone"
 }
 
-func (r Result) energies() []reading.Reading {
-	return []reading.Reading{
+func (r *Result) energies(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		reading.OfSlot("safety.spin_energy", "Energy in the turning propeller", r.SpinEnergy, unit.Joule, standsStill).Lower().
 			How("½ × inertia of propeller and what turns with it × speed², full throttle standing").Source(mechanics),
 		reading.OfSlot("safety.tip_speed", "Speed of the blade tips", r.TipSpeed, unit.MetrePerSecond, standsStill).Lower().
 			How("speed of rotation × radius, full throttle standing").Source(mechanics),
 		reading.OfSlot("safety.chip_energy", "Energy of a piece off a blade", r.ChipEnergy, unit.Joule, standsStill).Lower().
-			How("½ × " + unit.Gram.Text(r.Spec.ChipMass) + " × speed² at 90 % of the radius, full throttle standing").Source(mechanics + "; mass estimated"),
+			How("½ × "+unit.Gram.Text(r.Spec.ChipMass)+" × speed² at 90 % of the radius, full throttle standing").Source(mechanics+"; mass estimated"),
 		reading.OfSlot("safety.surface", "Hottest surface measured", r.HottestKnown, unit.Celsius, notMeasured).Lower().
 			How("the hotter of exhaust and head surface, as entered").Source("as measured"),
-	}
+	)
 }
 
 // Checks lists the cautions. A gap within the share marginAsked of what is asked
 // is thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	return append(cs,
 		reading.AtLeast("safety.tip_gap", "Pushed hoop stays off the blades", r.TipGap, 0, 0, unit.Millimetre).Warn().
 			Source("geometry; push and stiffness are estimates").
 			Advice("measure Stiffness of the hoop; make the guard stiffer or Guard diameter larger, or the propeller Diameter smaller"),
@@ -68,10 +69,10 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.Unrated("safety.spin_energy", "Turning propeller",
 			"no energy is harmless: never start unless worn or tied down, nobody in the plane of the propeller or behind it, the kill switch in the throttle hand"),
 		r.surface(),
-	}
+	)
 }
 
-func (r Result) fingers(marginAsked float64) reading.Check {
+func (r *Result) fingers(marginAsked float64) reading.Check {
 	const key, label = "safety.fingers", "Fingers through the net"
 	if r.Spec.Opening > armPasses {
 		return reading.Unrated(key, label,
@@ -81,7 +82,7 @@ func (r Result) fingers(marginAsked float64) reading.Check {
 		Advice("choose a smaller Opening of the net, a stiffer net, or set Net ahead of the blades larger")
 }
 
-func (r Result) surface() reading.Check {
+func (r *Result) surface() reading.Check {
 	const key, label = "safety.surface", "Hot surfaces"
 	if !r.HottestKnown.Known {
 		return reading.Unrated(key, label, notMeasured)

@@ -42,7 +42,7 @@ func TestCautions(t *testing.T) {
 	} {
 		s := Default()
 		tc.change(&s)
-		c := anyspec.Check(t, Examine(s, Input{TipClearance: tc.gap}).Checks(0.1), tc.check)
+		c := anyspec.Check(t, Examine(s, Input{TipClearance: tc.gap}).Checks(nil, 0.1), tc.check)
 		if c.Verdict != tc.want {
 			t.Errorf("%s: %s %s, want %s", tc.name, c.Verdict, c.Text(), tc.want)
 		}
@@ -70,7 +70,7 @@ func TestTravelTakesFromTheGaps(t *testing.T) {
 		r    Result
 		want string
 	}{{still, "is not known and not counted"}, {moved, "swing while crossing a mode"}, {back, "sag alone"}} {
-		if x, _ := reading.Find(tc.r.Readings(), "safety.net_gap"); !strings.Contains(x.Method, tc.want) {
+		if x, _ := reading.Find(tc.r.Readings(nil), "safety.net_gap"); !strings.Contains(x.Method, tc.want) {
 			t.Errorf("%s", x.Method)
 		}
 	}
@@ -79,7 +79,7 @@ func TestTravelTakesFromTheGaps(t *testing.T) {
 func TestNothingTurnsWithoutAWorkingPoint(t *testing.T) {
 	r := Examine(Default(), Input{PropellerDiameter: 1.3, PropellerInertia: 0.06})
 	for _, key := range []string{"safety.spin_energy", "safety.tip_speed", "safety.chip_energy"} {
-		if got, _ := reading.Find(r.Readings(), key); got.Known() || got.Why != standsStill {
+		if got, _ := reading.Find(r.Readings(nil), key); got.Known() || got.Why != standsStill {
 			t.Errorf("%s is %s: %s", key, got.Text(), got.Why)
 		}
 	}
@@ -99,13 +99,13 @@ func TestEveryGuardIsFinite(t *testing.T) {
 		})
 		anyspec.Finite(t, "result", r)
 		seen := map[string]bool{}
-		for _, rd := range r.Readings() {
+		for _, rd := range r.Readings(nil) {
 			if seen[rd.Key] || len([]rune(rd.Label)) > 34 {
 				t.Errorf("%s: label %q", rd.Key, rd.Label)
 			}
 			seen[rd.Key] = true
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Verdict == reading.Fails {
 				t.Errorf("%s fails: a caution never says more than it knows", c.Key)
 			}

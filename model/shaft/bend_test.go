@@ -125,10 +125,10 @@ func TestSeatsThatHoldNothing(t *testing.T) {
 
 func TestCrankForcesUnknown(t *testing.T) {
 	f := CrankForces{Why: "not given"}
-	if f.Bearings() != nil || len(f.Readings()) != len(CrankForces{}.Readings()) {
+	if f.Bearings() != nil || len(f.Readings(nil)) != len(CrankForces{}.Readings(nil)) {
 		t.Error("forces that are not known are listed")
 	}
-	for _, r := range f.Readings() {
+	for _, r := range f.Readings(nil) {
 		if r.Known() {
 			t.Errorf("%+v", r)
 		}

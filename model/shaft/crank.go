@@ -34,19 +34,19 @@ func (p CrankPull) Crank(spacing float64) CrankForces {
 }
 
 // Readings are the forces for people.
-func (f CrankForces) Readings() []reading.Reading {
+func (f CrankForces) Readings(rs []reading.Reading) []reading.Reading {
 	const how, most = "pull behind the crank over the spacing of its main bearings, without the engine's own forces", "the same under the greatest pull"
 	force := func(key, label string, n float64, how string) reading.Reading {
 		r := reading.Unless(f.Why, key, label, n, unit.Newton).Lower().How(how).Source(statics)
 		r.Absent = f.Absent
 		return r
 	}
-	return []reading.Reading{
+	return append(rs,
 		force("crank.load_near", "Nearer main bearing of the crank", f.Near.Size(), how),
 		force("crank.load_far", "Farther main bearing of the crank", f.Far.Size(), how),
 		force("crank.load_near_greatest", "Nearer main bearing, greatest", f.NearGreatest, most),
 		force("crank.load_far_greatest", "Farther main bearing, greatest", f.FarGreatest, most),
-	}
+	)
 }
 
 // Bearings lists the two main bearings; their sizes are the engine's.

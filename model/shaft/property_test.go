@@ -35,12 +35,12 @@ func TestRandomSupportsStayFinite(t *testing.T) {
 	const notFinite = "the sum has no finite answer for these parameters"
 	rapid.Check(t, func(t *rapid.T) {
 		r := Support(drawSpec(t), drawLoads(t))
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			if math.IsNaN(x.Value) || math.IsInf(x.Value, 0) || x.Why == notFinite || x.Value < 0 {
 				t.Fatalf("%+v", x)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if math.IsNaN(c.Value) || math.IsInf(c.Value, 0) || c.Why == notFinite {
 				t.Fatalf("%+v", c)
 			}

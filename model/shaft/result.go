@@ -1,8 +1,6 @@
 package shaft
 
 import (
-	"slices"
-
 	"backspan/model/bearing"
 	"backspan/model/param"
 	"backspan/model/reading"
@@ -48,7 +46,7 @@ func (r *Result) Bearings() []bearing.Row {
 }
 
 // staticSafety is that of the worse bearing.
-func (r Result) staticSafety() param.Slot {
+func (r *Result) staticSafety() param.Slot {
 	return lower(r.PropSide.StaticSafety, r.EngineSide.StaticSafety)
 }
 
@@ -60,7 +58,7 @@ func lower(a, b param.Slot) param.Slot {
 	return a
 }
 
-func (r Result) speedParameter() float64 {
+func (r *Result) speedParameter() float64 {
 	return max(r.PropSide.SpeedParameter, r.EngineSide.SpeedParameter)
 }
 
@@ -76,17 +74,19 @@ const (
 )
 
 // Readings are the result's figures for people.
-func (r Result) Readings() []reading.Reading {
-	return slices.Concat(r.lifeReadings(), r.loadReadings(), r.axleReadings())
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.lifeReadings(rs)
+	rs = r.loadReadings(rs)
+	return r.axleReadings(rs)
 }
 
-func (r Result) lifeReadings() []reading.Reading {
+func (r *Result) lifeReadings(rs []reading.Reading) []reading.Reading {
 	life := func(key, label string, s param.Slot) reading.Reading {
 		return reading.OfSlot(key, label, s, unit.Hour, noLoad).Higher().Source(lifeSource)
 	}
 	const modified, basic = "a1 aISO (C/P)³ over speed, at this duty throughout", "(C/P)³ million revolutions over speed"
 	p, e := &r.PropSide, &r.EngineSide
-	return []reading.Reading{
+	return append(rs,
 		life("bearing.life_prop_side", "Bearing life, propeller side", p.Life).How(modified),
 		life("bearing.life_engine_side", "Bearing life, engine side", e.Life).How(modified),
 		life("bearing.basic_life_prop_side", "Basic life, propeller side", p.BasicLife).How(basic),
@@ -101,17 +101,17 @@ func (r Result) lifeReadings() []reading.Reading {
 			How("static rating over the greatest static load, running or standing").Source(staticSource),
 		reading.New("bearing.speed_parameter", "Mean diameter times speed", r.speedParameter(), unit.MillimetrePerMinute).Lower().
 			How("of the larger bearing").Source("geometry"),
-	}
+	)
 }
 
-func (r Result) loadReadings() []reading.Reading {
+func (r *Result) loadReadings(rs []reading.Reading) []reading.Reading {
 	load := func(key, label string, n float64) reading.Reading {
 		return reading.New(key, label, n, unit.Newton).Lower().Source(statics)
 	}
 	const running, turning, standing = "drive and weight as vectors, plus imbalance", "straight flight plus the mean gyroscopic couple over the spacing", "drive and weight as vectors, engine stopped"
 	const equivalent = "X Fr + Y Fa, cubic mean over turns (of two blades, over a revolution of theirs) and straight flight, times the application factor"
 	p, e := &r.PropSide, &r.EngineSide
-	return []reading.Reading{
+	return append(rs,
 		load("bearing.load_prop_side", "Bearing load, propeller side", p.Running).How(running),
 		load("bearing.load_engine_side", "Bearing load, engine side", e.Running).How(running),
 		load("bearing.load_turning_prop_side", "Load in a turn, propeller side", p.Turning).How(turning),
@@ -121,10 +121,10 @@ func (r Result) loadReadings() []reading.Reading {
 		load("bearing.equivalent_load_prop_side", "Equivalent load, propeller side", p.Equivalent).How(equivalent).Source(lifeSource),
 		load("bearing.equivalent_load_engine_side", "Equivalent load, engine side", e.Equivalent).How(equivalent).Source(lifeSource),
 		load("bearing.axial_load", "Axial load on the locating bearing", max(p.Axial, e.Axial)).How("thrust of the propeller"),
-	}
+	)
 }
 
-func (r Result) axleReadings() []reading.Reading {
+func (r *Result) axleReadings(rs []reading.Reading) []reading.Reading {
 	moment := func(key, label string, m float64) reading.Reading {
 		return reading.New(key, label, m, unit.NewtonMetre).Lower().How("steady and alternating parts together, running or standing").Source(statics)
 	}
@@ -132,7 +132,7 @@ func (r Result) axleReadings() []reading.Reading {
 	if !r.Walled {
 		why = noWall
 	}
-	return []reading.Reading{
+	return append(rs,
 		moment("shaft.bending_moment", "Bending moment, largest", r.LargestBending),
 		moment("shaft.bending_moment_prop_side", "Bending at propeller-side bearing", r.Bending[0]),
 		moment("shaft.bending_moment_engine_side", "Bending at engine-side bearing", r.Bending[1]),
@@ -143,5 +143,5 @@ func (r Result) axleReadings() []reading.Reading {
 			How("least over the sections, distortion energy with the criterion chosen").Source(shaftSource),
 		reading.OfSlot("shaft.yield_safety", "Axle safety against yield", r.YieldSafety, unit.One, why).Higher().
 			How("least over the sections, peak with the notch factors").Source(shaftSource),
-	}
+	)
 }

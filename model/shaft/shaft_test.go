@@ -26,7 +26,7 @@ func beltLoads() Loads {
 
 func slotted(t *testing.T, r Result, key string) float64 {
 	t.Helper()
-	x, ok := reading.Find(r.Readings(), key)
+	x, ok := reading.Find(r.Readings(nil), key)
 	if !ok || !x.Known() {
 		t.Fatalf("%s: %+v", key, x)
 	}
@@ -35,17 +35,17 @@ func slotted(t *testing.T, r Result, key string) float64 {
 
 func verdict(t *testing.T, r Result, key string) reading.Verdict {
 	t.Helper()
-	return anyspec.Check(t, r.Checks(0.1), key).Verdict
+	return anyspec.Check(t, r.Checks(nil, 0.1), key).Verdict
 }
 
 func TestDefaultSupportHolds(t *testing.T) {
 	r := Support(Default(), beltLoads())
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		if c.Verdict == reading.Fails {
 			t.Errorf("%s: %s", c.Key, c.Text())
 		}
 	}
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		t.Log(x.Key, x.Text())
 	}
 }
@@ -122,10 +122,10 @@ func TestLabelsFitTheForm(t *testing.T) {
 	for _, p := range s.Params() {
 		fits(p.Key, p.Label)
 	}
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		fits(x.Key, x.Label)
 	}
-	for _, c := range r.Checks(0.1) {
+	for _, c := range r.Checks(nil, 0.1) {
 		fits(c.Key, c.Label)
 	}
 }
@@ -161,11 +161,11 @@ func TestChecksFailWhenTheyShould(t *testing.T) {
 func TestNothingLoadedNothingRated(t *testing.T) {
 	r := Support(Default(), Loads{})
 	for _, key := range []string{"bearing.life_prop_side", "bearing.static_safety", "shaft.fatigue_safety"} {
-		if x, _ := reading.Find(r.Readings(), key); x.Known() || x.Why == "" {
+		if x, _ := reading.Find(r.Readings(nil), key); x.Known() || x.Why == "" {
 			t.Errorf("%+v", x)
 		}
 	}
-	if len(Result{}.Readings()) != len(r.Readings()) || len(Result{}.Checks(0.1)) == 0 {
+	if len(Result{}.Readings(nil)) != len(r.Readings(nil)) || len(Result{}.Checks(nil, 0.1)) == 0 {
 		t.Error("the zero result declares other readings")
 	}
 	s := Default()
@@ -204,7 +204,7 @@ func TestOwnSpeedLimit(t *testing.T) {
 	for limit, want := range map[float64]reading.Verdict{0: reading.Holds, 0.5: reading.Fails} {
 		s.SpeedLimit = param.Slot{Value: limit, Known: limit > 0}
 		r := Support(s, l)
-		c := anyspec.Check(t, r.Checks(0.1), "bearing.speed_parameter")
+		c := anyspec.Check(t, r.Checks(nil, 0.1), "bearing.speed_parameter")
 		if c.Verdict != want || strings.Contains(c.Origin, "your own") != (limit > 0) {
 			t.Errorf("limit %g: %s, %s", limit, c.Verdict, c.Origin)
 		}

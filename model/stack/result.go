@@ -38,9 +38,9 @@ type Result struct {
 }
 
 // Readings lists what was found.
-func (r Result) Readings() []reading.Reading {
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
 	const about = "own inertia and mass × distance² of every piece, ready; that of frame, tank, exhaust and harness about themselves is left out"
-	return []reading.Reading{
+	return append(rs,
 		reading.New("stack.depth", "Depth, back to propeller plate", r.Depth, unit.Millimetre).Lower().
 			How("sum of the depths of pad, frame, mount, engine, fan and drive").Source("geometry"),
 		reading.New("stack.drive_depth", "Depth, engine mount to plate", r.DriveDepth, unit.Millimetre).Lower().
@@ -73,18 +73,18 @@ func (r Result) Readings() []reading.Reading {
 			How(about).Source("mechanics, parallel axes"),
 		reading.New("stack.tip_clearance", "Propeller tip to guard", r.TipClearance, unit.Millimetre).
 			How("half of guard diameter less propeller diameter, at rest").Source("geometry"),
-	}
+	)
 }
 
 // Checks holds the stack against its limits. A clearance within the share
 // marginAsked above the one asked is thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	return []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	return append(cs,
 		reading.AtLeast("stack.tip_clearance", "Propeller tip to guard", r.TipClearance, r.TipClearanceAsked, marginAsked, unit.Millimetre).
 			Source("common practice, no source; set as Tip clearance asked").
 			Advice("choose a smaller propeller Diameter or a larger Guard diameter"),
 		reading.AtLeast("stack.engine_clear", "Engine ends ahead of the blades", r.EngineClear, 0, 0, unit.Millimetre).
 			Source("geometry").
 			Advice("shorten Mount face to rear end, or stand the propeller further back: a deeper drive or hub"),
-	}
+	)
 }

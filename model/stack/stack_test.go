@@ -109,7 +109,7 @@ func TestTipClearanceVerdicts(t *testing.T) {
 	} {
 		p := sample()
 		p.PropellerDiameter = tc.diameter
-		c := Build(Default(), DefaultTank(), p).Checks(0.1)
+		c := Build(Default(), DefaultTank(), p).Checks(nil, 0.1)
 		if c[0].Verdict != tc.want {
 			t.Errorf("%s: %s, want %s", tc.name, c[0].Verdict, tc.want)
 		}
@@ -139,7 +139,7 @@ func TestDeclarations(t *testing.T) {
 		}
 	}
 	keys := map[string]bool{}
-	for _, r := range (Result{}).Readings() {
+	for _, r := range (Result{}).Readings(nil) {
 		if keys[r.Key] || utf8.RuneCountInString(r.Label) > 34 || r.Method == "" || r.Origin == "" {
 			t.Errorf("reading %+v", r)
 		}
@@ -185,7 +185,7 @@ func TestMomentsBalanceAboutTheCentreOfGravity(t *testing.T) {
 		if r.MassDry > r.MassReady || r.OverallDepth < r.DriveDepth || r.Depth < r.DriveDepth {
 			t.Fatalf("out of order: %+v", r)
 		}
-		for _, rd := range r.Readings() {
+		for _, rd := range r.Readings(nil) {
 			if !rd.Known() {
 				t.Fatalf("%s: %s", rd.Key, rd.Why)
 			}

@@ -38,7 +38,7 @@ func near(t *testing.T, what string, got, want, tolerance float64) {
 
 func TestDefaultStageHolds(t *testing.T) {
 	b := build(t, asIs)
-	for _, c := range b.Examine(rated(), part.Train{}).Checks(0.1) {
+	for _, c := range b.Examine(rated(), part.Train{}).Checks(nil, 0.1) {
 		if c.Verdict.Worse(reading.NotRated) {
 			t.Errorf("%s: %s, %s", c.Key, c.Verdict, c.Text())
 		}
@@ -165,7 +165,7 @@ func TestGivenTensionIsTakenAndChecked(t *testing.T) {
 	b := build(t, func(s *Spec) { s.StandingTension = param.Known(500) })
 	r := b.Examine(rated(), part.Train{})
 	near(t, "sum of the spans", r.Tensions.TightSide+r.Tensions.SlackSide, 1000, 1e-9)
-	if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.standing_tension"); c.Verdict != reading.Fails {
+	if c := anyspec.Check(t, r.Checks(nil, 0.1), "toothedbelt.standing_tension"); c.Verdict != reading.Fails {
 		t.Errorf("%+v", c)
 	}
 }
@@ -185,13 +185,13 @@ func TestLeastTeethGuidance(t *testing.T) {
 		}
 	}
 	few := build(t, func(s *Spec) { s.CrankTeeth = 26 }).Examine(rated(), part.Train{})
-	c := anyspec.Check(t, few.Checks(0.1), "toothedbelt.least_teeth")
+	c := anyspec.Check(t, few.Checks(nil, 0.1), "toothedbelt.least_teeth")
 	if c.Verdict != reading.Thin || !strings.Contains(c.Origin, "extrapolated") {
 		t.Errorf("%+v", c)
 	}
 	at := rated()
 	at.CrankSpeed = unit.RPM.SI(4000)
-	if c := anyspec.Check(t, build(t, asIs).Examine(at, part.Train{}).Checks(0.1), "toothedbelt.least_teeth"); strings.Contains(c.Origin, "extrapolated") {
+	if c := anyspec.Check(t, build(t, asIs).Examine(at, part.Train{}).Checks(nil, 0.1), "toothedbelt.least_teeth"); strings.Contains(c.Origin, "extrapolated") {
 		t.Errorf("%+v", c)
 	}
 }
@@ -199,7 +199,7 @@ func TestLeastTeethGuidance(t *testing.T) {
 func TestSpeedLimitIsHeldWhenGiven(t *testing.T) {
 	for limit, want := range map[float64]reading.Verdict{30: reading.Fails, 33: reading.Thin, 50: reading.Holds} {
 		r := build(t, func(s *Spec) { s.SpeedMax = param.Known(limit) }).Examine(rated(), part.Train{})
-		if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.speed"); c.Verdict != want {
+		if c := anyspec.Check(t, r.Checks(nil, 0.1), "toothedbelt.speed"); c.Verdict != want {
 			t.Errorf("%g m/s: %s", limit, c.Verdict)
 		}
 	}

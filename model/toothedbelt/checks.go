@@ -18,8 +18,8 @@ const guideSpeed = 5000 * math.Pi / 30
 
 // Checks holds the result against its limits. marginAsked is the share of a
 // limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
-	cs := []reading.Check{
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
+	cs = append(cs,
 		reading.AtLeast("toothedbelt.teeth_in_mesh", "Teeth in mesh, smaller pulley", float64(r.TeethInMesh), leastInMesh, 0, unit.Count).Warn().
 			Source("ISO 5295: the rating falls below six").
 			Advice("add Belt teeth, raise Centre distance wanted, or add Crank pulley teeth"),
@@ -35,7 +35,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 		reading.AtMost("toothedbelt.temperature", "Belt temperature", r.Temperature, r.TemperatureLimit, marginAsked, unit.Celsius).
 			Source("the compound's limit as given").
 			Advice("raise Efficiency at rated power if measured better, raise Belt width, or raise Belt temperature limit for a better compound"),
-	}
+	)
 	if r.TensionGiven {
 		cs = append(cs, reading.AtLeast("toothedbelt.standing_tension", "Standing tension as set", r.StandingTension, r.RequiredTension, 0, unit.Newton).
 			Source(ruleSource+", at the service factor times the rated power").
@@ -44,7 +44,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 	return cs
 }
 
-func (r Result) leastTeethCheck() reading.Check {
+func (r *Result) leastTeethCheck() reading.Check {
 	const key, label = "toothedbelt.least_teeth", "Teeth of the smaller pulley"
 	if r.Section.Trapezoidal() {
 		return reading.Unrated(key, label, "no guidance on least teeth is at hand for trapezoidal sections")
@@ -58,7 +58,7 @@ func (r Result) leastTeethCheck() reading.Check {
 		Advice("add Crank pulley teeth, and Driven pulley teeth to keep the ratio")
 }
 
-func (r Result) speedCheck(marginAsked float64) reading.Check {
+func (r *Result) speedCheck(marginAsked float64) reading.Check {
 	const key, label = "toothedbelt.speed", "Belt speed"
 	if !r.SpeedMax.Known {
 		return reading.Unrated(key, label, "no limit is published for these sections and none is given; fill in Belt speed limit")
@@ -69,7 +69,7 @@ func (r Result) speedCheck(marginAsked float64) reading.Check {
 
 // peakCheck asks that neither span falls slack at any moment of a turn, which
 // is when a tooth may climb.
-func (r Result) peakCheck(marginAsked float64) reading.Check {
+func (r *Result) peakCheck(marginAsked float64) reading.Check {
 	const key, label = "toothedbelt.slack_side_peak", "Slack side at peak torque"
 	if !r.Swing.Known {
 		return reading.Unrated(key, label, r.Swing.why())
@@ -83,7 +83,7 @@ func (r Result) peakCheck(marginAsked float64) reading.Check {
 		Advice("raise Standing tension per strand, or move the torsional frequency away with Inertia of crank and flywheel or the belt's stiffness")
 }
 
-func (r Result) ratingCheck(marginAsked float64) reading.Check {
+func (r *Result) ratingCheck(marginAsked float64) reading.Check {
 	const key, label = "toothedbelt.power_rating", "Power rating covers design power"
 	if !r.Rating.Known {
 		return reading.Unrated(key, label, r.whyNoRating())

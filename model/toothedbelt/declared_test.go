@@ -23,7 +23,7 @@ var shared = map[string]bool{
 
 func TestReadingsOfNothing(t *testing.T) {
 	seen := map[string]bool{}
-	for _, r := range (Result{}).Readings() {
+	for _, r := range (Result{}).Readings(nil) {
 		named := strings.HasPrefix(r.Key, "toothedbelt.") || shared[r.Key]
 		if seen[r.Key] || !named || len([]rune(r.Label)) > 34 || r.Method == "" || r.Origin == "" {
 			t.Errorf("poor declaration: %+v", r)
@@ -35,7 +35,7 @@ func TestReadingsOfNothing(t *testing.T) {
 			t.Errorf("%s is not declared", key)
 		}
 	}
-	if len((Result{}).Checks(0.1)) == 0 {
+	if len((Result{}).Checks(nil, 0.1)) == 0 {
 		t.Error("no checks")
 	}
 }

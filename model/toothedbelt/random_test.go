@@ -75,12 +75,12 @@ func TestRandomStagesHaveFiniteAnswers(t *testing.T) {
 		anyspec.Finite(t, "result", r)
 		anyspec.Finite(t, "pieces", b.Pieces())
 		const notFinite = "the sum has no finite answer for these parameters"
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			if x.Why == notFinite {
 				t.Errorf("%s has no value: %s", x.Key, x.Why)
 			}
 		}
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Why == notFinite || c.Verdict == reading.NotRated && c.Why == "" {
 				t.Errorf("%s is not rated: %s", c.Key, c.Why)
 			}

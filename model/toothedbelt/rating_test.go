@@ -60,17 +60,17 @@ func TestCurvilinearRatingNeedsATableAndItsSource(t *testing.T) {
 		{func(s *Spec) { s.PowerTable, s.TableSource, s.CrankTeeth = table(), "test bench", 34 }, "outside the power table"},
 	} {
 		r := rate(tc.change)
-		if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.power_rating"); c.Verdict != reading.NotRated || !strings.Contains(c.Why, tc.says) {
+		if c := anyspec.Check(t, r.Checks(nil, 0.1), "toothedbelt.power_rating"); c.Verdict != reading.NotRated || !strings.Contains(c.Why, tc.says) {
 			t.Errorf("%s: %+v", tc.says, c)
 		}
-		if x, _ := reading.Find(r.Readings(), "toothedbelt.power_rating"); x.Known() || !strings.Contains(x.Why, tc.says) {
+		if x, _ := reading.Find(r.Readings(nil), "toothedbelt.power_rating"); x.Known() || !strings.Contains(x.Why, tc.says) {
 			t.Errorf("%s: %+v", tc.says, x)
 		}
 	}
 	r := rate(func(s *Spec) { s.PowerTable, s.TableSource, s.LengthFactor = table(), "test bench", 0.9 })
 	want := (11.6 + (19-11.6)/2) * 1000 * 0.9 * math.Pow(1.5, 1.14)
 	near(t, "rating", r.Rating.Value, want, 1e-6)
-	c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.power_rating")
+	c := anyspec.Check(t, r.Checks(nil, 0.1), "toothedbelt.power_rating")
 	near(t, "design power", c.Limit, 27e3, 1e-9)
 	if c.Verdict != reading.Fails || c.Origin != "test bench" {
 		t.Errorf("%+v", c)
@@ -83,7 +83,7 @@ func TestTrapezoidalRatingTakesGivenConstants(t *testing.T) {
 	}
 	r := build(t, trapezoidal).Examine(rated(), part.Train{})
 	near(t, "rating", r.Rating.Value, (2100.85-0.448*r.Speed*r.Speed)*r.Speed, 1e-6)
-	if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.power_rating"); !strings.Contains(c.Origin, "from memory") || c.Verdict != reading.Holds {
+	if c := anyspec.Check(t, r.Checks(nil, 0.1), "toothedbelt.power_rating"); !strings.Contains(c.Origin, "from memory") || c.Verdict != reading.Holds {
 		t.Errorf("%+v", c)
 	}
 	own := build(t, func(s *Spec) {

@@ -1,8 +1,6 @@
 package toothedbelt
 
 import (
-	"slices"
-
 	"backspan/model/reading"
 	"backspan/model/unit"
 )
@@ -10,8 +8,12 @@ import (
 // Readings are the result's figures for people. Three keep the key they have
 // for every kind of belt: belt.static_tension, belt.shaft_load_standing and
 // belt.shaft_load_running.
-func (r Result) Readings() []reading.Reading {
-	return slices.Concat(r.geometryReadings(), r.tensionReadings(), r.swingReadings(), r.ratingReadings(), r.heatReadings())
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = r.geometryReadings(rs)
+	rs = r.tensionReadings(rs)
+	rs = r.swingReadings(rs)
+	rs = r.ratingReadings(rs)
+	return r.heatReadings(rs)
 }
 
 const (
@@ -23,12 +25,12 @@ const (
 	noStiffness    = "the belt's stiffness is not given"
 )
 
-func (r Result) geometryReadings() []reading.Reading {
+func (r *Result) geometryReadings(rs []reading.Reading) []reading.Reading {
 	length := func(key, label string, m float64) reading.Reading {
 		return reading.New(key, label, m, unit.Millimetre)
 	}
 	const diameter, outside = "ISO 5294: teeth times pitch over π", "ISO 13050; trapezoidal from memory: ISO 5294"
-	return []reading.Reading{
+	return append(rs,
 		length("toothedbelt.crank_pitch_diameter", "Crank pulley, pitch diameter", r.Geometry.Crank).
 			How("teeth times pitch over π").Source(diameter),
 		length("toothedbelt.crank_outside_diameter", "Crank pulley, outside diameter", r.CrankOutside).
@@ -65,20 +67,20 @@ func (r Result) geometryReadings() []reading.Reading {
 			How("from where the belt lies unstretched to the standing tension").Source(stiffSource),
 		reading.OfSlot("toothedbelt.setting_rate", "Tension per centre distance", r.SettingRate, unit.NewtonPerMillimetre, noStiffness).Lower().
 			How("2 cos(tilt) EA / pitch length, per strand").Source(stiffSource),
-	}
+	)
 }
 
-func (r Result) whyNoTakeUp() string {
+func (r *Result) whyNoTakeUp() string {
 	if r.StiffnessGiven {
 		return "the belt would stretch more than the centre distance can take up"
 	}
 	return noStiffness
 }
 
-func (r Result) tensionReadings() []reading.Reading {
+func (r *Result) tensionReadings(rs []reading.Reading) []reading.Reading {
 	tension := func(key, label string, n float64) reading.Reading { return reading.New(key, label, n, unit.Newton) }
 	const slackSpan = "the span hangs slack"
-	return []reading.Reading{
+	return append(rs,
 		tension("belt.static_tension", "Required standing tension", r.RequiredTension).Lower().
 			How("per strand: 0.75 times the pull at the service factor times the rated power, and m v²").Source(ruleSource),
 		tension("toothedbelt.standing_tension", "Standing tension as set", r.StandingTension).
@@ -113,10 +115,10 @@ func (r Result) tensionReadings() []reading.Reading {
 			How("(c² − v²)/(2 c span) with c = √(T/m)").Source(travelSource),
 		reading.OfSlot("toothedbelt.slack_frequency", "Slack span frequency, running", r.SlackFrequency, unit.Hertz, slackSpan).
 			How("(c² − v²)/(2 c span) with c = √(T/m)").Source(travelSource),
-	}
+	)
 }
 
-func (r Result) perWidth(x float64) float64 {
+func (r *Result) perWidth(x float64) float64 {
 	if r.BeltWidth == 0 {
 		return 0
 	}

@@ -44,10 +44,10 @@ func TestPeakIsUnratedWithoutItsGivens(t *testing.T) {
 		{idle, train(1, 1), noPull},
 	} {
 		r := b.Examine(tc.at, tc.train)
-		if c := anyspec.Check(t, r.Checks(0.1), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated || c.Why != tc.says {
+		if c := anyspec.Check(t, r.Checks(nil, 0.1), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated || c.Why != tc.says {
 			t.Errorf("%s: %+v", tc.says, c)
 		}
-		if x, _ := reading.Find(r.Readings(), "toothedbelt.peak_pull"); x.Why != tc.says {
+		if x, _ := reading.Find(r.Readings(nil), "toothedbelt.peak_pull"); x.Why != tc.says {
 			t.Errorf("%s: %+v", tc.says, x)
 		}
 	}
@@ -62,9 +62,9 @@ func TestRigidBeltCarriesTheShareOfInertia(t *testing.T) {
 	r := b.Examine(at, tr)
 	near(t, "peak pull", r.Swing.Most, r.Pull*(1+2.5*share), 1e-3*r.Pull)
 	near(t, "least pull", r.Swing.Least, r.Pull*(1-2.5*share), 1e-3*r.Pull)
-	need, _ := reading.Find(r.Readings(), "toothedbelt.tension_for_peak")
+	need, _ := reading.Find(r.Readings(nil), "toothedbelt.tension_for_peak")
 	near(t, "tension to stay taut", need.Value, r.Swing.Most/2+r.Tensions.Centrifugal, 1e-9)
-	if c := anyspec.Check(t, r.Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated {
+	if c := anyspec.Check(t, r.Checks(nil, 0), "toothedbelt.slack_side_peak"); c.Verdict != reading.NotRated {
 		t.Errorf("a belt without a stiffness is held against the rigid one's peaks: %+v", c)
 	}
 	stiff := func(tension float64) func(*Spec) {
@@ -72,7 +72,7 @@ func TestRigidBeltCarriesTheShareOfInertia(t *testing.T) {
 	}
 	above, below := build(t, stiff(need.Value+1)), build(t, stiff(need.Value-1))
 	for b, want := range map[*Belt]reading.Verdict{&above: reading.Holds, &below: reading.Fails} {
-		if c := anyspec.Check(t, b.Examine(at, tr).Checks(0), "toothedbelt.slack_side_peak"); c.Verdict != want {
+		if c := anyspec.Check(t, b.Examine(at, tr).Checks(nil, 0), "toothedbelt.slack_side_peak"); c.Verdict != want {
 			t.Errorf("%+v", c)
 		}
 	}
@@ -125,7 +125,7 @@ func TestStiffnessShapesTheSwing(t *testing.T) {
 	resonant, f := swing(1000 * tuning * tuning)
 	near(t, "tuned frequency", f, firing, 1e-6)
 	near(t, "at resonance", resonant, (rigid.Swing.Most/rigid.Pull-1)*math.Hypot(1, 0.12)/0.12, 1e-2)
-	if x, _ := reading.Find(rigid.Readings(), "toothedbelt.torsional_frequency"); x.Known() || !strings.Contains(x.Why, "stiffness") {
+	if x, _ := reading.Find(rigid.Readings(nil), "toothedbelt.torsional_frequency"); x.Known() || !strings.Contains(x.Why, "stiffness") {
 		t.Errorf("%+v", x)
 	}
 }

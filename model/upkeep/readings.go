@@ -14,12 +14,12 @@ const (
 )
 
 // Readings lists what was found. Money stands in the study's currency.
-func (r *Result) Readings() []reading.Reading {
+func (r *Result) Readings(rs []reading.Reading) []reading.Reading {
 	hourly := 0.0
 	if r.Hours > 0 {
 		hourly = r.Total() / r.Hours
 	}
-	rs := []reading.Reading{
+	rs = append(rs,
 		r.solved("upkeep.cost_per_hour", "Cost per hour", hourly, unit.CurrencyPerHour).
 			How("fuel, oil, parts and labour until the horizon over its running time; changes counted whole, those due exactly at the horizon go to the next owner: see Due at the horizon").Source(source),
 		r.solved("upkeep.horizon_cost", "Cost until the horizon", r.Total(), unit.Currency).
@@ -39,18 +39,15 @@ func (r *Result) Readings() []reading.Reading {
 		r.solved("upkeep.changes", "Changes until the horizon", float64(r.Count), unit.Count).
 			How(r.listed()).Source(source),
 		r.solved("upkeep.dearest_year", "Dearest year", r.Dearest, unit.Currency).
-			How("fuel of a year and the changes that fall into the dearest" + r.cut()).Source(source),
+			How("fuel of a year and the changes that fall into the dearest"+r.cut()).Source(source),
 		r.solved("upkeep.steady_cost_per_hour", "Cost per hour in the long run", r.Steady, unit.CurrencyPerHour).
 			How("each change by its share, without a horizon").Source(source),
 		r.solved("upkeep.mean_fuel", "Mean fuel in use", r.MeanFlow, unit.LitrePerHour).
 			How("idle, full throttle at trim speed and level flight by their shares of time").Source("the study"),
-	}
-	for i := range rs {
-		rs[i] = rs[i].Lower()
-	}
-	rs = append(rs, r.TopEnd.readings("top_end", "Piston and ring")...)
-	rs = append(rs, r.BigEnd.readings("big_end", "Big end")...)
-	return append(rs, r.Drive.readings("drive", "Drive's part")...)
+	)
+	rs = r.TopEnd.readings(rs, "top_end", "Piston and ring")
+	rs = r.BigEnd.readings(rs, "big_end", "Big end")
+	return r.Drive.readings(rs, "drive", "Drive's part")
 }
 
 func (r *Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
@@ -58,10 +55,10 @@ func (r *Result) solved(key, label string, si float64, u unit.Unit) reading.Read
 	if !r.Solved {
 		why = unsolved
 	}
-	return reading.Unless(why, key, label, si, u)
+	return reading.Unless(why, key, label, si, u).Lower()
 }
 
-func (a *Advice) readings(key, label string) []reading.Reading {
+func (a *Advice) readings(rs []reading.Reading, key, label string) []reading.Reading {
 	why := a.Why
 	if why == "" {
 		why = noneSpent
@@ -69,12 +66,12 @@ func (a *Advice) readings(key, label string) []reading.Reading {
 	of := func(noun, text string, s param.Slot, u unit.Unit) reading.Reading {
 		return reading.OfSlot("upkeep."+key+noun, label+text, s, u, why).Source(barlow)
 	}
-	return []reading.Reading{
-		of("_best_interval", ", best interval", a.Best, unit.Hour).How("age of a planned change at which planned changes and failures together cost least" + a.flat()),
+	return append(rs,
+		of("_best_interval", ", best interval", a.Best, unit.Hour).How("age of a planned change at which planned changes and failures together cost least"+a.flat()),
 		of("_rate_as_set", ", cost as set", a.AtSet, unit.CurrencyPerHour).Lower().How("planned changes and failures expected at the interval set"),
 		of("_rate_at_best", ", cost at best", a.AtBest, unit.CurrencyPerHour).Lower().How("planned changes and failures expected at the best interval"),
 		of("_rate_unplanned", ", run to failure", a.Running, unit.CurrencyPerHour).Lower().How("failures expected without planned changes"),
-	}
+	)
 }
 
 // listed says whether the list of changes holds them all.
@@ -111,14 +108,14 @@ func (a *Advice) check(key, label string) reading.Check {
 }
 
 // Checks holds the profile and the intervals against what they should be.
-func (r *Result) Checks() []reading.Check {
+func (r *Result) Checks(cs []reading.Check) []reading.Check {
 	if !r.Solved {
-		return nil
+		return cs
 	}
-	cs := []reading.Check{
+	cs = append(cs,
 		reading.AtLeast("upkeep.shares", "Time is left for level flight", r.ShareLeft, 0, 0, unit.Percent).Source("arithmetic").
 			Advice("lower Share of time at idle or Share of time in full climb"),
-	}
+	)
 	for _, a := range []struct {
 		key, label string
 		advice     *Advice

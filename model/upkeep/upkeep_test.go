@@ -45,7 +45,7 @@ func TestCostByHand(t *testing.T) {
 		{"upkeep.cost_per_hour", 4.2*2.2 + 200.0/300}, {"upkeep.steady_cost_per_hour", 4.2*2.2 + 30.0/80 + 55.0/100},
 		{"upkeep.dearest_year", 60*4.2*2.2 + 85},
 	} {
-		got, ok := reading.Find(r.Readings(), tc.key)
+		got, ok := reading.Find(r.Readings(nil), tc.key)
 		if v := got.Unit.From(got.Value); !ok || math.Abs(v-tc.want) > 1e-9 {
 			t.Errorf("%s = %g, want %g", tc.key, v, tc.want)
 		}
@@ -159,7 +159,7 @@ func TestAdviceNeedsLifeData(t *testing.T) {
 
 func intervalCheck(t *testing.T, r Result) reading.Check {
 	t.Helper()
-	return anyspec.Check(t, r.Checks(), "upkeep.top_end_interval")
+	return anyspec.Check(t, r.Checks(nil), "upkeep.top_end_interval")
 }
 
 // At both ends of the range the cost is a twentieth above the best, within it
@@ -190,7 +190,7 @@ func TestCutListStillAddsUp(t *testing.T) {
 	if len(r.Changes) != longest || r.Count != 29999 || r.PartsCost != 29999*55 {
 		t.Errorf("%d listed of %d for %g", len(r.Changes), r.Count, r.PartsCost)
 	}
-	if x, _ := reading.Find(r.Readings(), "upkeep.changes"); !strings.Contains(x.Method, "ends after 20000") {
+	if x, _ := reading.Find(r.Readings(nil), "upkeep.changes"); !strings.Contains(x.Method, "ends after 20000") {
 		t.Errorf("%s", x.Method)
 	}
 }
@@ -199,7 +199,7 @@ func TestSharesMustLeaveTime(t *testing.T) {
 	u, s := DefaultUse(), Default()
 	u.IdleShare, u.ClimbShare = 0.5, 0.51
 	r := Keep(u, &s, flown())
-	if c := r.Checks()[0]; c.Verdict != reading.Fails {
+	if c := r.Checks(nil)[0]; c.Verdict != reading.Fails {
 		t.Errorf("%+v", c)
 	}
 }
@@ -217,7 +217,7 @@ func TestDeclarations(t *testing.T) {
 		seen[p.Key] = true
 	}
 	keys := map[string]bool{}
-	for _, r := range (&Result{}).Readings() {
+	for _, r := range (&Result{}).Readings(nil) {
 		if keys[r.Key] || utf8.RuneCountInString(r.Label) > 34 || r.Method == "" || r.Origin == "" || r.Known() {
 			t.Errorf("reading %+v", r)
 		}
@@ -242,10 +242,10 @@ func TestAnyUpkeepIsFinite(t *testing.T) {
 		anyspec.Set(t, s.Params(), map[string]anyspec.Own{"others": anyspec.OneOf("", "20 1 40; 300 5 250")})
 		m.Drive.ChangeInterval = hours(rapid.Float64Range(0, 500).Draw(t, "interval"))
 		r := Keep(u, &s, m)
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			anyspec.Finite(t, x.Key, x.Value)
 		}
-		for _, x := range r.Checks() {
+		for _, x := range r.Checks(nil) {
 			anyspec.Finite(t, x.Key, x.Value)
 			anyspec.Finite(t, x.Key+" margin", x.Margin)
 		}

@@ -16,13 +16,13 @@ const (
 
 // Checks holds the mounts against what is asked of them. marginAsked is the
 // share of a limit below which a margin counts as thin.
-func (r Result) Checks(marginAsked float64) []reading.Check {
+func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check {
 	if !r.Solved {
-		return nil
+		return cs
 	}
-	cs := []reading.Check{
+	cs = append(cs,
 		reading.Condition("vibration.held", "Mounts hold the machine", r.Held).Source("mechanics").Advice("give three or more Places of the mounts that do not stand in one line"),
-	}
+	)
 	if !r.Held {
 		return cs
 	}
@@ -42,7 +42,7 @@ func (r Result) Checks(marginAsked float64) []reading.Check {
 
 // aheadCheck fails where the blades reach the guard; short of what is asked it
 // is thin.
-func (r Result) aheadCheck(marginAsked float64) reading.Check {
+func (r *Result) aheadCheck(marginAsked float64) reading.Check {
 	c := reading.AtLeast("vibration.guard_ahead", "Blades clear the guard ahead", r.AheadLeft, r.TipAsked, marginAsked, unit.Millimetre).
 		Source("Tip clearance asked after sag, as set; the guard's plane is that of its centre of gravity").Advice(stiffer + ", or raise Guard ahead of propeller plate")
 	if r.AheadLeft < 0 {
@@ -52,7 +52,7 @@ func (r Result) aheadCheck(marginAsked float64) reading.Check {
 }
 
 // idleCheck asks that idling stays clear of the fastest mode.
-func (r Result) idleCheck() reading.Check {
+func (r *Result) idleCheck() reading.Check {
 	return reading.AtLeast("vibration.idle", "Idle lies above the mount modes", r.Idle/(2*math.Pi), math.Sqrt2*r.Modes[freedoms-1], 0, unit.Hertz).Warn().
 		Source(textbook).Advice(softer + ", or raise Idle speed")
 }

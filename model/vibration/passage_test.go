@@ -79,7 +79,7 @@ func TestWhatIsCountedIsSaid(t *testing.T) {
 		want  string
 	}{{nil, "inertia forces alone"}, {even{}, "torque pulses without load"}} {
 		d.Crank = tc.crank
-		if x, _ := reading.Find(Swing(&s, d).Readings(), "vibration.passage_swing"); !strings.Contains(x.Method, tc.want) {
+		if x, _ := reading.Find(Swing(&s, d).Readings(nil), "vibration.passage_swing"); !strings.Contains(x.Method, tc.want) {
 			t.Errorf("%s", x.Method)
 		}
 	}
@@ -95,7 +95,7 @@ func TestBladesReachTheGuard(t *testing.T) {
 		r := Swing(&s, d)
 		r.AheadLeft = tc.ahead
 		found := false
-		for _, c := range r.Checks(0.1) {
+		for _, c := range r.Checks(nil, 0.1) {
 			if c.Key == "vibration.guard_ahead" {
 				found = true
 				if c.Verdict != tc.want {

@@ -17,8 +17,8 @@ const (
 )
 
 // Readings lists what was found.
-func (r Result) Readings() []reading.Reading {
-	rs := []reading.Reading{
+func (r Result) Readings(rs []reading.Reading) []reading.Reading {
+	rs = append(rs,
 		r.single("vibration.shake_along", "Shaking along the bore", r.Shake.Along, unit.Newton).Lower().
 			How("once a turn: reciprocating mass less the counterweight's share, at the standing speed").Source(slider),
 		r.single("vibration.shake_across", "Shaking across the bore", r.Shake.Across, unit.Newton).Lower().
@@ -29,16 +29,16 @@ func (r Result) Readings() []reading.Reading {
 			How("engine, cooling, drive, propeller and what rides with them").Source("geometry"),
 		r.held("vibration.overhang", "Its centre behind the mounts", r.Overhang, unit.Millimetre).Lower().
 			How("centre of gravity aft of the mounts' middle").Source("geometry"),
-	}
+	)
 	for i, hz := range r.Modes {
 		rs = append(rs, r.held(fmt.Sprintf("vibration.mode_%d", i+1), fmt.Sprintf("Mount mode %d", i+1), hz, unit.Hertz).How(whole).Source(rigid))
 	}
-	rs = append(rs, r.passing()...)
-	return append(rs, r.sagging()...)
+	rs = r.passing(rs)
+	return r.sagging(rs)
 }
 
-func (r Result) passing() []reading.Reading {
-	return []reading.Reading{
+func (r *Result) passing(rs []reading.Reading) []reading.Reading {
+	return append(rs,
 		r.shaking("vibration.passed_share", "Shaking that reaches the frame", r.PassedFirst, unit.Percent).Lower().
 			How("force in the mounts over the force once a turn, at the standing speed").Source(rigid),
 		r.shaking("vibration.passed_force", "Force once a turn on the frame", r.FirstForce, unit.Newton).Lower().
@@ -54,33 +54,33 @@ func (r Result) passing() []reading.Reading {
 		r.held("vibration.crossed_running", "Modes crossed from idle up", float64(r.Crossed[1]), unit.Count).Lower().
 			How("modes between the idle and the standing speed").Source(rigid),
 		r.shaking("vibration.passage_swing", "Hub's swing while crossing a mode", r.Passage.Hub, unit.Millimetre).Lower().
-			How("largest steady swing of the propeller plate below the standing speed; a quick passage stays below it; " + r.counted()).Source(rigid),
+			How("largest steady swing of the propeller plate below the standing speed; a quick passage stays below it; "+r.counted()).Source(rigid),
 		r.shaking("vibration.passage_speed", "Crank speed of that swing", r.Passage.HubSpeed, unit.RPM).
-			How("where an order up to the second meets the mode; " + r.counted()).Source(rigid),
+			How("where an order up to the second meets the mode; "+r.counted()).Source(rigid),
 		r.shaking("vibration.passage_in_plane", "Tips' swing across, crossing", r.Passage.InPlane, unit.Millimetre).Lower().
-			How("the plate's largest swing across the thrust axis while crossing a mode; " + r.counted()).Source(rigid),
+			How("the plate's largest swing across the thrust axis while crossing a mode; "+r.counted()).Source(rigid),
 		r.shaking("vibration.passage_axial", "Tips' swing along, crossing", r.Passage.Axial, unit.Millimetre).Lower().
-			How("the plate's swing along the thrust axis and radius × rocking of the disc, the largest of the modes; " + r.counted()).Source(rigid),
-	}
+			How("the plate's swing along the thrust axis and radius × rocking of the disc, the largest of the modes; "+r.counted()).Source(rigid),
+	)
 }
 
-func (r Result) sagging() []reading.Reading {
+func (r *Result) sagging(rs []reading.Reading) []reading.Reading {
 	const loads = "weight, thrust and torque at full throttle standing"
-	return []reading.Reading{
+	return append(rs,
 		r.held("vibration.hub_forward", "Propeller plate goes forward", r.HubForward, unit.Millimetre).Lower().How(loads).Source(rigid),
-		r.held("vibration.hub_drop", "Propeller plate drops", r.HubDrop, unit.Millimetre).How(loads + "; negative rises").Source(rigid),
+		r.held("vibration.hub_drop", "Propeller plate drops", r.HubDrop, unit.Millimetre).How(loads+"; negative rises").Source(rigid),
 		r.held("vibration.hub_aside", "Propeller plate goes to the right", r.HubAside, unit.Millimetre).How(loads).Source(rigid),
 		r.held("vibration.tilt", "Propeller disc tilts", r.Tilt, unit.Degree).Lower().How(loads).Source(rigid),
 		r.held("vibration.twist", "Engine twists in its mounts", r.Twist, unit.Degree).How("the air's torque on the propeller, about the thrust axis").Source(rigid),
 		r.held("vibration.tip_left", "Tip clearance left after sag", r.TipLeft, unit.Millimetre).Higher().
-			How("tip to guard at rest less the plate's way" + r.swung(" and its swing across while crossing a mode")).Source(rigid),
+			How("tip to guard at rest less the plate's way"+r.swung(" and its swing across while crossing a mode")).Source(rigid),
 		r.held("vibration.ahead_left", "Clearance ahead of the tips left", r.AheadLeft, unit.Millimetre).Higher().
-			How("guard's plane ahead of the plate less the plate's way forward and the tilt at the tip" + r.swung(", and swing and rocking while crossing a mode")).Source(rigid),
-	}
+			How("guard's plane ahead of the plate less the plate's way forward and the tilt at the tip"+r.swung(", and swing and rocking while crossing a mode")).Source(rigid),
+	)
 }
 
 // swung says whether a clearance is less the swing while crossing a mode.
-func (r Result) swung(text string) string {
+func (r *Result) swung(text string) string {
 	if r.Solved && !r.Single {
 		return "; the swing while crossing a mode is not in it: " + several
 	}
@@ -88,14 +88,14 @@ func (r Result) swung(text string) string {
 }
 
 // counted says what shakes the body on its way through the modes.
-func (r Result) counted() string {
+func (r *Result) counted() string {
 	if r.Passage.Pulses {
 		return "inertia forces and the torque pulses without load"
 	}
 	return "inertia forces alone, without torque pulses"
 }
 
-func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) solved(key, label string, si float64, u unit.Unit) reading.Reading {
 	why := ""
 	if !r.Solved {
 		why = unsolved
@@ -103,7 +103,7 @@ func (r Result) solved(key, label string, si float64, u unit.Unit) reading.Readi
 	return reading.Unless(why, key, label, si, u)
 }
 
-func (r Result) held(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) held(key, label string, si float64, u unit.Unit) reading.Reading {
 	if r.Solved && !r.Held {
 		return reading.Missing(key, label, u, adrift)
 	}
@@ -111,14 +111,14 @@ func (r Result) held(key, label string, si float64, u unit.Unit) reading.Reading
 }
 
 // single is a reading of the shaking itself, which needs no mounts.
-func (r Result) single(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) single(key, label string, si float64, u unit.Unit) reading.Reading {
 	if r.Solved && !r.Single {
 		return reading.Missing(key, label, u, several)
 	}
 	return r.solved(key, label, si, u)
 }
 
-func (r Result) shaking(key, label string, si float64, u unit.Unit) reading.Reading {
+func (r *Result) shaking(key, label string, si float64, u unit.Unit) reading.Reading {
 	if r.Solved && !r.Single {
 		return reading.Missing(key, label, u, several)
 	}

@@ -164,18 +164,18 @@ func TestMountsInOneLineDoNotHold(t *testing.T) {
 	if r.Held {
 		t.Error("three mounts in one line hold")
 	}
-	if c := r.Checks(0.1); len(c) != 1 || c[0].Verdict != reading.Fails {
+	if c := r.Checks(nil, 0.1); len(c) != 1 || c[0].Verdict != reading.Fails {
 		t.Errorf("%+v", c)
 	}
 	held := Default()
 	want := Swing(&held, standing())
 	for _, key := range []string{"vibration.shake_along", "vibration.shake_across", "vibration.shake_second", "vibration.firing_couple"} {
-		got, _ := reading.Find(r.Readings(), key)
-		if firm, _ := reading.Find(want.Readings(), key); !(got.Value > 0) || got.Value != firm.Value {
+		got, _ := reading.Find(r.Readings(nil), key)
+		if firm, _ := reading.Find(want.Readings(nil), key); !(got.Value > 0) || got.Value != firm.Value {
 			t.Errorf("%s is %s without hold, %s with", key, got.Text(), firm.Text())
 		}
 	}
-	for _, x := range r.Readings() {
+	for _, x := range r.Readings(nil) {
 		if x.Key == "vibration.mode_1" && (x.Known() || !strings.Contains(x.Why, "Places of the mounts")) {
 			t.Errorf("%+v", x)
 		}
@@ -209,17 +209,17 @@ func TestSeveralCylindersAreNotRated(t *testing.T) {
 	d.Cylinders = 2
 	r := Swing(&s, d)
 	for _, key := range []string{"vibration.shake_along", "vibration.passed_share", "vibration.passage_swing"} {
-		if x, _ := reading.Find(r.Readings(), key); x.Known() {
+		if x, _ := reading.Find(r.Readings(nil), key); x.Known() {
 			t.Errorf("%s is %s", key, x.Text())
 		}
 	}
 	if r.Passage != (Passage{}) {
 		t.Errorf("a swing nobody knows: %+v", r.Passage)
 	}
-	if x, _ := reading.Find(r.Readings(), "vibration.tip_left"); !strings.Contains(x.Method, several) {
+	if x, _ := reading.Find(r.Readings(nil), "vibration.tip_left"); !strings.Contains(x.Method, several) {
 		t.Errorf("tip clearance: %s", x.Method)
 	}
-	if x, _ := reading.Find(r.Readings(), "vibration.mode_1"); !x.Known() {
+	if x, _ := reading.Find(r.Readings(nil), "vibration.mode_1"); !x.Known() {
 		t.Error("the modes do not hang on the cylinders")
 	}
 }
@@ -240,7 +240,7 @@ func TestDeclarations(t *testing.T) {
 		t.Error("the clone shares its mounts")
 	}
 	seen := map[string]bool{}
-	for _, r := range (Result{}).Readings() {
+	for _, r := range (Result{}).Readings(nil) {
 		if seen[r.Key] || utf8.RuneCountInString(r.Label) > 34 || r.Method == "" || r.Origin == "" || r.Known() {
 			t.Errorf("reading %+v", r)
 		}
@@ -257,10 +257,10 @@ func TestAnyMountingIsFinite(t *testing.T) {
 		d.Working = rapid.Float64Range(1, 2000).Draw(t, "working")
 		d.Lean = rapid.Float64Range(-4, 4).Draw(t, "lean")
 		r := Swing(&s, d)
-		for _, x := range r.Readings() {
+		for _, x := range r.Readings(nil) {
 			anyspec.Finite(t, x.Key, x.Value)
 		}
-		for _, x := range r.Checks(0.1) {
+		for _, x := range r.Checks(nil, 0.1) {
 			anyspec.Finite(t, x.Key, x.Value)
 			anyspec.Finite(t, x.Key+" margin", x.Margin)
 		}
