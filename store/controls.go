@@ -32,7 +32,7 @@ func withoutControls(src string) (string, []controlled) {
 			continue
 		case n > 0 && found[n-1].line == line:
 			found[n-1].count++
-		default:
+		case n <= mostProblems: // more are never shown
 			found = append(found, controlled{line, column, 1, src[i], i})
 		}
 		clean[i] = ' '
