@@ -83,7 +83,12 @@ func (r *root) sessionBegun(msg sessionMsg) tea.Cmd {
 	case msg.held != nil:
 		r.desk.Path, r.kept.path = "", ""
 		r.problem = fmt.Sprintf("%s: %s. This is a copy in no file yet: look and try, and save it under a name of its own.", msg.path, msg.held)
-	case len(msg.session.PutAside) > 0:
+	case msg.session.Elsewhere != "":
+		r.say(fmt.Sprintf("nothing could be written beside %s, so edits are kept in %s until they are saved; where a save is refused, %s saves elsewhere",
+			msg.path, msg.session.Elsewhere, r.keys.Everywhere.SaveAs.Help().Key))
+		r.notice.whole = true
+	}
+	if msg.session != nil && len(msg.session.PutAside) > 0 {
 		r.problem = "a journal that could not be read is put aside as " + strings.Join(msg.session.PutAside, ", ")
 	}
 	for _, l := range msg.lefts {
