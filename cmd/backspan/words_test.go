@@ -172,6 +172,11 @@ func TestBashCompletes(t *testing.T) {
 		{"backspan check --format js", "json"},
 		{"backspan open --as", "--ascii"},
 		{"backspan completion f", "fish"},
+		{"backspan report --format h", "html"},
+		{"backspan sheet --format = m", "markdown"},
+		{"backspan open --color n", "never"},
+		{"backspan pitch --for cl", "climb"},
+		{"backspan help comple", "completion"},
 	} {
 		words := strings.Fields(tc.words)
 		out, err := exec.Command(bash, "-c", script+"\nCOMP_WORDS=("+tc.words+"); COMP_CWORD="+string(rune('0'+len(words)-1))+"\n_backspan; echo ${COMPREPLY[@]}").CombinedOutput()
