@@ -81,3 +81,27 @@ func TestZshCompletes(t *testing.T) {
 		s.End()
 	}
 }
+
+// man itself has nothing to complain of.
+func TestManReadsTheManual(t *testing.T) {
+	man, err := exec.LookPath("man")
+	if err != nil {
+		t.Skip("no man here")
+	}
+	cmd := exec.Command(man, "--warnings", "-E", "UTF-8", "-l", "-")
+	cmd.Env = screentest.Env("dumb", "MANWIDTH=100", "LC_ALL=C.UTF-8")
+	cmd.Stdin = strings.NewReader(run(t, t.TempDir(), "manual").out)
+	var out, complaints strings.Builder
+	cmd.Stdout, cmd.Stderr = &out, &complaints
+	if err := cmd.Run(); err != nil {
+		t.Skipf("this man is another one: %v, %s", err, complaints.String())
+	}
+	if complaints.Len() > 0 {
+		t.Error(complaints.String())
+	}
+	for _, want := range []string{".NAME.toml.journal", "XDG_STATE_HOME", "EXIT STATUS", "--variant"} {
+		if !strings.Contains(out.String(), want) {
+			t.Errorf("%q is not on the page", want)
+		}
+	}
+}
