@@ -79,7 +79,7 @@ func (r *root) sessionBegun(msg sessionMsg) tea.Cmd {
 	r.kept = kept{Session: msg.session, path: msg.path, revision: 1}
 	switch {
 	case msg.err != nil:
-		r.problem = "edits are not kept against a crash: " + msg.err.Error()
+		r.problem = "edits are not kept against a crash: " + msg.err.Error() + "; save often"
 	case msg.held != nil:
 		r.desk.Path, r.kept.path = "", ""
 		r.problem = fmt.Sprintf("%s: %s. This is a copy in no file yet: look and try, and save it under a name of its own.", msg.path, msg.held)
