@@ -79,6 +79,7 @@ func write(d disk, name string, data []byte, mode *fs.FileMode, place func(temp 
 		return err
 	}
 	if mode != nil {
+		sameOwner(f.Name(), name)
 		if err = d.chmod(f.Name(), *mode); err != nil {
 			return err
 		}

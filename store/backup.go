@@ -17,7 +17,7 @@ const mostBackups = 999
 
 // backup keeps old beside the file it came from, under the first name that is
 // free or holds the same bytes already.
-func (f *Folder) backup(name string, old []byte, mode fs.FileMode, newFormat bool) (note string, err error) {
+func (f *Folder) backup(name string, old []byte, mode fs.FileMode, why string) (note string, err error) {
 	for n := 1; n <= mostBackups; n++ {
 		kept := name + ".bak"
 		if n > 1 {
@@ -26,7 +26,7 @@ func (f *Folder) backup(name string, old []byte, mode fs.FileMode, newFormat boo
 		there, err := os.ReadFile(kept)
 		switch {
 		case err == nil && bytes.Equal(there, old):
-			return backupNote(kept, newFormat), nil
+			return backupNote(kept, why), nil
 		case err == nil || !errors.Is(err, fs.ErrNotExist):
 			continue
 		}
@@ -37,14 +37,11 @@ func (f *Folder) backup(name string, old []byte, mode fs.FileMode, newFormat boo
 		if err != nil {
 			return "", err
 		}
-		return backupNote(kept, newFormat), nil
+		return backupNote(kept, why), nil
 	}
 	return "", fmt.Errorf("there are %d backups of it already; move some away", mostBackups)
 }
 
-func backupNote(kept string, newFormat bool) string {
-	if newFormat {
-		return fmt.Sprintf("the file as it was is kept in %s, because it was in an older format; a Backspan of that time only shows the one written now, and changes it no more", report.Printable(filepath.Base(kept)))
-	}
-	return fmt.Sprintf("the file as it was written by hand is kept in %s, because a save writes comments and spelling anew", report.Printable(filepath.Base(kept)))
+func backupNote(kept, why string) string {
+	return fmt.Sprintf("the file as it was written by hand is kept in %s, %s", report.Printable(filepath.Base(kept)), why)
 }

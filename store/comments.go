@@ -3,6 +3,7 @@ package store
 import (
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"backspan/model"
@@ -20,6 +21,9 @@ func takeComments(s *model.Study, src string, o *outline) {
 	end := 0
 	for _, st := range o.statements {
 		variant, key := place(st.path)
+		if i, ok := elementOf(st.path, decisionKey); ok && i < len(s.Decisions) {
+			key = besideDecision(s.Decisions[i])
+		}
 		text := above(src[end:st.from])
 		if end == 0 {
 			text = withoutHeadings(text)
@@ -41,14 +45,20 @@ func takeComments(s *model.Study, src string, o *outline) {
 
 // place parts a path into the variant, −1 for the study, and the dotted key.
 func place(p path) (variant int, key string) {
-	if len(p) < 2 || p[0] != variantKey || !strings.HasPrefix(p[1], elementMark) {
-		return -1, strings.Join(p, ".")
+	if i, ok := elementOf(p, variantKey); ok {
+		return i, strings.Join(p[2:], ".")
 	}
-	for i := 0; ; i++ {
-		if p[1] == element(i) {
-			return i, strings.Join(p[2:], ".")
-		}
+	return -1, strings.Join(p, ".")
+}
+
+// elementOf is which element of an array of tables a path leads into.
+func elementOf(p path, array string) (i int, ok bool) {
+	if len(p) < 2 || p[0] != array {
+		return 0, false
 	}
+	number, marked := strings.CutPrefix(p[1], elementMark)
+	i, err := strconv.Atoi(number)
+	return i, marked && err == nil
 }
 
 func putComment(s *model.Study, variant int, key string, lines []string) {

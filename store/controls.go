@@ -13,6 +13,10 @@ type controlled struct {
 	offset              int // of the first
 }
 
+// mostControlled bounds the memory that a file can ask for; so many are told
+// of only by their number.
+const mostControlled = 10_000
+
 // withoutControls puts blanks in place of control characters, so that one does
 // not hide the next mistake, and tells of each line that held some.
 func withoutControls(src string) (string, []controlled) {
@@ -32,7 +36,7 @@ func withoutControls(src string) (string, []controlled) {
 			continue
 		case n > 0 && found[n-1].line == line:
 			found[n-1].count++
-		default:
+		case n < mostControlled:
 			found = append(found, controlled{line, column, 1, src[i], i})
 		}
 		clean[i] = ' '

@@ -40,3 +40,17 @@ func ofLines(text string) []string {
 	}
 	return lines
 }
+
+// What is nested without end costs no time to refuse.
+func TestDeepNestingIsRefusedAtOnce(t *testing.T) {
+	const deep = 200_000
+	for _, line := range []string{
+		"[" + strings.Repeat("a.", deep) + "a]", "[[" + strings.Repeat("a.", deep) + "a]]", strings.Repeat("a.", deep) + "a = 1",
+		"a = " + strings.Repeat("[", deep), "a = " + strings.Repeat("{a=", deep),
+	} {
+		_, err := Decode("x", []byte("format = 1\n"+line+"\n"))
+		if err == nil || err.Error() != "x:2: is nested deeper than any study; give a study's own file" {
+			t.Errorf("%.10s…: %.200v", line, err)
+		}
+	}
+}

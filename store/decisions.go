@@ -59,9 +59,17 @@ func inText(v any) (string, bool) {
 	return "", false
 }
 
-func (w *writer) decisions(log []model.Decision) {
+// besideDecision is the place of comments on a decision. It goes with what was
+// decided, so that it stays right when the log is changed.
+func besideDecision(d model.Decision) string { return decisionKey + " " + d.Date + " " + d.Text }
+
+func (w *writer) decisions(log []model.Decision, own comments) {
 	for _, d := range log {
-		w.WriteString("\n[[" + decisionKey + "]]\n")
+		w.WriteString("\n")
+		if place := besideDecision(d); !own.written[place] {
+			w.WriteString(own.at(place))
+		}
+		w.WriteString("[[" + decisionKey + "]]\n")
 		w.line(dateKey, quote(d.Date), "")
 		w.line(textKey, quote(d.Text), "")
 	}

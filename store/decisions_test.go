@@ -54,3 +54,26 @@ func TestDecisionsByHand(t *testing.T) {
 		expect(t, tc.src+rest, tc.line, tc.key, tc.says)
 	}
 }
+
+// Comments stay with their decision when others come and go, and are not lost
+// with it.
+func TestCommentsStayWithTheirDecision(t *testing.T) {
+	s, err := Decode("x.toml", []byte("format = 1\n# why\n[[decision]]\n# above date\ndate = 2026-11-26\ntext = \"belt\" # for now\n\n"+
+		"# second\n[[decision]]\ndate = \"2026-11-27\"\ntext = \"gear\"\n\n# of A\n[[variant]]\nname = \"A\"\n# end\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	const first, second = "\n# why\n# above date\n# for now\n[[decision]]\ndate = \"2026-11-26\"\n", "\n# second\n[[decision]]\ndate = \"2026-11-27\"\n"
+	out := string(Encode(s))
+	if !strings.Contains(out, first) || !strings.Contains(out, second) || !strings.HasSuffix(out, "\n# end\n") {
+		t.Errorf("the comments stand elsewhere\n%s", out)
+	}
+	if back, err := Decode("x.toml", []byte(out)); err != nil || string(Encode(back)) != out {
+		t.Errorf("written again it is another file, %v", err)
+	}
+	s.Decisions = append([]model.Decision{{Date: "2026-11-01", Text: "new"}}, s.Decisions[1])
+	out = string(Encode(s))
+	if !strings.Contains(out, second) || strings.Contains(out, "# why\n# above date\n# for now\n[[") || !strings.Contains(out, "# why") {
+		t.Errorf("after one is gone the comments stand wrong or are lost\n%s", out)
+	}
+}

@@ -25,7 +25,7 @@ func Encode(s *model.Study) []byte {
 	w.WriteString(heading + own.at(formatKey))
 	w.line(formatKey, fmt.Sprint(newest()), formatRemark)
 	w.sections("", s.Sections(), model.NewStudy("").Sections(), own)
-	w.decisions(s.Decisions)
+	w.decisions(s.Decisions, own)
 	fresh := model.NewVariant("")
 	defaults := fresh.Sections()
 	last := own.at(atEnd)

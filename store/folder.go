@@ -72,7 +72,8 @@ func (f *Folder) Read(path string) (*model.Study, error) {
 func (f *Folder) OpenText(path string) ([]byte, error) {
 	src, err := read(path)
 	if err == nil {
-		f.remember(path, memory{sha256.Sum256(src), true})
+		s, unsound := Decode(path, src)
+		f.remember(path, memory{sha256.Sum256(src), unsound != nil || !bytes.Equal(src, Encode(s))})
 	}
 	return src, err
 }
@@ -85,7 +86,7 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, data, s.VersionsKept, memory{sum: sha256.Sum256(data)})
+	return f.put(path, data, s.VersionsKept, memory{sum: sha256.Sum256(data)}, "because a save writes comments and spelling anew")
 }
 
 // SaveText is Save for a study as a person wrote it: its bytes go into the
@@ -95,11 +96,11 @@ func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
+	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))}, "before this change")
 }
 
 // put writes over the file and keeps what was there.
-func (f *Folder) put(path string, data []byte, versions int, becomes memory) (note string, err error) {
+func (f *Folder) put(path string, data []byte, versions int, becomes memory, why string) (note string, err error) {
 	was, known := f.recall(path)
 	if !known {
 		return "", refusal(path, nil, "not saved: it was not opened here; save under a new name")
@@ -121,13 +122,17 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory) (no
 		return "", f.wrote(path, becomes, confirm(f.disk, real))
 	}
 	if was.byPerson {
-		if note, err = f.backup(real, old, mode, raised(old, data)); err != nil {
+		if raised(old, data) {
+			why = "which is in an older format; a Backspan of that time only shows the one written now, and changes it no more"
+		}
+		if note, err = f.backup(real, old, mode, why); err != nil {
 			return "", refusal(path, err, "not saved, because what was written by hand could not be kept beside it: %s", reason(err))
 		}
 	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
 		note = "the version before could not be kept: " + reason(err)
 	}
 	note = also(note, olderVersions(path, real, old, was.byPerson, versions))
+	note = also(note, otherNames(real))
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
 		return err

@@ -56,6 +56,9 @@ func (j Journals) Begin(path string) (*Session, []*Left, error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	if path != "" && s.name != names[0] {
+		s.Elsewhere = filepath.Dir(s.name)
+	}
 	sweep(realDisk{}, filepath.Dir(names[0]))
 	lefts := j.lefts(head.Study, names, s.name)
 	go s.run()

@@ -94,7 +94,7 @@ func TestMigratedFileIsKeptOnce(t *testing.T) {
 	if string(get(t, path)) != firstFormat || exists(path+".bak") {
 		t.Error("opening changed something")
 	}
-	for i, wants := range []string{"a.toml.bak, because it was in an older format", ""} {
+	for i, wants := range []string{"a.toml.bak, which is in an older format", ""} {
 		s.MarginAsked += 0.01
 		note, err := f.Save(path, s)
 		if err != nil || !strings.Contains(note, wants) || wants == "" && note != "" {

@@ -53,6 +53,9 @@ func (ps Problems) inOrder() Problems {
 	})
 	if n := len(ps) - mostProblems; n > 0 {
 		rest := Problem{File: ps[0].File, Text: fmt.Sprintf("and %d more problems", n)}
+		if n == 1 {
+			rest.Text = "and one more problem"
+		}
 		ps = append(ps[:mostProblems:mostProblems], rest)
 	}
 	for i := range ps {

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"syscall"
 
 	"backspan/store/report"
 )
@@ -53,7 +54,9 @@ func notSaved(path string, err error) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return refusal(path, err, "not saved: there is no folder %s; make it first or choose another", report.Printable(filepath.Dir(path)))
 	case errors.Is(err, fs.ErrPermission):
-		return refusal(path, err, "not saved: you may not write in the folder %s; save somewhere else", report.Printable(filepath.Dir(path)))
+		return refusal(path, err, "not saved: you may not write in the folder %s; save somewhere else", report.Printable(filepath.Dir(absolute(path))))
+	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
+		return refusal(path, err, "not saved: %s; free some and save again, or save on another disk; what was on disk is as it was", reason(err))
 	}
 	return refusal(path, err, "not saved: %s; what was on disk is as it was", reason(err))
 }

@@ -88,7 +88,8 @@ func (s *scanner) toLineEnd() {
 	}
 }
 
-// keys reads a dotted key and the blanks around it.
+// keys reads a dotted key and the blanks around it; of one that is nested
+// deeper than any study the rest is passed over.
 func (s *scanner) keys() path {
 	var p path
 	for {
@@ -97,7 +98,9 @@ func (s *scanner) keys() path {
 		if !ok {
 			return p
 		}
-		p = append(p, k)
+		if len(p) <= mostNested {
+			p = append(p, k)
+		}
 		s.blanks()
 		if !strings.HasPrefix(s.src[s.pos:], ".") {
 			return p

@@ -26,6 +26,10 @@ type Session struct {
 	// they have now.
 	PutAside []string
 
+	// Elsewhere is the folder that holds the journal because nothing could
+	// be written beside the study; empty when it is beside it.
+	Elsewhere string
+
 	mu      sync.Mutex
 	queue   []step
 	written int   // steps that are in the journal

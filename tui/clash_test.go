@@ -5,6 +5,9 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+
 	"backspan/model"
 	"backspan/store"
 )
@@ -18,8 +21,11 @@ func (s clashing) Save(path string, _ *model.Study) (string, error) {
 
 // clashed is a bench that found another state in its file when it saved.
 func clashed(t *testing.T, w, h int, ascii bool) (Model, *model.Study) {
+	return clashedIn(t, plateau(), w, h, ascii)
+}
+
+func clashedIn(t *testing.T, o Options, w, h int, ascii bool) (Model, *model.Study) {
 	t.Helper()
-	o := plateau()
 	o.Study, o.ASCII = model.Sample(), ascii
 	o.Study.Decisions = []model.Decision{{Date: "2026-11-01", Text: "belt\x1b[31m drives only"}, {Date: "2026-11-02", Text: "two blades"}}
 	theirs := o.Study.Clone()
@@ -117,4 +123,15 @@ func TestAnswersAreNeverCutOff(t *testing.T) {
 	m, _ := clashed(t, 60, 16, false)
 	has(t, m, "keep both", "read it again", "look at every difference")
 	fits(t, m.View(), 60, 16)
+}
+
+func TestDifferencesWithoutColour(t *testing.T) {
+	bare, _ := clashed(t, 80, 24, false)
+	o := plateau()
+	o.Renderer = renderer(termenv.ANSI256)
+	coloured, _ := clashedIn(t, o, 80, 24, false)
+	bare, coloured = press(bare, "l"), press(coloured, "l")
+	if coloured.View() == bare.View() || trimmed(ansi.Strip(coloured.View())) != trimmed(bare.View()) {
+		t.Errorf("with colour\n%s\nwithout\n%s", ansi.Strip(coloured.View()), bare.View())
+	}
 }

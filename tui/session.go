@@ -79,11 +79,16 @@ func (r *root) sessionBegun(msg sessionMsg) tea.Cmd {
 	r.kept = kept{Session: msg.session, path: msg.path, revision: 1}
 	switch {
 	case msg.err != nil:
-		r.problem = "edits are not kept against a crash: " + msg.err.Error()
+		r.problem = "edits are not kept against a crash: " + msg.err.Error() + "; save often"
 	case msg.held != nil:
 		r.desk.Path, r.kept.path = "", ""
 		r.problem = fmt.Sprintf("%s: %s. This is a copy in no file yet: look and try, and save it under a name of its own.", msg.path, msg.held)
-	case len(msg.session.PutAside) > 0:
+	case msg.session.Elsewhere != "":
+		r.say(fmt.Sprintf("nothing could be written beside %s, so edits are kept in %s until they are saved; where a save is refused, %s saves elsewhere",
+			msg.path, msg.session.Elsewhere, r.keys.Everywhere.SaveAs.Help().Key))
+		r.notice.whole = true
+	}
+	if msg.session != nil && len(msg.session.PutAside) > 0 {
 		r.problem = "a journal that could not be read is put aside as " + strings.Join(msg.session.PutAside, ", ")
 	}
 	for _, l := range msg.lefts {

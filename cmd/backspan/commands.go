@@ -89,8 +89,13 @@ and licensed practice.
 `)
 }
 
+// cannot says why not. Whatever an error quotes, its lines command no terminal.
 func (p program) cannot(err error) int {
-	fmt.Fprintf(p.err, "backspan: %v\n", err)
+	lines := strings.Split(err.Error(), "\n")
+	for i := range lines {
+		lines[i] = report.Printable(lines[i])
+	}
+	fmt.Fprintf(p.err, "backspan: %s\n", strings.Join(lines, "\n"))
 	return statusCannot
 }
 

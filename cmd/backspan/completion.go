@@ -3,11 +3,8 @@ package main
 import (
 	"flag"
 	"fmt"
-	"slices"
+	"regexp"
 	"strings"
-	"unicode"
-
-	"backspan/store/report"
 )
 
 func (p program) completion(args []string) int {
@@ -39,103 +36,157 @@ func (p program) flagWords(c command) string {
 	return strings.Join(words, " ")
 }
 
-// formats are the words that a command's --format takes, as its help names
-// them; empty for a command without one.
-func (p program) formats(c command) string {
-	known := append(report.Formats[:], report.HTML)
-	var words []string
-	for _, f := range p.flagsOf(c) {
-		if f.Name != "format" {
-			continue
-		}
-		for _, word := range strings.FieldsFunc(f.Usage, func(r rune) bool { return !unicode.IsLetter(r) }) {
-			if slices.Contains(known, report.Format(word)) && !slices.Contains(words, word) {
-				words = append(words, word)
+// oneOf is how a flag says that it takes one of a few words.
+var oneOf = regexp.MustCompile(`^([a-z]+(?:, [a-z]+)* or [a-z]+)(?:[;:].*)?$`)
+
+// valuesOf are the words that a flag takes; empty where any value may stand.
+func valuesOf(f *flag.Flag) string {
+	m := oneOf.FindStringSubmatch(f.Usage)
+	if m == nil || !valued(f) {
+		return ""
+	}
+	return strings.NewReplacer(", ", " ", " or ", " ").Replace(m[1])
+}
+
+// takesFile reports whether any file may be a flag's value.
+func takesFile(f *flag.Flag) bool { return f.Name == "out" || f.Name == "csv" }
+
+// ending is that of the files a command works on.
+func ending(c command) string {
+	if c.name == "merge" {
+		return "part"
+	}
+	return "toml"
+}
+
+func names() string {
+	var names []string
+	for _, c := range commands() {
+		names = append(names, c.name)
+	}
+	return strings.Join(names, " ")
+}
+
+const shells = "bash zsh fish"
+
+func (p program) bash() string {
+	flags, values := "", ""
+	for _, c := range commands() {
+		flags += fmt.Sprintf("\t\t%s) flags='%s' ending=%s ;;\n", c.name, p.flagWords(c), ending(c))
+		for _, f := range p.flagsOf(c) {
+			switch words := valuesOf(f); {
+			case words != "":
+				values += fmt.Sprintf("\t\t'%s --%s') words='%s' ;;\n", c.name, f.Name, words)
+			case takesFile(f):
+				values += fmt.Sprintf("\t\t'%s --%s') ending='*' ;;\n", c.name, f.Name)
 			}
 		}
 	}
-	return strings.Join(words, " ")
-}
-
-func (p program) bash() string {
-	var names []string
-	cases := ""
-	for _, c := range commands() {
-		names = append(names, c.name)
-		cases += fmt.Sprintf("\t\t%s) flags='%s' formats='%s' ;;\n", c.name, p.flagWords(c), p.formats(c))
-	}
 	return fmt.Sprintf(`# bash completion for backspan; to use it now: source <(backspan completion bash)
 _backspan() {
-	local IFS=$' \t\n' word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags= formats=
+	local IFS=$' \t\n' word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} flags= words= ending=
 	COMPREPLY=()
 	if [ "$COMP_CWORD" -eq 1 ]; then
-		COMPREPLY=($(compgen -W '%s help' -- "$word"))
+		COMPREPLY=($(compgen -W '%[1]s help' -- "$word"))
 		return
+	fi
+	if [ "$word" = = ]; then
+		word=
+	elif [ "$before" = = ]; then
+		before=${COMP_WORDS[COMP_CWORD-2]}
 	fi
 	case ${COMP_WORDS[1]} in
-%s	esac
-	if [ "$before" = --format ]; then
-		COMPREPLY=($(compgen -W "$formats" -- "$word"))
-		return
-	fi
+		completion) words='%[2]s' ;;
+		help) words='%[1]s' ;;
+	esac
+	case ${COMP_WORDS[1]} in
+%[3]s	esac
+	case "${COMP_WORDS[1]} $before" in
+%[4]s	esac
 	case $word in
 		-*) COMPREPLY=($(compgen -W "$flags" -- "$word")) ;;
 		*)
-			if [ "${COMP_WORDS[1]}" = completion ]; then
-				COMPREPLY=($(compgen -W 'bash zsh fish' -- "$word"))
+			if [ -n "$words" ]; then
+				COMPREPLY=($(compgen -W "$words" -- "$word"))
 				return
 			fi
 			IFS=$'\n'
-			COMPREPLY=($(compgen -f -X '!*.toml' -- "$word") $(compgen -d -- "$word"))
+			if [ "$ending" = '*' ]; then
+				COMPREPLY=($(compgen -f -- "$word"))
+				return
+			fi
+			COMPREPLY=($(compgen -f -X "!*.$ending" -- "$word") $(compgen -d -- "$word"))
 			;;
 	esac
 }
 complete -o filenames -F _backspan backspan
-`, strings.Join(names, " "), cases)
+`, names(), shells, flags, values)
 }
 
 func (p program) zsh() string {
-	names, cases := "", ""
+	described, flags, values := "", "", ""
 	for _, c := range commands() {
-		names += fmt.Sprintf("\t\t'%s:%s'\n", c.name, quoted(c.does))
-		cases += fmt.Sprintf("\t\t%s) flags='%s' formats='%s' ;;\n", c.name, p.flagWords(c), p.formats(c))
+		described += fmt.Sprintf("\t\t'%s:%s'\n", c.name, quoted(c.does))
+		flags += fmt.Sprintf("\t\t%s) [[ $PREFIX == -* ]] && compadd -- %s && return; ending=%s ;;\n", c.name, p.flagWords(c), ending(c))
+		for _, f := range p.flagsOf(c) {
+			switch words := valuesOf(f); {
+			case words != "":
+				values += fmt.Sprintf("\t\t'%s --%s') compadd -- %s; return ;;\n", c.name, f.Name, words)
+			case takesFile(f):
+				values += fmt.Sprintf("\t\t'%s --%s') _files; return ;;\n", c.name, f.Name)
+			}
+		}
 	}
 	return fmt.Sprintf(`#compdef backspan
 # zsh completion for backspan; to use it now: source <(backspan completion zsh)
 _backspan() {
+	local before=$words[CURRENT-1] ending=toml
 	local -a commands
 	commands=(
-%s	)
+%[1]s	)
 	if (( CURRENT == 2 )); then
 		_describe command commands
 		return
 	fi
-	local flags= formats=
-	case $words[2] in
-%s	esac
-	if [[ $words[CURRENT-1] == --format ]]; then
-		compadd -- ${=formats}
-		return
+	if [[ $PREFIX == --*=* ]]; then
+		before=${PREFIX%%%%=*}
+		compset -P '*='
 	fi
-	compadd -- ${=flags}
-	_files -g '*.toml'
+	case $words[2] in
+		completion) compadd -- %[2]s; return ;;
+		help) _describe command commands; return ;;
+	esac
+	case "$words[2] $before" in
+%[3]s	esac
+	case $words[2] in
+%[4]s	esac
+	_files -g "*.$ending"
 }
-compdef _backspan backspan
-`, names, cases)
+if [ "$funcstack[1]" = _backspan ]; then
+	_backspan "$@"
+else
+	compdef _backspan backspan
+fi
+`, described, shells, values, flags)
 }
 
 func (p program) fish() string {
 	lines := "# fish completion for backspan; to use it now: backspan completion fish | source\n" +
-		"complete -c backspan -n __fish_use_subcommand -f\n"
+		"complete -c backspan -n __fish_use_subcommand -f\n" +
+		"complete -c backspan -n '__fish_seen_subcommand_from completion' -f -a '" + shells + "'\n" +
+		"complete -c backspan -n '__fish_seen_subcommand_from help' -f -a '" + names() + "'\n"
 	for _, c := range commands() {
 		lines += fmt.Sprintf("complete -c backspan -n __fish_use_subcommand -a %s -d '%s'\n", c.name, quoted(c.does))
+		lines += fmt.Sprintf("complete -c backspan -n '__fish_seen_subcommand_from %s' -l help -d 'say more'\n", c.name)
 		for _, f := range p.flagsOf(c) {
 			value := ""
-			switch {
-			case f.Name == "format":
-				value = " -x -a '" + p.formats(c) + "'"
+			switch words := valuesOf(f); {
+			case words != "":
+				value = " -x -a '" + words + "'"
+			case takesFile(f):
+				value = " -r -F"
 			case valued(f):
-				value = " -r"
+				value = " -x"
 			}
 			lines += fmt.Sprintf("complete -c backspan -n '__fish_seen_subcommand_from %s' -l %s%s -d '%s'\n", c.name, f.Name, value, quoted(f.Usage))
 		}

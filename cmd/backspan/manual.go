@@ -50,10 +50,38 @@ For check: a check fails. For diff: something differs. For solve and search: not
 .TP
 2
 The study or the command line cannot be read.
-.SH CAUTIONS
 `)
+	termsOf(&b, "FILES", beside)
+	termsOf(&b, "ENVIRONMENT", environment)
+	b.WriteString(".SH CAUTIONS\n")
 	b.WriteString(roff(cautionText) + "\n")
 	return b.String()
+}
+
+// term is a word of the manual and what it means.
+type term struct{ word, means string }
+
+// beside is what stands beside a study or comes and goes there.
+var beside = []term{
+	{"NAME.toml.1, NAME.toml.2 ...", "The states saved before, the latest first, as many as versions_kept in the study says. What is more after that was lowered stays until you delete it."},
+	{"NAME.toml.bak, NAME.toml.bak2 ...", "The file as it was written by hand, or in an older format, before a save wrote over it."},
+	{".NAME.toml.journal", "Edits that are not saved yet. It holds the study against a second bench and goes when the bench is left; after a crash the next bench offers what it holds."},
+	{".backspan-*.tmp", "A file while it is being saved. One that a killed program left is removed when a study in the folder is next edited or saved."},
+	{"NAME.rescued.toml", "Work that could be kept nowhere else when the bench was ended from outside."},
+}
+
+var environment = []term{
+	{"VISUAL, EDITOR", "The editor that edit runs; vi without them."},
+	{"XDG_STATE_HOME", "The folder with a folder backspan in it for journals that cannot stand beside their study, and for studies in no file yet. Without it the user's folder for settings."},
+	{"NO_COLOR", "Set to anything, it keeps the bench from using colour."},
+	{"LC_ALL, LC_CTYPE, LANG", "The first that is set says whether the terminal shows UTF-8; if not, the bench draws in ASCII."},
+}
+
+func termsOf(b *strings.Builder, title string, terms []term) {
+	b.WriteString(".SH " + title + "\n")
+	for _, t := range terms {
+		fmt.Fprintf(b, ".TP\n.B %s\n%s\n", roff(t.word), roff(t.means))
+	}
 }
 
 const cautionText = "Figures are for design and prove no airworthiness: propeller, belt, fuel, hot parts, noise and the load on the back can hurt. Follow local rules and licensed practice."

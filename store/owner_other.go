@@ -1,0 +1,7 @@
+//go:build !unix
+
+package store
+
+func sameOwner(string, string) {}
+
+func otherNames(string) string { return "" }
