@@ -13,7 +13,12 @@ func Sample() *Study {
 	s := NewStudy("Saddle Meadow trials")
 	s.Notes = "Invented for practice: no real engine, maker, person or place. " +
 		"A small workshop has three single-cylinder two-strokes on the shelf and asks, for each, belt or gear. " +
-		"Prices are invented too."
+		"Prices and decisions are invented too."
+	s.Decisions = []Decision{
+		{"2026-03-02", "The 190 first: behind this wing the 80 climbs little more than 2 m/s, and nobody here wants to carry the 300."},
+		{"2026-03-09", "Ribbed belt. The gear with its fan sits 92 mm deeper and feels 6 kg heavier, and the fan eats what the gear saves."},
+		{"2026-03-16", "The open gear stays on the list until a head temperature has been measured: it hangs on that."},
+	}
 	tune(s.Sections(), [][2]string{
 		{"margin_asked", "10"},
 		{"site.altitude", "640 m"}, {"site.temperature_offset", "8"}, {"site.relative_humidity", "55"},
