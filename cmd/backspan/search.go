@@ -143,7 +143,11 @@ func spreadOf(q explore.Search, best []explore.Candidate) (spread []spreadData, 
 		d := spreadData{columnData: columnData{g.Key, g.Label, g.Unit.Symbol}}
 		if len(best) > 0 {
 			d.Least, d.Most = value(param.Known(least), g.Unit), value(param.Known(most), g.Unit)
-			note += fmt.Sprintf("; %s %s to %s", g.Label, g.Unit.Number(least), g.Unit.Text(most))
+			reach := g.Unit.Text(most)
+			if low := g.Unit.Number(least); low != g.Unit.Number(most) {
+				reach = low + " to " + reach
+			}
+			note += "; " + g.Label + " " + reach
 		}
 		spread = append(spread, d)
 	}
