@@ -131,7 +131,11 @@ func (s Search) Note(best []Candidate, allowed bool) string {
 	}
 	for i, g := range s.Goals {
 		least, most := s.Reach(best, i)
-		note += fmt.Sprintf("; %s %s to %s", g.Label, g.Unit.Number(least), g.Unit.Text(most))
+		reach := g.Unit.Text(most)
+		if low := g.Unit.Number(least); low != g.Unit.Number(most) {
+			reach = low + " to " + reach
+		}
+		note += "; " + g.Label + " " + reach
 	}
 	return note + ". A search finds good designs and does not prove that there are no better."
 }

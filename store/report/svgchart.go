@@ -65,7 +65,9 @@ func chart(id, title string, lines []chartLine) (drawn string, ok bool) {
 }
 
 // shortened keeps a name inside the room that it has.
-func shortened(name string, letters int) string { return ansi.Truncate(Printable(name), letters, "…") }
+func shortened(name string, letters int) string {
+	return ansi.Truncate(Printable(name), letters, "…")
+}
 
 // chartTold tells the lines in figures.
 func chartTold(lines []chartLine) string {
