@@ -88,8 +88,7 @@ func (w twin) swing(p *part.Pulsation, speed, spans float64) (s swing) {
 	return s
 }
 
-// highest is the greatest value, a parabola laid through the point found and
-// its neighbours.
+// highest is the greatest value between the samples too.
 func (s *swing) highest() float64 {
 	top := 0
 	for i := range s {
@@ -97,21 +96,26 @@ func (s *swing) highest() float64 {
 			top = i
 		}
 	}
-	y, before, after := s[top], s[(top-1)&(samples-1)], s[(top+1)&(samples-1)]
-	if bend := before - 2*y + after; bend < 0 {
-		return y - (after-before)*(after-before)/(8*bend)
-	}
-	return y
+	return s.vertex(top)
 }
 
 // lowest is the least value, found alike.
 func (s *swing) lowest() float64 {
+	bottom := 0
 	for i := range s {
-		s[i] = -s[i]
+		if s[i] < s[bottom] {
+			bottom = i
+		}
 	}
-	low := -s.highest()
-	for i := range s {
-		s[i] = -s[i]
+	return s.vertex(bottom)
+}
+
+// vertex is that of a parabola through a highest or lowest sample and its
+// neighbours.
+func (s *swing) vertex(i int) float64 {
+	y, before, after := s[i], s[(i-1)&(samples-1)], s[(i+1)&(samples-1)]
+	if bend := before - 2*y + after; bend != 0 {
+		return y - (after-before)*(after-before)/(8*bend)
 	}
-	return low
+	return y
 }
