@@ -126,22 +126,20 @@ type root struct {
 	page, from page // from: where the keys were asked for
 	w, h       int
 
-	bench       *bench.Model
-	beside      *sidebyside.Model
-	tables      *tables.Model
-	drawing     *drawing.Model
-	curves      *curves.Model
-	studies     *studies.Model
-	help        *keys.Model
-	why         *why.Model
-	find        *find.Model
-	weights     *weights.Model
-	history     *history.Model
-	differences *differences.Model
+	bench   *bench.Model
+	beside  *sidebyside.Model
+	tables  *tables.Model
+	drawing *drawing.Model
+	curves  *curves.Model
+	studies *studies.Model
+	help    *keys.Model
+	why     *why.Model
+	find    *find.Model
+	weights *weights.Model
+	history *history.Model
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
-	differencesFrom   page
 	look              looker
 	inquiry           inquiry
 	seen              seen
@@ -150,6 +148,9 @@ type root struct {
 	tmux              bool                    // one stands between
 	greet             bool                    // the tour is offered
 	greeted           func()                  // called then; may be nil
+
+	differences     *differences.Model
+	differencesFrom page // where they were asked for
 
 	strip     headline.Strip
 	questions []question // the first is asked, the others wait

@@ -94,27 +94,28 @@ type Question struct{ Next, Previous, Answer, Leave key.Binding }
 
 // Map is every key.
 type Map struct {
-	Everywhere  Everywhere
-	Walk        Walk
-	Panes       Panes
-	Variants    Variants
-	Parts       Parts
-	Form        Form
-	Editor      Editor
-	Picker      Picker
-	SideBySide  SideBySide
-	Tables      Tables
-	Drawing     Drawing
-	Curves      Curves
-	Studies     Studies
-	Question    Question
-	Why         Why
-	Find        Find
-	Weights     Weights
-	History     History
+	Everywhere Everywhere
+	Walk       Walk
+	Panes      Panes
+	Variants   Variants
+	Parts      Parts
+	Form       Form
+	Editor     Editor
+	Picker     Picker
+	SideBySide SideBySide
+	Tables     Tables
+	Drawing    Drawing
+	Curves     Curves
+	Studies    Studies
+	Question   Question
+	Why        Why
+	Find       Find
+	Weights    Weights
+	History    History
+	Sheets     Sheets
+	Back       key.Binding
+
 	Differences Differences
-	Sheets      Sheets
-	Back        key.Binding
 }
 
 // Default is the keys as delivered. Every letter has a sense in English; no
