@@ -2,6 +2,7 @@ package main
 
 import (
 	"flag"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/param"
@@ -24,8 +25,17 @@ func (p program) params(args []string) int {
 	return statusFine
 }
 
-func formatFlag(fs *flag.FlagSet) *string {
-	return fs.String("format", string(report.Table), "table, json, csv or markdown")
+// formatFlag declares the formats of a command; without any, all.
+func formatFlag(fs *flag.FlagSet, formats ...report.Format) *string {
+	if len(formats) == 0 {
+		formats = report.Formats[:]
+	}
+	last := len(formats) - 1
+	var words []string
+	for _, f := range formats[:last] {
+		words = append(words, string(f))
+	}
+	return fs.String("format", string(report.Table), strings.Join(words, ", ")+" or "+string(formats[last]))
 }
 
 // everyParameter is every section of a study and of a variant, at its default;

@@ -75,7 +75,7 @@ func (p program) check(args []string) int {
 }
 
 func (p program) tables(args []string) int {
-	c, f, status, done := p.evaluated("tables", args)
+	c, f, status, done := p.evaluated("tables", args, report.Table, report.CSV, report.Markdown)
 	if done {
 		return status
 	}
@@ -90,11 +90,11 @@ func (p program) tables(args []string) int {
 }
 
 // evaluated reads the command line of compare, check and tables and computes.
-func (p program) evaluated(name string, args []string) (c model.Comparison, f report.Format, status int, done bool) {
+func (p program) evaluated(name string, args []string, formats ...report.Format) (c model.Comparison, f report.Format, status int, done bool) {
 	fs := flag.NewFlagSet(name, flag.ContinueOnError)
 	var variants words
 	fs.Var(&variants, "variant", "only this variant; may be given several times")
-	s, f, status, done := p.opened(fs, args)
+	s, f, status, done := p.opened(fs, args, formats...)
 	if done {
 		return c, f, status, true
 	}
@@ -107,8 +107,8 @@ func (p program) evaluated(name string, args []string) (c model.Comparison, f re
 
 // opened reads the command line of a command that prints figures of a study,
 // and the study.
-func (p program) opened(fs *flag.FlagSet, args []string) (s *model.Study, f report.Format, status int, done bool) {
-	format := formatFlag(fs)
+func (p program) opened(fs *flag.FlagSet, args []string, formats ...report.Format) (s *model.Study, f report.Format, status int, done bool) {
+	format := formatFlag(fs, formats...)
 	o, status, done := p.toChange(fs, args)
 	if done {
 		return nil, f, status, true
