@@ -146,26 +146,24 @@ type root struct {
 	page, from page // from: where the keys were asked for
 	w, h       int
 
-	bench       *bench.Model
-	beside      *sidebyside.Model
-	tables      *tables.Model
-	drawing     *drawing.Model
-	curves      *curves.Model
-	studies     *studies.Model
-	help        *keys.Model
-	why         *why.Model
-	hang        *hang.Model
-	find        *find.Model
-	weights     *weights.Model
-	history     *history.Model
-	log         *decisions.Model
-	differences *differences.Model
-	explore     *explorepage.Model
-	effort      explorepage.Effort
+	bench   *bench.Model
+	beside  *sidebyside.Model
+	tables  *tables.Model
+	drawing *drawing.Model
+	curves  *curves.Model
+	studies *studies.Model
+	help    *keys.Model
+	why     *why.Model
+	hang    *hang.Model
+	find    *find.Model
+	weights *weights.Model
+	history *history.Model
+	log     *decisions.Model
+	explore *explorepage.Model
+	effort  explorepage.Effort
 
 	whyFrom, findFrom page // where these were asked for
 	historyFrom       page
-	differencesFrom   page
 	look              looker
 	inquiry           inquiry
 	seen              seen
@@ -176,6 +174,9 @@ type root struct {
 	today             func() string
 	greet             bool   // the tour is offered
 	greeted           func() // called then; may be nil
+
+	differences     *differences.Model
+	differencesFrom page // where they were asked for
 
 	strip     headline.Strip
 	questions []question // the first is asked, the others wait

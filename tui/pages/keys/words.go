@@ -7,6 +7,7 @@ type word struct{ term, meaning string }
 var words = []word{
 	{"absorbed power", "What the propeller takes to turn at a given speed. Engine and propeller settle where it equals what the drive delivers."},
 	{"backlash", "The play between teeth that mesh: how far one gear can rock while the other is held."},
+	{"base tangent", "Of a gear: the measure over a few teeth with flat jaws. It tells how thick the teeth were cut."},
 	{"best compromises", "Designs of which none is better in one goal without being worse in another."},
 	{"centre distance", "How far apart the two shafts of a drive lie."},
 	{"centre of gravity", "The point at which a body could be held up by one finger; its mass acts there."},
@@ -41,6 +42,7 @@ var words = []word{
 	{"thin", "Of a check: it stays within the limit by less than the margin asked, or is past a guide value."},
 	{"tip Mach number", "Speed of the blade's tip as a share of the speed of sound. Noise rises steeply with it."},
 	{"torque reaction", "What turns the propeller one way pushes the machine the other way: the pilot feels it as a lean."},
+	{"tracking", "How far the tips of the blades run ahead of and behind one another, turned by hand past a fixed point."},
 	{"trim speed", "The airspeed at which the wing flies with the brakes up and no speed bar pushed."},
 	{"variant", "One complete machine of the study, from the engine to the frame."},
 	{"weights", "What counts for you, and how much. In each reading the best variant counts 1 and the worst 0; so the order can turn when a variant comes or goes."},
