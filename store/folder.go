@@ -30,10 +30,13 @@ type Folder struct {
 	seen map[string]memory // by absolute path
 }
 
-// memory is what is known of a file's bytes.
-type memory struct {
-	sum      [sha256.Size]byte
-	byPerson bool // they are not what Encode would have written
+// memory is what is known of a file: the digest of its bytes.
+type memory [sha256.Size]byte
+
+// byPerson reports whether a file's bytes are not what Encode would have written.
+func byPerson(path string, src []byte) bool {
+	s, err := Decode(path, src)
+	return err != nil || !bytes.Equal(src, Encode(s))
 }
 
 // NewFolder is the folder dir, which need not exist yet.
@@ -53,7 +56,7 @@ func (f *Folder) Open(path string) (*model.Study, error) {
 	if err != nil {
 		return s, err
 	}
-	f.remember(path, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))})
+	f.remember(path, sha256.Sum256(src))
 	return s, nil
 }
 
@@ -71,8 +74,7 @@ func (f *Folder) Read(path string) (*model.Study, error) {
 func (f *Folder) OpenText(path string) ([]byte, error) {
 	src, err := read(path)
 	if err == nil {
-		s, unsound := Decode(path, src)
-		f.remember(path, memory{sha256.Sum256(src), unsound != nil || !bytes.Equal(src, Encode(s))})
+		f.remember(path, sha256.Sum256(src))
 	}
 	return src, err
 }
@@ -85,7 +87,7 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, data, s.VersionsKept, memory{sum: sha256.Sum256(data)}, "because a save writes comments and spelling anew")
+	return f.put(path, data, s.VersionsKept, sha256.Sum256(data), "because a save writes comments and spelling anew")
 }
 
 // SaveText is Save for a study as a person wrote it: its bytes go into the
@@ -95,7 +97,7 @@ func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))}, "before this change")
+	return f.put(path, src, s.VersionsKept, sha256.Sum256(src), "before this change")
 }
 
 // put writes over the file and keeps what was there.
@@ -120,7 +122,8 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory, why
 	if bytes.Equal(old, data) {
 		return "", f.wrote(path, becomes, confirm(f.disk, real))
 	}
-	if was.byPerson {
+	own := byPerson(path, old)
+	if own {
 		if raised(old, data) {
 			why = "which is in an older format; a Backspan of that time only shows the one written now, and changes it no more"
 		}
@@ -130,7 +133,7 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory, why
 	} else if err := f.keepVersion(real, old, mode, versions); err != nil {
 		note = "the version before could not be kept: " + reason(err)
 	}
-	note = also(note, olderVersions(path, real, old, was.byPerson, versions))
+	note = also(note, olderVersions(path, real, old, own, versions))
 	note = also(note, otherNames(real))
 	err = replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
@@ -159,7 +162,7 @@ func (f *Folder) Create(path string, s *model.Study) (note string, err error) {
 	if !strings.EqualFold(filepath.Ext(path), extension) {
 		note = report.Printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
 	}
-	return note, f.wrote(path, memory{sum: sha256.Sum256(data)}, create(f.disk, path, data, nil))
+	return note, f.wrote(path, sha256.Sum256(data), create(f.disk, path, data, nil))
 }
 
 // encodeSound refuses what could not be read back.
@@ -189,7 +192,7 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 	if err != nil {
 		return nil, 0, notSaved(path, err)
 	}
-	if sha256.Sum256(now) != was.sum {
+	if sha256.Sum256(now) != was {
 		return nil, 0, refusal(path, ErrChanged, "not saved: the file was changed by another program since it was opened here; save under a new name, or open it again and lose your changes")
 	}
 	return now, info.Mode().Perm(), nil
