@@ -63,7 +63,7 @@ func (y *Survey) trials(key string) []trial {
 			if m.Less.Change.Value > m.More.Change.Value {
 				way = -1
 			}
-			along = append(along, trial{y, m.number, key, way, 1.5})
+			along = append(along, trial{survey: y, number: m.number, key: key, way: way, growth: 1.5})
 		}
 	}
 	if len(movers) > 0 {
@@ -71,7 +71,10 @@ func (y *Survey) trials(key string) []trial {
 	}
 	for _, p := range y.probes {
 		if p.built() && (y.moves(p.more) || y.moves(p.less)) {
-			along = append(along, trial{y, p.number, key, 1, 3}, trial{y, p.number, key, -1, 3})
+			up := trial{survey: y, number: p.number, key: key, way: 1, growth: 3}
+			down := up
+			down.way = -1
+			along = append(along, up, down)
 		}
 	}
 	return along

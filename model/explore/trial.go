@@ -9,17 +9,23 @@ import (
 	"backspan/model/reading"
 )
 
-// trial steps one number by whole fine steps one way.
+// trial steps one number by whole fine steps one way, on a machine of its own.
 type trial struct {
-	survey *Survey
-	number number
-	key    string
-	way    float64
-	growth float64 // of the steps in the search
+	survey  *Survey
+	machine *machine
+	param   param.Param // of the number, in the machine
+	number  number
+	key     string
+	way     float64
+	growth  float64 // of the steps in the search
 }
 
 // cure searches for the nearest cure.
 func (t trial) cure(ctx context.Context) *Cure {
+	t, ok := t.begin()
+	if !ok {
+		return nil
+	}
 	n, ok := t.nearest(ctx)
 	if !ok {
 		return nil
@@ -45,14 +51,25 @@ func (t trial) room() int {
 	return int(math.Floor(width/t.number.fine + rounding))
 }
 
-// at is the machine n steps on, and the value as text and with its unit.
+// begin gives the trial a machine.
+func (t trial) begin() (trial, bool) {
+	t.machine = newMachine(t.survey.study, t.survey.variant)
+	p, found := param.Find(t.machine.variant.Sections(), t.number.Path)
+	t.param = p
+	return t, found
+}
+
+// at is the machine n steps on, and the value as text and with its unit. The
+// outcome holds until the next step.
 func (t trial) at(n int) (o model.Outcome, text, shown string, ok bool) {
-	s, v := t.survey.study, t.survey.variant.Clone()
-	p, found := param.Find(v.Sections(), t.number.Path)
-	if !found || p.Step(int(t.way)*n) != nil {
+	was, _ := t.param.Number()
+	if t.param.Step(int(t.way)*n) != nil {
 		return o, "", "", false
 	}
-	return evaluated(s, &v, model.Outcome{}), p.Editable(), p.Show(), true
+	t.machine.last = evaluated(t.machine.study, t.machine.variant, t.machine.last)
+	text, shown = t.param.Editable(), t.param.Show()
+	_ = t.param.SetNumber(was) // it was taken before
+	return t.machine.last, text, shown, true
 }
 
 // better reports whether the check reads no worse than v after n steps.
