@@ -3,12 +3,22 @@ package model
 import (
 	"fmt"
 	"strings"
+
+	"backspan/model/param"
 )
 
 // Decision is an entry of a study's log: what was settled, and when.
 type Decision struct {
 	Date string // "2026-11-26"
 	Text string
+}
+
+// Section declares what an entry is made of.
+func (d *Decision) Section() param.Section {
+	return param.Section{Key: "decision", Label: "Decisions, as many as there are", Params: []param.Param{
+		param.Text(&d.Date, "date", "Date").Help("year, month and day, like 2026-11-26"),
+		param.Text(&d.Text, "text", "Text").Help("what was settled, and why"),
+	}}
 }
 
 // Check says what is wrong with an entry and what to do; nil when nothing is.

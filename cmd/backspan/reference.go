@@ -31,7 +31,8 @@ func formatFlag(fs *flag.FlagSet) *string {
 }
 
 // everyParameter is every section of a study and of a variant, at its default;
-// a variant's stand under "variant", as in the file.
+// a variant's stand under "variant", as in the file. What a decision is made of
+// stands last.
 func everyParameter() []param.Section {
 	v := model.NewVariant("")
 	sections := model.NewStudy("").Sections()
@@ -42,5 +43,5 @@ func everyParameter() []param.Section {
 		}
 		sections = append(sections, s)
 	}
-	return sections
+	return append(sections, new(model.Decision).Section())
 }
