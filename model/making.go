@@ -36,7 +36,7 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 		list = append(list, imbalance(v, mass.Value))
 	}
 	return append(list, part.AtMost("propeller.tracking", "Tracking of the blades, tip to tip", v.Propeller.TrackingLimit, unit.Millimetre, 1).
-		How("as set: turn by hand past a fixed pointer, plate bolts tight").Source("the study"))
+		How("turn by hand past a fixed pointer, plate bolts tight").Given("propeller.tracking_limit"))
 }
 
 // SeatLimits are the limits of the seats of one of the outcome's bearings.

@@ -163,3 +163,22 @@ func TestEveryUnratedCheckIsACaution(t *testing.T) {
 		t.Errorf("%+v", g)
 	}
 }
+
+// A limit that the design is held against must not read as one to work to.
+func TestChecksOnTheSheetAreTold(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	text := buildSheet(t, s, v, Markdown)
+	if !strings.Contains(text, "| Check: Belt changed within its life, at most | 500 | h |") || !strings.Contains(text, "| Retighten a wooden hub |") {
+		t.Error("a check reads as a limit to work to, or an instruction as a check")
+	}
+}
+
+func TestLimitHasTheOriginOfItsParameter(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	for _, want := range []string{"plate bolts tight; default, common practice, no source", "plate bolts tight; as set"} {
+		if text := buildSheet(t, s, v, Markdown); !strings.Contains(text, want) {
+			t.Errorf("lacks %q", want)
+		}
+		v.Propeller.TrackingLimit = 0.003
+	}
+}
