@@ -182,3 +182,14 @@ func TestLimitHasTheOriginOfItsParameter(t *testing.T) {
 		v.Propeller.TrackingLimit = 0.003
 	}
 }
+
+// How to start a machine whose propeller turns at idle is no check that fails,
+// and must stand on the sheet all the same.
+func TestBuildSheetTellsWhatIsPastAGuideValue(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	for _, f := range []Format{Table, Markdown, HTML} {
+		if text := buildSheet(t, s, v, f); !strings.Contains(text, "Past a guide value") || !strings.Contains(text, "Start it held fast") {
+			t.Errorf("%s does not tell", f)
+		}
+	}
+}
