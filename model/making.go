@@ -29,6 +29,10 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 				How("section, teeth and width").Source("geometry")}
 		}
 	}
+	if turn := o.Layout.Turn; turn != "" {
+		list = append(list, part.Said("propeller.turns", "Propeller turns, seen from behind", string(turn)).
+			How("as the crank does, or reversed by a gear").Source("geometry"))
+	}
 	if torque, ok := known(o, "bolt.tightening_torque"); ok {
 		list = append(list, d.Plate.Making(torque.Value)...)
 	}

@@ -193,3 +193,13 @@ func TestBuildSheetTellsWhatIsPastAGuideValue(t *testing.T) {
 		}
 	}
 }
+
+// A propeller is ordered by its hand: an external gear reverses it.
+func TestBuildSheetTellsWhichWayThePropellerTurns(t *testing.T) {
+	for name, want := range map[string]string{"Belt 190": "clockwise", "Gear 190": "anticlockwise"} {
+		s, v := sampleVariant(t, name)
+		if text := buildSheet(t, s, v, Markdown); !strings.Contains(text, "| Propeller turns, seen from behind | "+want+" |") {
+			t.Errorf("%s: not %s", name, want)
+		}
+	}
+}
