@@ -192,5 +192,6 @@ func between(from, to float64, n int) []float64 {
 	for i := range v {
 		v[i] = from + (to-from)*float64(i)/float64(n-1)
 	}
+	v[n-1] = to // rounding may lead past it, where an engine gives nothing
 	return v
 }

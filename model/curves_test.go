@@ -69,6 +69,18 @@ func TestCurvesMeetTheReadings(t *testing.T) {
 }
 
 // A machine that cannot be built keeps its curves, empty, with the reason.
+// At the highest speed of its curve an engine still pulls: rounding must not
+// lead past it.
+func TestPowerCurveEndsWithPower(t *testing.T) {
+	s := Sample()
+	for i := range s.Variants {
+		points := curveOf(t, Curves(s, &s.Variants[i]), "power", "full").Points
+		if last := points[len(points)-1]; !(last.Y > 0) {
+			t.Errorf("%s: %g W at %g rad/s", s.Variants[i].Name, last.Y, last.X)
+		}
+	}
+}
+
 func TestCurvesOfNothingSayWhy(t *testing.T) {
 	s := Sample()
 	v := &s.Variants[0]

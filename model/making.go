@@ -29,6 +29,10 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 				How("section, teeth and width").Source("geometry")}
 		}
 	}
+	if turn := o.Layout.Turn; turn != "" {
+		list = append(list, part.Said("propeller.turns", "Propeller turns, seen from behind", string(turn)).
+			How("as the crank does, or reversed by a gear").Source("geometry"))
+	}
 	if torque, ok := known(o, "bolt.tightening_torque"); ok {
 		list = append(list, d.Plate.Making(torque.Value)...)
 	}
@@ -36,7 +40,7 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 		list = append(list, imbalance(v, mass.Value))
 	}
 	return append(list, part.AtMost("propeller.tracking", "Tracking of the blades, tip to tip", v.Propeller.TrackingLimit, unit.Millimetre, 1).
-		How("as set: turn by hand past a fixed pointer, plate bolts tight").Source("the study"))
+		How("turn by hand past a fixed pointer, plate bolts tight").Given("propeller.tracking_limit"))
 }
 
 // SeatLimits are the limits of the seats of one of the outcome's bearings.

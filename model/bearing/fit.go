@@ -82,7 +82,7 @@ func (s Seats) Making(size Size, shaftTurns bool) []part.Allowed {
 		if !ok {
 			return part.Unknown(key, label, unit.Millimetre, "the table of fits does not reach this size")
 		}
-		how := "tolerance class as entered"
+		how := "of the tolerance class, at 20 °C"
 		if turns && f.loose() {
 			how = "too loose for the ring that turns under its load: it creeps; choose a tighter class"
 		}

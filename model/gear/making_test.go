@@ -114,3 +114,24 @@ func TestMakingSaysWhatItCannot(t *testing.T) {
 		t.Error("teeth that cannot mesh are cut")
 	}
 }
+
+// DIN 3960, from memory: the wheel's tangent slants over W sin βb; with
+// 1.2 mm + 0.018 W of flank at its ends the gauge rests, with less it tips off.
+func TestBaseTangentLeavesTheGaugeARest(t *testing.T) {
+	s := Default()
+	g, err := Solve(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, length := s.tangent(g, g.Driven)
+	slant, rest := length*math.Sin(g.BaseHelixAngle), (1.2e-3+0.018*length)*math.Cos(g.BaseHelixAngle)
+	for _, tc := range []struct {
+		face float64
+		ok   bool
+	}{{slant + 0.9*rest, false}, {slant + 1.1*rest, true}} {
+		s.FaceWidth = tc.face
+		if a := made(t, s, "gear.wheel_span"); (a.Why == "") != tc.ok {
+			t.Errorf("a face of %g m: %+v", tc.face, a)
+		}
+	}
+}

@@ -14,6 +14,7 @@ type Allowed struct {
 	Text   string // where it is no figure
 	Method string // how it was found, in words
 	Origin string // standard, book, "geometry" or "from memory: …"
+	Param  string // path of the parameter that gives it; its origin counts
 	Why    string // why there is none
 	Limit  bool   // Most is all that counts
 }
@@ -42,3 +43,6 @@ func (a Allowed) How(s string) Allowed { a.Method = s; return a }
 
 // Source names the standard or book.
 func (a Allowed) Source(s string) Allowed { a.Origin = s; return a }
+
+// Given names the parameter, by its path, whose origin is that of the limit.
+func (a Allowed) Given(path string) Allowed { a.Param = path; return a }

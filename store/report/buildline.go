@@ -36,7 +36,7 @@ func (b *buildLines) line(k buildKey) (cells []string, ok bool) {
 	case madeKind:
 		for _, a := range b.making {
 			if a.Key == k.key {
-				return madeLine(a), true
+				return b.made(a), true
 			}
 		}
 		return nil, false
@@ -106,17 +106,28 @@ func (b *buildLines) found(k buildKey) ([]string, bool) {
 	return []string{r.Label, value, money(r.Unit.Symbol, r.Unit, b.currency), both(r.Method, r.Origin)}, true
 }
 
+// checked tells a limit that the design is held against from one to work to.
+const checked = "Check: "
+
 func (b *buildLines) held(key string) ([]string, bool) {
 	for _, k := range b.outcome.Checks {
 		if k.Key != key {
 			continue
 		}
 		if k.Valued {
-			return []string{k.Label + ", " + string(k.Side), k.Unit.Number(k.Limit), k.Unit.Symbol, both(k.Origin, string(k.Verdict)+", here "+k.Unit.Text(k.Value))}, true
+			return []string{checked + k.Label + ", " + string(k.Side), k.Unit.Number(k.Limit), k.Unit.Symbol, both(k.Origin, string(k.Verdict)+", here "+k.Unit.Text(k.Value))}, true
 		}
 		return []string{k.Label, string(k.Verdict), "", both(k.Why, k.Origin)}, true
 	}
 	return nil, false
+}
+
+// made is a limit with the origin of the parameter that gives it, if one does.
+func (b *buildLines) made(a part.Allowed) []string {
+	if p, ok := inUse(b.sections, a.Param); ok {
+		a = a.Source(b.origin(a.Param, p))
+	}
+	return madeLine(a)
 }
 
 // madeLine shows a limit with as many digits as the shop works to.

@@ -46,7 +46,27 @@ func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
 		add("Bearings", rows...)
 	}
 	grids[0].title = s.Name + ", " + v.Name + ": " + grids[0].title
+	if past := buildPast(o); len(past.rows) > 0 {
+		grids = append(grids, past)
+	}
 	return append(grids, buildCautions(o))
+}
+
+// buildPast is what does not forbid the machine, but is past a guide value:
+// some of it is how to handle it.
+func buildPast(o *model.Outcome) grid {
+	g := grid{title: "Past a guide value", named: true, head: []string{"check", "found", "what to do"}}
+	for _, k := range o.Checks {
+		if k.Verdict != reading.Thin || !k.Past {
+			continue
+		}
+		found := ""
+		if k.Valued {
+			found = k.Text()
+		}
+		g.rows = append(g.rows, []string{k.Label, found, k.Cure})
+	}
+	return g
 }
 
 // buildCautions ends the sheet with what nobody could rate.

@@ -163,3 +163,43 @@ func TestEveryUnratedCheckIsACaution(t *testing.T) {
 		t.Errorf("%+v", g)
 	}
 }
+
+// A limit that the design is held against must not read as one to work to.
+func TestChecksOnTheSheetAreTold(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	text := buildSheet(t, s, v, Markdown)
+	if !strings.Contains(text, "| Check: Belt changed within its life, at most | 500 | h |") || !strings.Contains(text, "| Retighten a wooden hub |") {
+		t.Error("a check reads as a limit to work to, or an instruction as a check")
+	}
+}
+
+func TestLimitHasTheOriginOfItsParameter(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	for _, want := range []string{"plate bolts tight; default, common practice, no source", "plate bolts tight; as set"} {
+		if text := buildSheet(t, s, v, Markdown); !strings.Contains(text, want) {
+			t.Errorf("lacks %q", want)
+		}
+		v.Propeller.TrackingLimit = 0.003
+	}
+}
+
+// How to start a machine whose propeller turns at idle is no check that fails,
+// and must stand on the sheet all the same.
+func TestBuildSheetTellsWhatIsPastAGuideValue(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	for _, f := range []Format{Table, Markdown, HTML} {
+		if text := buildSheet(t, s, v, f); !strings.Contains(text, "Past a guide value") || !strings.Contains(text, "Start it held fast") {
+			t.Errorf("%s does not tell", f)
+		}
+	}
+}
+
+// A propeller is ordered by its hand: an external gear reverses it.
+func TestBuildSheetTellsWhichWayThePropellerTurns(t *testing.T) {
+	for name, want := range map[string]string{"Belt 190": "clockwise", "Gear 190": "anticlockwise"} {
+		s, v := sampleVariant(t, name)
+		if text := buildSheet(t, s, v, Markdown); !strings.Contains(text, "| Propeller turns, seen from behind | "+want+" |") {
+			t.Errorf("%s: not %s", name, want)
+		}
+	}
+}

@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -133,7 +134,7 @@ func (g grid) markdown(b *strings.Builder) {
 	}
 	fmt.Fprintf(b, "%s %s\n\n", rank, headingText(g.title))
 	for _, s := range g.points {
-		fmt.Fprintf(b, "* %s\n", cellText(s))
+		fmt.Fprintf(b, "* %s\n", itemText(s))
 	}
 	if len(g.rows) > 0 {
 		if len(g.points) > 0 {
@@ -169,6 +170,14 @@ func (g grid) lines(b *strings.Builder) {
 
 // headingText keeps a name that ends in # whole.
 func headingText(s string) string { return strings.ReplaceAll(cellText(s), "#", `\#`) }
+
+// opens is what turns the begin of a line into a heading, a quotation, a list
+// or a box to tick.
+var opens = regexp.MustCompile(`^([0-9]*)([-#>+=\[]|[.)])`)
+
+// itemText keeps a name that begins a point of a list from opening something
+// else there.
+func itemText(s string) string { return opens.ReplaceAllString(cellText(s), `$1\$2`) }
 
 // cellText keeps a cell a cell, and a name from anywhere the text that it is:
 // no markup, no link, no emphasis.

@@ -190,3 +190,14 @@ func TestMarkdownKeepsTextAsItIs(t *testing.T) {
 		t.Errorf("%q, want %q", b.String(), want)
 	}
 }
+
+func TestAPointOfAListStaysOne(t *testing.T) {
+	for in, want := range map[string]string{
+		"# A: 1": `\# A: 1`, "> A": `\> A`, "- A": `\- A`, "+ A": `\+ A`, "12. A": `12\. A`, "1) A": `1\) A`, "[x] A": `\[x] A`,
+		"A - 1": "A - 1", "12 A": "12 A", "Belt 190: 1.5": "Belt 190: 1.5",
+	} {
+		if got := itemText(in); got != want {
+			t.Errorf("%q: %s, want %s", in, got, want)
+		}
+	}
+}

@@ -33,12 +33,22 @@ func TestReviewOfTheSample(t *testing.T) {
 	plain := review(t, s, Markdown)
 	for _, want := range []string{"Gear 300", "Standing thrust", "back to plate", "thrust, installed", "piece by piece", "How far figures may be off", "Assumptions", "from memory: EN 228",
 		"Fingers through the net", "airworthiness", "The answer in short", "◆ 22.7 -6.9", "moment at the hip +15.4 N·m, +5.9 from mass and +9.5 from depth",
-		"No decision is in the study's log yet"} {
+		"nobody here wants to carry the 300"} {
 		if !strings.Contains(seen, want) {
 			t.Errorf("the page lacks %q", want)
 		}
 		if !strings.Contains(plain, want) {
 			t.Errorf("the Markdown lacks %q", want)
+		}
+	}
+}
+
+func TestReviewWithoutDecisionsSaysSo(t *testing.T) {
+	s := model.Sample()
+	s.Variants, s.Decisions = s.Variants[:1], nil
+	for _, f := range []Format{HTML, Markdown} {
+		if !strings.Contains(strings.ReplaceAll(review(t, s, f), "&#39;", "'"), "No decision is in the study's log yet") {
+			t.Errorf("%s does not say that nothing was decided", f)
 		}
 	}
 }

@@ -29,7 +29,7 @@ func Brief(w io.Writer, c model.Comparison, f Format) error {
 	answer, attention := r.answer(), r.attention()
 	answer.title = c.Study + ": the answer in short"
 	answer.note = strings.TrimSuffix(answer.note, " A band goes from the low to the high end of what a figure may be; more of them stand below.")
-	attention.note = "The percentage is the margin, a share of the limit; \"backspan check\" has every check with limit and source. " + caution
+	attention.note = "The percentage is the margin, a share of the limit; \"past\": the limit is a guide value, and is passed by so much. \"backspan check\" has every check with limit and source. " + caution
 	return writeGrids(w, []grid{answer, attention}, f)
 }
 
@@ -171,6 +171,10 @@ func momentWords(f model.Feel, itself bool) string {
 // verdictWords name what fails, and count the rest.
 func verdictWords(checks []reading.Check) string {
 	var failing []string
+	past := ""
+	if n := pastGuide(checks); n > 0 {
+		past = fmt.Sprintf(" (%d past a guide value)", n)
+	}
 	for _, k := range checks {
 		if k.Verdict == reading.Fails {
 			failing = append(failing, k.Label)
@@ -180,13 +184,24 @@ func verdictWords(checks []reading.Check) string {
 	if len(failing) > 0 {
 		words = "fails: " + strings.Join(failing, ", ")
 	}
-	return words + fmt.Sprintf("; %d thin, %d not rated", reading.Count(checks, reading.Thin), reading.Count(checks, reading.NotRated))
+	return words + fmt.Sprintf("; %d thin%s, %d not rated", reading.Count(checks, reading.Thin), past, reading.Count(checks, reading.NotRated))
+}
+
+// pastGuide counts the thin checks that are past their limit, not only near it.
+func pastGuide(checks []reading.Check) int {
+	n := 0
+	for i := range checks {
+		if checks[i].Verdict == reading.Thin && checks[i].Past {
+			n++
+		}
+	}
+	return n
 }
 
 // attention are the checks that do not plainly hold for every variant.
 func (r *Reviewed) attention() grid {
 	g := grid{title: "Checks that fail or are thin", head: append([]string{"check"}, r.variants()...), figures: true,
-		note: "The percentage is the margin, a share of the limit. What is not rated stands under Cautions; every check, with limit and source, in the complete list."}
+		note: "The percentage is the margin, a share of the limit; \"past\": the limit is a guide value, and is passed by so much. What is not rated stands under Cautions; every check, with limit and source, in the complete list."}
 	for _, v := range []reading.Verdict{reading.Fails, reading.Thin} {
 		for _, k := range r.Compared.Checks {
 			if worst, _ := reading.Worst(k.Cells); worst.Verdict == v {

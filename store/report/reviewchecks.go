@@ -55,7 +55,7 @@ func (r *Reviewed) cures() grid {
 	for _, v := range []reading.Verdict{reading.Fails, reading.Thin} {
 		for _, k := range r.Compared.Checks {
 			if worst, _ := reading.Worst(k.Cells); worst.Verdict == v {
-				g.rows = append(g.rows, []string{k.Label, r.foundText(k), worst.Cure})
+				g.rows = append(g.rows, []string{k.Label, r.foundText(k), r.cureText(k, worst)})
 			}
 		}
 	}
@@ -63,6 +63,24 @@ func (r *Reviewed) cures() grid {
 		g.note = "none"
 	}
 	return g
+}
+
+// cureText is what to do about the worst, and whose it is where another variant
+// would be told something else.
+func (r *Reviewed) cureText(k model.CheckRow, worst reading.Check) string {
+	whose, alone := "", true
+	for i, cell := range k.Cells {
+		switch {
+		case cell == worst && whose == "":
+			whose = r.Compared.Outcomes[i].Variant
+		case (cell.Verdict == reading.Fails || cell.Verdict == reading.Thin) && cell.Cure != worst.Cure:
+			alone = false
+		}
+	}
+	if alone || worst.Cure == "" {
+		return worst.Cure
+	}
+	return whose + ": " + worst.Cure
 }
 
 func (r *Reviewed) foundText(k model.CheckRow) string {

@@ -74,3 +74,31 @@ func TestBestAndWorstAreMarked(t *testing.T) {
 		}
 	}
 }
+
+// A thin check may be past a guide value: whoever reads "no check fails" must
+// see that.
+func TestAnswerTellsWhatIsPastAGuideValue(t *testing.T) {
+	near := reading.AtMost("a.b", "near", 95, 100, 0.1, unit.One)
+	past := reading.AtMost("a.c", "past", 105, 100, 0.1, unit.One).Warn()
+	if got := verdictWords([]reading.Check{near, past}); got != "no check fails; 2 thin (1 past a guide value), 0 not rated" {
+		t.Error(got)
+	}
+	if got := verdictWords([]reading.Check{near}); got != "no check fails; 1 thin, 0 not rated" {
+		t.Error(got)
+	}
+}
+
+// Advice with one variant's figures is not told as if it were everybody's.
+func TestCureSaysWhose(t *testing.T) {
+	r := Reviewed{Compared: model.Comparison{Outcomes: []model.Outcome{{Variant: "A"}, {Variant: "B"}}}}
+	check := func(value float64, cure string) reading.Check {
+		return reading.AtMost("a.b", "l", value, 1, 0, unit.One).Advice(cure)
+	}
+	for _, tc := range []struct{ a, b, want string }{{"at 1 rpm", "at 2 rpm", "B: at 2 rpm"}, {"less", "less", "less"}} {
+		cells := []reading.Check{check(2, tc.a), check(3, tc.b)}
+		worst, _ := reading.Worst(cells)
+		if got := r.cureText(model.CheckRow{Cells: cells}, worst); got != tc.want {
+			t.Errorf("%q, want %q", got, tc.want)
+		}
+	}
+}
