@@ -270,3 +270,14 @@ func BenchmarkTolerance(b *testing.B) {
 	}
 	b.ReportMetric(float64(1000*b.N)/b.Elapsed().Seconds(), "designs/s")
 }
+
+func TestShareText(t *testing.T) {
+	for _, tc := range []struct {
+		k, n int
+		want string
+	}{{0, 3000, "none"}, {3000, 3000, "all"}, {1, 3000, "0.0333 %"}, {2999, 3000, "all but 1 of 3000"}, {2984, 3000, "99.5 %"}} {
+		if got := ShareText(tc.k, tc.n); got != tc.want {
+			t.Errorf("%d of %d: %q, want %q", tc.k, tc.n, got, tc.want)
+		}
+	}
+}

@@ -140,7 +140,7 @@ func (s Search) Note(best []Candidate, allowed bool) string {
 	return note + ". A search finds good designs and does not prove that there are no better."
 }
 
-// ShareText is k of n in words: "none", "all" or a percentage.
+// ShareText is k of n in words: "none", "all" or a percentage that says neither.
 func ShareText(k, n int) string {
 	switch k {
 	case 0:
@@ -148,7 +148,11 @@ func ShareText(k, n int) string {
 	case n:
 		return "all"
 	}
-	return fmt.Sprintf("%.3g %%", 100*float64(k)/float64(n))
+	text := fmt.Sprintf("%.3g", 100*float64(k)/float64(n))
+	if text == "100" {
+		return fmt.Sprintf("all but %d of %d", n-k, n)
+	}
+	return text + " %"
 }
 
 // Note says in how many of the machines no check fails, and how sure that is:
