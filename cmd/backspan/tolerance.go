@@ -39,10 +39,11 @@ type toleranceQuestion struct {
 }
 
 func (q toleranceQuestion) put(s *model.Study, v *model.Variant) (asked[explore.Sample], error) {
+	base := explore.NewBase(s, v)
 	if len(q.Readings) == 0 {
-		q.Readings = slices.Concat(explore.UsualReadings(), spreadReadings(s, v, q.Spreads))
+		q.Readings = slices.Concat(explore.UsualReadings(), spreadReadings(base, q.Spreads))
 	}
-	t, err := explore.NewTolerance(explore.NewBase(s, v), q.Spreads, q.Readings, q.Samples, q.Seed)
+	t, err := explore.NewTolerance(base, q.Spreads, q.Readings, q.Samples, q.Seed)
 	if err != nil {
 		return asked[explore.Sample]{}, err
 	}
@@ -53,15 +54,14 @@ func (q toleranceQuestion) put(s *model.Study, v *model.Variant) (asked[explore.
 
 // spreadReadings are the keys that are spread and no parameter's: a doubt that
 // somebody enters is one that he wants to see.
-func spreadReadings(s *model.Study, v *model.Variant, spreads []string) []string {
-	sections := slices.Concat(v.Sections(), s.Sections())
+func spreadReadings(base explore.Base, spreads []string) []string {
 	var keys []string
 	for _, text := range spreads {
 		key, _, _ := strings.Cut(text, "=")
 		if key = strings.TrimSpace(key); key == "" || slices.Contains(explore.UsualReadings(), key) || slices.Contains(keys, key) {
 			continue
 		}
-		if _, ok := param.Find(sections, key); !ok {
+		if !base.HasParameter(key) {
 			keys = append(keys, key)
 		}
 	}
