@@ -73,3 +73,12 @@ func TestPipesBesideAStudy(t *testing.T) {
 		t.Error("not kept beside the pipe")
 	}
 }
+
+// What is no file is not read to tell its state.
+func TestNoSessionReadsAPipe(t *testing.T) {
+	j, path := workshop(t)
+	must(t, os.Remove(path))
+	must(t, syscall.Mkfifo(path, 0o600))
+	s, _ := started(t, j, path)
+	ended(t, s, false)
+}
