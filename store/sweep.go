@@ -22,15 +22,26 @@ func tempName() string {
 	return fmt.Sprintf("%s%s-%d-%s%s", tempStart, whereabouts(), os.Getpid(), rand.Text(), tempEnd)
 }
 
+// somewhere is a place that is not known: a name alone does not tell two
+// computers apart.
+const somewhere = "somewhere"
+
 // whereabouts tells apart the places in which one process number means two
 // processes: computers, their starts, and containers on them.
 var whereabouts = sync.OnceValue(func() string {
 	host, _ := os.Hostname()
-	start, _ := os.ReadFile("/proc/sys/kernel/random/boot_id")
-	container, _ := os.Readlink("/proc/self/ns/pid")
-	sum := sha256.Sum256([]byte(host + "\x00" + string(start) + "\x00" + container))
-	return hex.EncodeToString(sum[:4])
+	start, err := os.ReadFile("/proc/sys/kernel/random/boot_id")
+	container, hidden := os.Readlink("/proc/self/ns/pid")
+	return placeOf(host, string(start), container, err == nil && hidden == nil)
 })
+
+func placeOf(host, start, container string, known bool) string {
+	if !known {
+		return somewhere
+	}
+	sum := sha256.Sum256([]byte(host + "\x00" + start + "\x00" + container))
+	return hex.EncodeToString(sum[:4])
+}
 
 // longestSave is far longer than any save takes.
 const longestSave = 24 * time.Hour
@@ -51,16 +62,16 @@ func sweep(d disk, dir string) {
 		if err != nil {
 			continue
 		}
-		if writerEnded(e.Name()) || time.Since(info.ModTime()) > longestSave {
+		if writerEnded(e.Name(), whereabouts()) || time.Since(info.ModTime()) > longestSave {
 			_ = d.remove(filepath.Join(dir, e.Name()))
 		}
 	}
 }
 
 // writerEnded is true only when it is certain.
-func writerEnded(name string) bool {
+func writerEnded(name, here string) bool {
 	parts := strings.Split(strings.TrimPrefix(name, tempStart), "-")
-	if len(parts) != 3 || parts[0] != whereabouts() {
+	if len(parts) != 3 || parts[0] != here || here == somewhere {
 		return false
 	}
 	pid, err := strconv.Atoi(parts[1])

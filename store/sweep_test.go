@@ -70,6 +70,17 @@ func TestOnlyDeadFilesAreSwept(t *testing.T) {
 	}
 }
 
+// Where two computers cannot be told apart no process number is trusted.
+func TestAnUnknownPlaceIsNoPlace(t *testing.T) {
+	here := placeOf("shop", "", "", false)
+	if name := fmt.Sprintf("%s%s-%d-A%s", tempStart, here, deadPID(t), tempEnd); writerEnded(name, here) {
+		t.Errorf("%s could be written on another computer", name)
+	}
+	if a, b := placeOf("shop", "1", "c", true), placeOf("shop", "2", "c", true); a == b {
+		t.Error("two starts are one place")
+	}
+}
+
 // dying ends the program at the n-th step of a save, like a kill.
 type dying struct{ *faultyDisk }
 
