@@ -185,6 +185,9 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 	if info.Mode().Perm()&0o200 == 0 {
 		return nil, 0, refusal(path, fs.ErrPermission, "not saved: the file is marked read-only; save under a new name, or allow writing to it")
 	}
+	if !mayWrite(real) {
+		return nil, 0, refusal(path, fs.ErrPermission, "not saved: you may not write to this file, only put another in its place; save under a new name, or ask its owner")
+	}
 	now, err := read(real)
 	if err != nil {
 		return nil, 0, notSaved(path, err)
@@ -193,6 +196,16 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 		return nil, 0, refusal(path, ErrChanged, "not saved: the file was changed by another program since it was opened here; save under a new name, or open it again and lose your changes")
 	}
 	return now, info.Mode().Perm(), nil
+}
+
+// mayWrite is false for a file that is somebody else's to change: that the
+// folder lets everybody put another in its place gives no right to.
+func mayWrite(name string) bool {
+	f, err := os.OpenFile(name, os.O_WRONLY, 0)
+	if err == nil {
+		err = f.Close()
+	}
+	return !errors.Is(err, fs.ErrPermission)
 }
 
 // wrote notes what is on disk now and words the failure, if any.

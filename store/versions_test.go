@@ -232,3 +232,22 @@ func TestLoweringTheCountOfVersions(t *testing.T) {
 		}
 	}
 }
+
+// A document goes over no state of a study, whatever its ending.
+func TestNoDocumentOverAStudy(t *testing.T) {
+	f, path, s := scene(t)
+	for _, name := range []string{"one", "two"} {
+		s.Name = name
+		_, err := f.Save(path, s)
+		must(t, err)
+	}
+	for _, name := range []string{path + ".bak", version(path, 1)} {
+		before := get(t, name)
+		if err := WriteDocument(name, []byte("# Review"), true); err == nil || !strings.Contains(err.Error(), "holds a study") || string(get(t, name)) != string(before) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	review := path + ".md"
+	put(t, review, "# an older review")
+	must(t, WriteDocument(review, []byte("# Review"), true))
+}
