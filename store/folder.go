@@ -95,7 +95,7 @@ func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))}, "before this change")
+	return f.put(path, src, s.VersionsKept, memory{sha256.Sum256(src), !bytes.Equal(src, Encode(s))}, "as it was before this change")
 }
 
 // put writes over the file and keeps what was there.
