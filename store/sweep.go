@@ -7,8 +7,8 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strconv"
-	"strings"
 	"sync"
 	"time"
 )
@@ -25,6 +25,10 @@ func tempName() string {
 // somewhere is a place that is not known: a name alone does not tell two
 // computers apart.
 const somewhere = "somewhere"
+
+// tempShape is that of every name given here or by a version before; another
+// file of a person's may begin and end alike.
+var tempShape = regexp.MustCompile(`^\.backspan-(([0-9a-z]+)-([0-9]+)-)?([0-9A-Z]+)\.tmp$`)
 
 // whereabouts tells apart the places in which one process number means two
 // processes: computers, their starts, and containers on them.
@@ -55,7 +59,7 @@ func sweep(d disk, dir string) {
 		return
 	}
 	for _, e := range entries {
-		if !e.Type().IsRegular() || !strings.HasPrefix(e.Name(), tempStart) || !strings.HasSuffix(e.Name(), tempEnd) {
+		if !e.Type().IsRegular() || !tempShape.MatchString(e.Name()) {
 			continue
 		}
 		info, err := e.Info()
@@ -70,10 +74,10 @@ func sweep(d disk, dir string) {
 
 // writerEnded is true only when it is certain.
 func writerEnded(name, here string) bool {
-	parts := strings.Split(strings.TrimPrefix(name, tempStart), "-")
-	if len(parts) != 3 || parts[0] != here || here == somewhere {
+	parts := tempShape.FindStringSubmatch(name)
+	if parts == nil || parts[2] != here || here == somewhere {
 		return false
 	}
-	pid, err := strconv.Atoi(parts[1])
+	pid, err := strconv.Atoi(parts[3])
 	return err == nil && pid > 0 && processEnded(pid)
 }

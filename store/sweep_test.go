@@ -48,6 +48,8 @@ func TestOnlyDeadFilesAreSwept(t *testing.T) {
 		{".backspan-ABCDEF.tmp", 25 * time.Hour, true},
 		{fmt.Sprintf(".backspan-%s--1-A.tmp", whereabouts()), 0, false},
 		{fmt.Sprintf(".backspan-%s-0-A.tmp", whereabouts()), 0, false},
+		{".backspan-notes.tmp", 25 * time.Hour, false},
+		{".backspan-my-own-notes.tmp", 25 * time.Hour, false},
 		{".backspan-notes.txt", 25 * time.Hour, false},
 		{"mine.tmp", 25 * time.Hour, false},
 	} {
