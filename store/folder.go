@@ -185,12 +185,12 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 	if info.Mode().Perm()&0o200 == 0 {
 		return nil, 0, refusal(path, fs.ErrPermission, "not saved: the file is marked read-only; save under a new name, or allow writing to it")
 	}
-	if !mayWrite(real) {
-		return nil, 0, refusal(path, fs.ErrPermission, "not saved: you may not write to this file, only put another in its place; save under a new name, or ask its owner")
-	}
 	now, err := read(real)
 	if err != nil {
 		return nil, 0, notSaved(path, err)
+	}
+	if !mayWrite(real) {
+		return nil, 0, refusal(path, fs.ErrPermission, "not saved: you may not write to this file; save under a new name, or ask its owner")
 	}
 	if sha256.Sum256(now) != was.sum {
 		return nil, 0, refusal(path, ErrChanged, "not saved: the file was changed by another program since it was opened here; save under a new name, or open it again and lose your changes")

@@ -72,6 +72,12 @@ func TestPipesBesideAStudy(t *testing.T) {
 	if string(get(t, path+".bak2")) != byHand {
 		t.Error("not kept beside the pipe")
 	}
+	must(t, os.Remove(path))
+	must(t, syscall.Mkfifo(path, 0o600))
+	s.Name = "three"
+	if _, err := f.Save(path, s); err == nil || !strings.Contains(err.Error(), "ordinary file") {
+		t.Error(err)
+	}
 }
 
 // What is no file is not read to tell its state.
