@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"path/filepath"
 
 	"backspan/store/report"
@@ -23,7 +22,7 @@ func (f *Folder) backup(name string, old []byte, mode fs.FileMode, why string) (
 		if n > 1 {
 			kept += fmt.Sprint(n)
 		}
-		there, err := os.ReadFile(kept)
+		there, err := readRegular(kept, mostBytes+1)
 		switch {
 		case err == nil && bytes.Equal(there, old):
 			return backupNote(kept, why), nil

@@ -144,7 +144,7 @@ func (g register) beyondRemark(key, comment string) string {
 		}
 		return "# " + tail
 	}
-	if after, found := strings.CutPrefix(comment, "# "+p.Label); ok && found && (after == "" || after[0] == ':' || after[0] == ';') {
+	if after, found := strings.CutPrefix(comment, "# "+p.Label); ok && found && remarkedBefore(p, after) {
 		return ""
 	}
 	return comment

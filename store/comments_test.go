@@ -3,10 +3,12 @@ package store
 import (
 	"bytes"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
 	"backspan/model"
+	"backspan/model/param"
 )
 
 const commented = `# top of the file
@@ -124,6 +126,37 @@ func TestCommentsNeedNoBackup(t *testing.T) {
 	}
 }
 
+// A person's own words behind a label are kept; what a version before wrote
+// there is not, though range, choices and help were others.
+func TestOwnWordsBehindALabel(t *testing.T) {
+	for _, tc := range []struct {
+		key, comment string
+		kept         bool
+	}{
+		{"mass_kg", "Pilot mass: weighed on 3 May", true},
+		{"mass_kg", "Pilot mass: 3 kg more in winter", true},
+		{"mass_kg", "Pilot mass; with boots", true},
+		{"mass_kg", "Pilot mass", false},
+		{"mass_kg", "Pilot mass: 30 to 150.5 kg; other help; default: another", false},
+		{"segments", "Body segments after: what the club uses", true},
+		{"segments", "Body segments after: Winter or another; help", false},
+		{"currency", "Currency; agreed with the club", true},
+		{"currency", "Currency; of all prices", false},
+	} {
+		lines := strings.SplitAfter(string(Encode(sound())), "\n")
+		at := slices.IndexFunc(lines, func(l string) bool { return strings.HasPrefix(l, tc.key+" = ") })
+		value, _, _ := strings.Cut(lines[at], "#")
+		lines[at] = value + "# " + tc.comment + "\n"
+		s, err := Decode("a.toml", []byte(strings.Join(lines, "")))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if kept := strings.Contains(string(Encode(s)), "# "+tc.comment+"\n"); kept != tc.kept {
+			t.Errorf("%s # %s: kept %v", tc.key, tc.comment, kept)
+		}
+	}
+}
+
 // What a person adds to a save's own remark is kept; the remark is not, nor
 // what stood at the top of a file of a version before.
 func TestWhatIsAddedToARemarkIsKept(t *testing.T) {
@@ -150,5 +183,16 @@ func TestWhatIsAddedToARemarkIsKept(t *testing.T) {
 	}
 	if back, err := Decode("a.toml", Encode(s)); err != nil || !bytes.Equal(Encode(back), Encode(s)) {
 		t.Errorf("a heading in another place is not kept, %v", err)
+	}
+}
+
+func TestEveryRemarkIsKnownAgain(t *testing.T) {
+	fresh := model.NewVariant("")
+	for _, sections := range [][]param.Section{model.NewStudy("").Sections(), fresh.Sections()} {
+		for key, p := range registerOf(sections).params {
+			if after, found := strings.CutPrefix(remark(p), p.Label); found && !remarkedBefore(p, after) {
+				t.Errorf("%s: %q is taken for a person's words", key, after)
+			}
+		}
 	}
 }

@@ -176,6 +176,28 @@ func TestSaveWithAFaultAtEveryStep(t *testing.T) {
 	}
 }
 
+// The fault is told apart from a folder that is missing.
+func TestSaveWhoseFileIsTakenAway(t *testing.T) {
+	f, path, s := scene(t)
+	_, err := f.Save(path, s)
+	must(t, err)
+	before := get(t, path)
+	f.disk, s.Name = taking{}, "Newer"
+	if _, err := f.Save(path, s); err == nil || !strings.Contains(err.Error(), "taken away") || !bytes.Equal(get(t, path), before) {
+		t.Error(err)
+	}
+}
+
+// taking is a disk on which another program removes what is being written.
+type taking struct{ realDisk }
+
+func (d taking) chmod(name string, mode fs.FileMode) error {
+	if err := os.Remove(name); err != nil {
+		return err
+	}
+	return d.realDisk.chmod(name, mode)
+}
+
 func TestCreateWithAFaultAtEveryStep(t *testing.T) {
 	for name, make := range map[string]func(*faultyDisk) disk{
 		"links": func(d *faultyDisk) disk { return d }, "no links": func(d *faultyDisk) disk { return noLinks{d} },

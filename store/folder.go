@@ -97,7 +97,7 @@ func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, src, s.VersionsKept, sha256.Sum256(src), "before this change")
+	return f.put(path, src, s.VersionsKept, sha256.Sum256(src), "as it was before this change")
 }
 
 // put writes over the file and keeps what was there.
@@ -192,10 +192,23 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 	if err != nil {
 		return nil, 0, notSaved(path, err)
 	}
+	if !mayWrite(real) {
+		return nil, 0, refusal(path, fs.ErrPermission, "not saved: you may not write to this file; save under a new name, or ask its owner")
+	}
 	if sha256.Sum256(now) != was {
 		return nil, 0, refusal(path, ErrChanged, "not saved: the file was changed by another program since it was opened here; save under a new name, or open it again and lose your changes")
 	}
 	return now, info.Mode().Perm(), nil
+}
+
+// mayWrite is false for a file that is somebody else's to change: that the
+// folder lets everybody put another in its place gives no right to.
+func mayWrite(name string) bool {
+	f, err := os.OpenFile(name, os.O_WRONLY, 0)
+	if err == nil {
+		err = f.Close()
+	}
+	return !errors.Is(err, fs.ErrPermission)
 }
 
 // wrote notes what is on disk now and words the failure, if any.

@@ -72,7 +72,7 @@ func leftIn(file, study string) *Left {
 	if study == "" {
 		return l
 	}
-	if there, err := os.ReadFile(study); err == nil {
+	if there, err := read(study); err == nil {
 		if was, err := Decode(study, there); err == nil && bytes.Equal(Encode(was), Encode(s)) {
 			_ = l.Drop()
 			return nil
@@ -93,10 +93,7 @@ func (j Journals) lefts(study string, journals []string, mine string) []*Left {
 	}
 	for _, name := range journals {
 		for n := 1; n <= mostAside; n++ {
-			if _, err := os.Lstat(aside(name, leftEnd, n)); err != nil {
-				break
-			}
-			add(aside(name, leftEnd, n), study)
+			add(aside(name, leftEnd, n), study) // also after a gap: an earlier one may have been dropped
 		}
 		if name != mine && unheld(name) {
 			add(name, study)
@@ -149,7 +146,7 @@ func unheld(name string) bool {
 
 // fingerprint tells states of a file apart; "" for one that cannot be read.
 func fingerprint(file string) string {
-	src, err := os.ReadFile(file)
+	src, err := read(file)
 	if err != nil {
 		return ""
 	}

@@ -58,3 +58,33 @@ func TestJournalElsewhereIsToldOf(t *testing.T) {
 	}
 	must(t, s.End(false))
 }
+
+// A pipe beside a study holds no save up.
+func TestPipesBesideAStudy(t *testing.T) {
+	f, path, s := scene(t)
+	must(t, syscall.Mkfifo(path+".bak", 0o600))
+	must(t, syscall.Mkfifo(version(path, 1), 0o600))
+	for _, name := range []string{"one", "two"} {
+		s.Name = name
+		_, err := f.Save(path, s)
+		must(t, err)
+	}
+	if string(get(t, path+".bak2")) != byHand {
+		t.Error("not kept beside the pipe")
+	}
+	must(t, os.Remove(path))
+	must(t, syscall.Mkfifo(path, 0o600))
+	s.Name = "three"
+	if _, err := f.Save(path, s); err == nil || !strings.Contains(err.Error(), "ordinary file") {
+		t.Error(err)
+	}
+}
+
+// What is no file is not read to tell its state.
+func TestNoSessionReadsAPipe(t *testing.T) {
+	j, path := workshop(t)
+	must(t, os.Remove(path))
+	must(t, syscall.Mkfifo(path, 0o600))
+	s, _ := started(t, j, path)
+	ended(t, s, false)
+}

@@ -37,8 +37,23 @@ func overwrite(path string, data []byte) error {
 		return errors.New(report.Printable(path) + " is not a file")
 	case strings.EqualFold(filepath.Ext(real), extension):
 		return errors.New("it stands for a study")
+	case !mayWrite(real):
+		return fs.ErrPermission
+	case holdsStudy(real):
+		return errors.New("it holds a study; choose another name")
 	}
 	return replace(realDisk{}, real, data, info.Mode().Perm(), func() error { return nil })
+}
+
+// holdsStudy is true for a study under another ending, such as one of its
+// versions or backups.
+func holdsStudy(name string) bool {
+	src, err := read(name)
+	if err != nil {
+		return false
+	}
+	text, unreadable := textOf("", src)
+	return unreadable == nil && likeStudy(text, outlineOf(text))
 }
 
 func written(path string, err error) error {

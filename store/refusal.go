@@ -51,6 +51,8 @@ func notSaved(path string, err error) error {
 		return refusal(path, err, "saved, but the disk did not confirm it (%s); a power cut now could bring the old file back: save once more", reason(err))
 	case errors.Is(err, fs.ErrExist):
 		return refusal(path, err, "not saved: there is such a file already; choose another name")
+	case errors.Is(err, fs.ErrNotExist) && isFolder(filepath.Dir(path)):
+		return refusal(path, err, "not saved: the file was taken away by another program while it was written; save again")
 	case errors.Is(err, fs.ErrNotExist):
 		return refusal(path, err, "not saved: there is no folder %s; make it first or choose another", report.Printable(filepath.Dir(path)))
 	case errors.Is(err, fs.ErrPermission):
@@ -59,6 +61,11 @@ func notSaved(path string, err error) error {
 		return refusal(path, err, "not saved: %s; free some and save again, or save on another disk; what was on disk is as it was", reason(err))
 	}
 	return refusal(path, err, "not saved: %s; what was on disk is as it was", reason(err))
+}
+
+func isFolder(name string) bool {
+	info, err := os.Stat(name)
+	return err == nil && info.IsDir()
 }
 
 // reason is the innermost words of an error of the operating system.

@@ -2,6 +2,8 @@ package store
 
 import (
 	"fmt"
+	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -25,6 +27,33 @@ func remark(p param.Param) string {
 		return ""
 	}
 	return strings.Join(strings.FieldsFunc(s, unseen), " ")
+}
+
+var spanWords = regexp.MustCompile(`^-?[\d.e+]+ to -?[\d.e+]+( \S+)?(, or "" for not given)?$`)
+
+// remarkedBefore reports whether what follows a label in a comment is what a
+// version before would have written there, and not a person's words.
+func remarkedBefore(p param.Param, after string) bool {
+	if after == "" {
+		return true
+	}
+	if p.Kind == param.KindText {
+		first, _, _ := strings.Cut(p.Guidance, " ")
+		return first != "" && strings.HasPrefix(after+" ", "; "+first+" ")
+	}
+	said, ok := strings.CutPrefix(after, ": ")
+	said, _, _ = strings.Cut(said, "; ")
+	switch {
+	case !ok:
+		return false
+	case p.Kind == param.KindChoice:
+		return strings.Contains(said, " or ") && slices.ContainsFunc(p.Options, func(o string) bool { return strings.Contains(said, o) })
+	case p.Kind == param.KindToggle:
+		return said == allowed(p)
+	case p.Kind == param.KindTable:
+		return strings.HasPrefix(said, "rows of [")
+	}
+	return spanWords.MatchString(said)
 }
 
 // allowed says what may stand in the file.

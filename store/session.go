@@ -102,8 +102,11 @@ func (s *Session) End(keep bool) error {
 }
 
 // remove takes the journal away while it is still held, where the system lets
-// it.
+// it. One that another session has under this name by now stays.
 func (s *Session) remove() error {
+	if !s.inPlace() {
+		return s.file.Close()
+	}
 	if runtime.GOOS == "windows" {
 		return errors.Join(s.file.Close(), os.Remove(s.name))
 	}

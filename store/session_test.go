@@ -312,3 +312,39 @@ func TestAJournalThatIsTakenAwayIsTold(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
+
+// What was left is found also when what was left before it is gone.
+func TestAGapHidesNothingLeft(t *testing.T) {
+	j, path := workshop(t)
+	for _, margin := range []float64{0.2, 0.3} {
+		s, _ := started(t, j, path)
+		s.Edited("margin", with(margin))
+		ended(t, s, true)
+	}
+	s, lefts := started(t, j, path)
+	if len(lefts) != 2 {
+		t.Fatal(margins(lefts))
+	}
+	must(t, lefts[0].Drop())
+	ended(t, s, false)
+	s, still := started(t, j, path)
+	leftOnly(t, still, lefts[1].Study.MarginAsked)
+	ended(t, s, false)
+}
+
+// A session whose journal was taken away leaves the next one's alone.
+func TestOnlyTheOwnJournalIsRemoved(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("an open file cannot be taken away there")
+	}
+	j, path := workshop(t)
+	first, _ := started(t, j, path)
+	must(t, os.Remove(first.name))
+	second, _ := started(t, j, path)
+	second.Edited("margin", with(0.3))
+	ended(t, first, false)
+	ended(t, second, true)
+	next, lefts := started(t, j, path)
+	leftOnly(t, lefts, 0.3)
+	ended(t, next, false)
+}

@@ -7,8 +7,8 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strconv"
-	"strings"
 	"sync"
 	"time"
 )
@@ -22,15 +22,30 @@ func tempName() string {
 	return fmt.Sprintf("%s%s-%d-%s%s", tempStart, whereabouts(), os.Getpid(), rand.Text(), tempEnd)
 }
 
+// somewhere is a place that is not known: a name alone does not tell two
+// computers apart.
+const somewhere = "somewhere"
+
+// tempShape is that of every name given here or by a version before; another
+// file of a person's may begin and end alike.
+var tempShape = regexp.MustCompile(`^\.backspan-(([0-9a-z]+)-([0-9]+)-)?([0-9A-Z]+)\.tmp$`)
+
 // whereabouts tells apart the places in which one process number means two
 // processes: computers, their starts, and containers on them.
 var whereabouts = sync.OnceValue(func() string {
 	host, _ := os.Hostname()
-	start, _ := os.ReadFile("/proc/sys/kernel/random/boot_id")
-	container, _ := os.Readlink("/proc/self/ns/pid")
-	sum := sha256.Sum256([]byte(host + "\x00" + string(start) + "\x00" + container))
-	return hex.EncodeToString(sum[:4])
+	start, err := os.ReadFile("/proc/sys/kernel/random/boot_id")
+	container, hidden := os.Readlink("/proc/self/ns/pid")
+	return placeOf(host, string(start), container, err == nil && hidden == nil)
 })
+
+func placeOf(host, start, container string, known bool) string {
+	if !known {
+		return somewhere
+	}
+	sum := sha256.Sum256([]byte(host + "\x00" + start + "\x00" + container))
+	return hex.EncodeToString(sum[:4])
+}
 
 // longestSave is far longer than any save takes.
 const longestSave = 24 * time.Hour
@@ -44,25 +59,25 @@ func sweep(d disk, dir string) {
 		return
 	}
 	for _, e := range entries {
-		if !e.Type().IsRegular() || !strings.HasPrefix(e.Name(), tempStart) || !strings.HasSuffix(e.Name(), tempEnd) {
+		if !e.Type().IsRegular() || !tempShape.MatchString(e.Name()) {
 			continue
 		}
 		info, err := e.Info()
 		if err != nil {
 			continue
 		}
-		if writerEnded(e.Name()) || time.Since(info.ModTime()) > longestSave {
+		if writerEnded(e.Name(), whereabouts()) || time.Since(info.ModTime()) > longestSave {
 			_ = d.remove(filepath.Join(dir, e.Name()))
 		}
 	}
 }
 
 // writerEnded is true only when it is certain.
-func writerEnded(name string) bool {
-	parts := strings.Split(strings.TrimPrefix(name, tempStart), "-")
-	if len(parts) != 3 || parts[0] != whereabouts() {
+func writerEnded(name, here string) bool {
+	parts := tempShape.FindStringSubmatch(name)
+	if parts == nil || parts[2] != here || here == somewhere {
 		return false
 	}
-	pid, err := strconv.Atoi(parts[1])
+	pid, err := strconv.Atoi(parts[3])
 	return err == nil && pid > 0 && processEnded(pid)
 }

@@ -48,6 +48,8 @@ func TestOnlyDeadFilesAreSwept(t *testing.T) {
 		{".backspan-ABCDEF.tmp", 25 * time.Hour, true},
 		{fmt.Sprintf(".backspan-%s--1-A.tmp", whereabouts()), 0, false},
 		{fmt.Sprintf(".backspan-%s-0-A.tmp", whereabouts()), 0, false},
+		{".backspan-notes.tmp", 25 * time.Hour, false},
+		{".backspan-my-own-notes.tmp", 25 * time.Hour, false},
 		{".backspan-notes.txt", 25 * time.Hour, false},
 		{"mine.tmp", 25 * time.Hour, false},
 	} {
@@ -67,6 +69,17 @@ func TestOnlyDeadFilesAreSwept(t *testing.T) {
 	must(t, os.Symlink(target, link))
 	if sweep(realDisk{}, dir); !exists(target) || !exists(link) {
 		t.Error("a link was followed or removed")
+	}
+}
+
+// Where two computers cannot be told apart no process number is trusted.
+func TestAnUnknownPlaceIsNoPlace(t *testing.T) {
+	here := placeOf("shop", "", "", false)
+	if name := fmt.Sprintf("%s%s-%d-A%s", tempStart, here, deadPID(t), tempEnd); writerEnded(name, here) {
+		t.Errorf("%s could be written on another computer", name)
+	}
+	if a, b := placeOf("shop", "1", "c", true), placeOf("shop", "2", "c", true); a == b {
+		t.Error("two starts are one place")
 	}
 }
 

@@ -12,19 +12,18 @@ import (
 )
 
 // keepVersion puts the file's present bytes beside it as version 1 and moves
-// the older ones up; the oldest above most is dropped. Each step leaves every
-// version under one name or another.
+// the older ones up; the oldest above most is dropped. Nothing is moved before
+// the new one is on disk, and each step leaves every version under one name or
+// another.
 func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int) error {
 	if most <= 0 {
 		return nil
 	}
-	if there, err := os.ReadFile(version(name, 1)); err == nil {
-		if bytes.Equal(there, old) {
-			return nil // kept by a save that failed afterwards
-		}
-		if !meantAsStudy(there) {
-			return fmt.Errorf("%s is something else; move it away", report.Printable(filepath.Base(version(name, 1))))
-		}
+	switch there, err := ours(version(name, 1)); {
+	case err != nil:
+		return err
+	case bytes.Equal(there, old):
+		return nil // kept by a save that failed afterwards
 	}
 	free := 1
 	for ; free < most; free++ {
@@ -32,17 +31,32 @@ func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int
 			break
 		}
 	}
-	for i := free; i > 1; i-- {
-		if err := f.disk.rename(version(name, i-1), version(name, i)); err != nil {
-			return err
-		}
+	if _, err := ours(version(name, free)); err != nil {
+		return err
 	}
-	if most == 1 {
-		if err := f.disk.remove(version(name, 1)); err != nil && !errors.Is(err, fs.ErrNotExist) {
-			return err
+	return write(f.disk, version(name, 1), old, &mode, func(temp string) error {
+		for i := free; i > 1; i-- {
+			if err := f.disk.rename(version(name, i-1), version(name, i)); err != nil {
+				return err
+			}
 		}
+		return f.disk.rename(temp, version(name, 1))
+	})
+}
+
+// ours reads a version, nil where there is none; what is no version of a study
+// is not to be written over.
+func ours(name string) ([]byte, error) {
+	there, err := readRegular(name, mostBytes+1)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, nil
+	case err != nil:
+		return nil, fmt.Errorf("%s cannot be read: %s", report.Printable(filepath.Base(name)), reason(err))
+	case !meantAsStudy(there):
+		return nil, fmt.Errorf("%s is something else; move it away", report.Printable(filepath.Base(name)))
 	}
-	return create(f.disk, version(name, 1), old, &mode)
+	return there, nil
 }
 
 func version(name string, n int) string { return fmt.Sprintf("%s.%d", name, n) }

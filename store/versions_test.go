@@ -1,9 +1,12 @@
 package store
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"strings"
+	"syscall"
 	"testing"
 )
 
@@ -114,6 +117,63 @@ func TestVersionsOnlyOfWhatWasSaved(t *testing.T) {
 	}
 }
 
+// A version that cannot be written, as on a full disk, pushes no other out.
+func TestFullDiskCostsNoVersion(t *testing.T) {
+	for _, most := range []int{1, 2} {
+		f, path, s := scene(t)
+		s.VersionsKept = most
+		for i := range 4 {
+			s.Name = fmt.Sprint("state ", i)
+			if _, err := f.Save(path, s); err != nil {
+				t.Fatal(err)
+			}
+		}
+		f.disk = fullDisk{}
+		s.Name = "after"
+		if _, err := f.Save(path, s); !errors.Is(err, syscall.ENOSPC) {
+			t.Fatal(err)
+		}
+		for n := 1; n <= most; n++ {
+			if want := fmt.Sprintf("\"state %d\"", 3-n); !strings.Contains(string(get(t, version(path, n))), want) {
+				t.Errorf("%d kept: version %d is not %s", most, n, want)
+			}
+		}
+	}
+}
+
+// fullDisk has no room for another byte.
+type fullDisk struct{ realDisk }
+
+func (fullDisk) createTemp(string, fs.FileMode) (tempFile, error) { return nil, syscall.ENOSPC }
+
+// What stands where the oldest version would go and is none stays.
+func TestOldestVersionIsNoVersion(t *testing.T) {
+	for name, make := range map[string]func(t *testing.T, at string){
+		"a file":   func(t *testing.T, at string) { put(t, at, "a photograph") },
+		"a folder": func(t *testing.T, at string) { must(t, os.Mkdir(at, 0o755)) },
+		"a link":   func(t *testing.T, at string) { must(t, os.Symlink("nowhere", at)) },
+	} {
+		for most := 1; most <= 3; most++ {
+			f, path, s := scene(t)
+			s.VersionsKept = most
+			make(t, version(path, most))
+			before, err := os.Lstat(version(path, most))
+			must(t, err)
+			note := ""
+			for i := range 6 {
+				s.Name = fmt.Sprint("state ", i)
+				n, err := f.Save(path, s)
+				must(t, err)
+				note += n
+			}
+			after, err := os.Lstat(version(path, most))
+			if err != nil || !os.SameFile(before, after) || !strings.Contains(note, "could not be kept") {
+				t.Errorf("%s as version %d: %v, said %q", name, most, err, note)
+			}
+		}
+	}
+}
+
 // failingRename fails to put the study in its place, at nothing else.
 type failingRename struct {
 	*faultyDisk
@@ -171,4 +231,23 @@ func TestLoweringTheCountOfVersions(t *testing.T) {
 			t.Errorf("%d kept: said again: %q, %v", tc.most, note, err)
 		}
 	}
+}
+
+// A document goes over no state of a study, whatever its ending.
+func TestNoDocumentOverAStudy(t *testing.T) {
+	f, path, s := scene(t)
+	for _, name := range []string{"one", "two"} {
+		s.Name = name
+		_, err := f.Save(path, s)
+		must(t, err)
+	}
+	for _, name := range []string{path + ".bak", version(path, 1)} {
+		before := get(t, name)
+		if err := WriteDocument(name, []byte("# Review"), true); err == nil || !strings.Contains(err.Error(), "holds a study") || string(get(t, name)) != string(before) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	review := path + ".md"
+	put(t, review, "# an older review")
+	must(t, WriteDocument(review, []byte("# Review"), true))
 }

@@ -3,6 +3,7 @@ package tui
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -102,7 +103,7 @@ func (r *root) sessionBegun(msg sessionMsg) tea.Cmd {
 func (r *root) offer(left *store.Left) {
 	take := ask.Answer{Letter: "t", Label: "take it up"}
 	put := ask.Answer{Letter: "p", Label: "put it in a file of its own"}
-	drop := ask.Answer{Letter: "d", Label: "drop it for good"}
+	drop := ask.Answer{Letter: "d", Label: "drop it"}
 	later := ask.Answer{Letter: "esc", Label: "later"}
 	answers := []ask.Answer{take, put, drop, lookFirst, later}
 	text := left.Words()
@@ -125,10 +126,23 @@ func (r *root) offer(left *store.Left) {
 		case put:
 			return r.putAside(left)
 		case drop:
-			r.dropped(left.Drop(), "it is dropped")
+			r.askDrop(left)
 		}
 		return nil
 	})
+}
+
+// askDrop asks once more, at once: the first question may have come up under a
+// key that was meant for something else, and no undo brings the work back.
+func (r *root) askDrop(left *store.Left) {
+	q := ask.Choice(r.th, r.keys, r.th.Clean("Drop the work for good? Nothing brings it back. "+left.Words()),
+		ask.Answer{Letter: "k", Label: "keep it and ask again the next time"}, ask.Answer{Letter: "y", Label: "yes, drop it"})
+	r.questions = slices.Insert(r.questions, 0, question{Model: q, given: func() tea.Cmd {
+		if q.Chosen() == 1 {
+			r.dropped(left.Drop(), "it is dropped")
+		}
+		return nil
+	}})
 }
 
 func (r *root) takeUp(d *desk.Desk, left *store.Left) {

@@ -12,6 +12,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"time"
 
 	"backspan/store"
 	"backspan/store/report"
@@ -72,16 +73,16 @@ func (p program) editCopy(path string) error {
 	}
 	fmt.Fprintf(p.err, "editing a copy, %s\n", report.Printable(temp))
 	for {
+		begun := time.Now()
 		if err := p.runEditor(temp); err != nil {
 			return fmt.Errorf("%w; what was edited is in %s", err, report.Printable(temp))
 		}
 		now, err := os.ReadFile(temp)
 		if err != nil {
-			return err
+			return fmt.Errorf("%s: not saved: the editor left no copy that can be read: %w", report.Printable(path), err)
 		}
 		if string(now) == string(was) {
-			fmt.Fprintln(p.err, "nothing was changed")
-			return os.RemoveAll(filepath.Dir(temp))
+			return p.unchanged(temp, time.Since(begun))
 		}
 		note, err := folder.SaveText(path, now)
 		if err == nil {
@@ -95,6 +96,20 @@ func (p program) editCopy(path string) error {
 			return fmt.Errorf("%w\nnot saved; what was edited is in %s", err, report.Printable(temp))
 		}
 	}
+}
+
+// atOnce is sooner than a person can change a file and close the editor.
+const atOnce = time.Second
+
+// unchanged removes the copy, unless an editor that came back at once may have
+// it open still in a window.
+func (p program) unchanged(temp string, took time.Duration) error {
+	if took < atOnce {
+		fmt.Fprintf(p.err, "nothing was changed when the editor came back; if it is open still, what you save there goes into %s and not into the study: an editor with a window must be told to wait, often with --wait\n", report.Printable(temp))
+		return nil
+	}
+	fmt.Fprintln(p.err, "nothing was changed")
+	return os.RemoveAll(filepath.Dir(temp))
 }
 
 // copyOf is a file of the same name, so that an editor knows its kind.
@@ -117,8 +132,9 @@ func (p program) runEditor(file string) error {
 		cmd = exec.Command(words[0], append(words[1:], file)...)
 	}
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = p.in, p.out, p.err
-	signal.Ignore(os.Interrupt)
-	defer signal.Reset(os.Interrupt)
+	interrupts := make(chan os.Signal, 1) // caught, not ignored: the editor would be born ignoring them too
+	signal.Notify(interrupts, os.Interrupt)
+	defer signal.Stop(interrupts)
 	if err := cmd.Run(); err != nil {
 		return fmt.Errorf("the editor %q failed: %w", report.Printable(editor), err)
 	}

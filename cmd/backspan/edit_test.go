@@ -17,6 +17,7 @@ func editing(t *testing.T, dir, script string) said {
 	if err := os.Chmod(editor, 0o700); err != nil {
 		t.Fatal(err)
 	}
+	t.Setenv("TMPDIR", t.TempDir())
 	state := t.TempDir()
 	env := func(name string) string {
 		return map[string]string{"EDITOR": editor + " --wait", "XDG_STATE_HOME": state}[name]
@@ -38,6 +39,8 @@ func TestEditInOnesOwnEditor(t *testing.T) {
 		{"a value out of range", `sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 2000/' "$2"`, 2, "not saved; what was edited is in", false},
 		{"no TOML any more", `echo '[[[' >> "$2"`, 2, "not saved; what was edited is in", false},
 		{"quotes in the editor's own words", `echo "$1" | grep -q -- --wait && sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 20/' "$2"`, 0, "saved in", true},
+		{"an editor that is interrupted", `kill -INT $$; sleep 1; sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 20/' "$2"`, 2, "failed", false},
+		{"an editor that removes the copy", `rm "$2"`, 2, "left no copy", false},
 		{"an editor that fails", "exit 3", 2, "failed", false},
 	} {
 		dir := t.TempDir()
@@ -59,6 +62,33 @@ func TestEditInOnesOwnEditor(t *testing.T) {
 }
 
 // A broken study is mended here, of all places.
+// An editor that goes on in a window of its own keeps its file.
+func TestEditInAWindow(t *testing.T) {
+	late := filepath.Join(t.TempDir(), "late")
+	s := editing(t, folderWith(t, sampleText()), `echo "$2" > `+late)
+	name, err := os.ReadFile(late)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if kept, err := os.ReadFile(strings.TrimSpace(string(name))); err != nil || string(kept) != sampleText() || !strings.Contains(s.err, "--wait") {
+		t.Errorf("%v, %q", err, s.err)
+	}
+	s = editing(t, folderWith(t, sampleText()), `sleep 1; echo "$2" > `+late)
+	if name, err = os.ReadFile(late); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := os.Stat(strings.TrimSpace(string(name))); err == nil || s.err == "" || strings.Contains(s.err, "--wait") {
+		t.Errorf("a copy that nobody needs is left: %q", s.err)
+	}
+}
+
+func folderWith(t *testing.T, study string) string {
+	t.Helper()
+	dir := t.TempDir()
+	write(t, dir, "trials.toml", study)
+	return dir
+}
+
 func TestEditMendsABrokenStudy(t *testing.T) {
 	dir := t.TempDir()
 	path := write(t, dir, "trials.toml", strings.Replace(sampleText(), "margin_asked_percent = 10", "margin_asked_percent = 1000", 1))

@@ -66,7 +66,8 @@ var beside = []term{
 	{"NAME.toml.1, NAME.toml.2 ...", "The states saved before, the latest first, as many as versions_kept in the study says. What is more after that was lowered stays until you delete it."},
 	{"NAME.toml.bak, NAME.toml.bak2 ...", "The file as it was written by hand, or in an older format, before a save wrote over it."},
 	{".NAME.toml.journal", "Edits that are not saved yet. It holds the study against a second bench and goes when the bench is left; after a crash the next bench offers what it holds."},
-	{".backspan-*.tmp", "A file while it is being saved. One that a killed program left is removed when a study in the folder is next edited or saved."},
+	{".NAME.toml.journal.left, .NAME.toml.journal.left2 ...", "Such edits, put aside by the next bench, which offers them until they are saved or dropped. What ends in .unread could not be read; nothing removes it but you."},
+	{".backspan-*.tmp", "A file while it is being saved. One that a killed program left is removed when a study in the folder is next edited or saved; after a day where it cannot be known that the program ended."},
 	{"NAME.rescued.toml", "Work that could be kept nowhere else when the bench was ended from outside."},
 }
 

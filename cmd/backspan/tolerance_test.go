@@ -87,3 +87,17 @@ func TestReadingsWithADoubtAreShown(t *testing.T) {
 		t.Errorf("digits that mean nothing:\n%s", s.out)
 	}
 }
+
+// However a parameter's key is spelt, its spread asks for no reading of that name.
+func TestSpreadOfAParameterIsNoReading(t *testing.T) {
+	want := ""
+	for _, key := range []string{"propeller.pitch", "variant.propeller.pitch", "propeller.pitch_mm", "variant.propeller.pitch_mm"} {
+		s := run(t, t.TempDir(), "tolerance", "--samples", "100", "--spread", key+"=±5 mm")
+		if want == "" {
+			want = s.out
+		}
+		if s.status != statusFine || s.out != want {
+			t.Errorf("%s: status %d\n%s%s", key, s.status, s.out, s.err)
+		}
+	}
+}

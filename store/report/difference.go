@@ -62,7 +62,7 @@ func contrastGrids(cs []Contrast) []grid {
 				label = d.Section + ": " + label
 			}
 			if d.Idle {
-				label += " (not in use on both sides)"
+				label += " (in use on one side at most)"
 			}
 			grids[i].rows = append(grids[i].rows, []string{label, orNothing(money(d.From, d.Unit, c.Currencies[0])), orNothing(money(d.To, d.Unit, c.Currencies[1]))})
 		}

@@ -88,7 +88,7 @@ func labelOf(d model.Difference) string {
 		label = d.Section + ": " + label
 	}
 	if d.Idle {
-		label += " (not in use on both sides)"
+		label += " (in use on one side at most)"
 	}
 	return label
 }
