@@ -267,8 +267,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	case weights.BackMsg:
 		return r.goTo(atBench)
 	case history.BackMsg:
-		r.page = r.historyFrom
-		r.refresh()
+		return r.goTo(r.historyFrom)
 	case history.RefusedMsg:
 		r.say(out.Err.Error())
 	case differences.BackMsg:
