@@ -125,6 +125,8 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 	switch {
 	case r.asked() != nil:
 		return r.answer(*r.asked(), msg)
+	case r.page == atDifferences:
+		return r.onPage(msg)
 	case busy && msg.String() == "ctrl+c":
 		return r.leave()
 	case r.page == atExplore && r.explore.Busy() && msg.String() == "ctrl+c":
@@ -136,7 +138,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		return r.save()
-	case busy, r.page == atExplore && r.explore.Busy(), r.page == atFind && msg.String() != "ctrl+c", r.page == atDifferences:
+	case busy, r.page == atExplore && r.explore.Busy(), r.page == atFind && msg.String() != "ctrl+c":
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
