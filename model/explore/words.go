@@ -3,6 +3,7 @@ package explore
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"backspan/model/param"
 )
@@ -82,8 +83,7 @@ func (s Solve) Sum(sts []Stretch) Solved {
 // Remark says how what is shown at i stands to the target.
 func (s Solve) Remark(v Solved, i int) string {
 	found := v.Shown[i]
-	miss, _ := s.Miss(found.Finding)
-	off := s.Reading.Unit.Delta(miss, found.Figures[0].Value)
+	off := s.off(found.Finding)
 	switch v.What(i) {
 	case "met":
 		return "meets it"
@@ -91,6 +91,13 @@ func (s Solve) Remark(v Solved, i int) string {
 		return fmt.Sprintf("misses it by %s; on the other side, %s at %s", off, s.Reading.Unit.Text(found.Other.Figures[0].Value), s.Dial.Text(found.Other.At[0]))
 	}
 	return fmt.Sprintf("misses it by %s, the nearest", off)
+}
+
+// off is how far a design is from the target, with its sign and unit.
+func (s Solve) off(f Finding) string {
+	miss, _ := s.Miss(f)
+	u := s.Reading.Unit
+	return strings.TrimSpace(u.Delta(miss, f.Figures[0].Value) + " " + u.Symbol)
 }
 
 // Note says in a sentence what was found.
