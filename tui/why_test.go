@@ -124,6 +124,7 @@ func TestWhatHangsOnAValue(t *testing.T) {
 	}
 	m = press(quick(begin(onSample(), 120, 40)), ")", ")", ")", ")", "down", "down", "w", ">")
 	has(t, m, "This machine has no such value")
+	has(t, press(quick(begin(onSample(), 80, 24)), "/", "friction surf", "enter", "w"), "0 %    range ends")
 }
 
 func TestWhyLeadsToTheParameter(t *testing.T) {
@@ -222,4 +223,16 @@ func TestAFaultOfTheSumsIsSaid(t *testing.T) {
 		panic("a nought")
 	}
 	has(t, press(m, "tab", "w"), "! the sums stopped: a nought")
+}
+
+// What is copied of a check tells its verdict now, a step up and a step down.
+func TestCopyOfAVerdictThatTurns(t *testing.T) {
+	m := press(quick(begin(onSample(), 120, 40)), "/", "seat in driven", "enter", "w")
+	for range 12 {
+		if text := m.hang.Text(); strings.Count(text, "\t") == 3 && strings.Count(text, "%") == 0 {
+			return
+		}
+		m = press(m, "down")
+	}
+	t.Errorf("no verdict turns in\n%s", m.View())
 }
