@@ -236,3 +236,17 @@ func TestCopyOfAVerdictThatTurns(t *testing.T) {
 	}
 	t.Errorf("no verdict turns in\n%s", m.View())
 }
+
+// A share of a figure below zero would read the wrong way: it moves in its unit.
+func TestFiguresBelowZeroMoveInTheirUnit(t *testing.T) {
+	m := press(quick(begin(onSample(), 120, 120)), "/", "crank pulley eff", "enter", "w")
+	for _, l := range strings.Split(m.View(), "\n") {
+		if strings.Contains(l, "Twist of body against wing") {
+			if !strings.Contains(l, "-4.77°") || !strings.Contains(l, "+0.0960 °") || strings.Contains(l, "%") {
+				t.Error(l)
+			}
+			return
+		}
+	}
+	t.Errorf("nothing of the twist in\n%s", m.View())
+}

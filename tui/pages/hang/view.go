@@ -2,7 +2,6 @@ package hang
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"backspan/model/explore"
@@ -155,9 +154,10 @@ func (m *Model) effect(v explore.Moved, e explore.Effect, w int) theme.Segment {
 }
 
 // change is what became of a reading: as a share, where a share means something.
+// Of a figure below zero more could be taken for less.
 func (m *Model) change(r reading.Reading, x float64) string {
-	if r.Value != 0 && explore.Sharable(r.Unit) {
-		return figure.Percent(x/math.Abs(r.Value)) + " %"
+	if r.Value > 0 && explore.Sharable(r.Unit) {
+		return figure.Percent(x/r.Value) + " %"
 	}
 	return figure.Step(x, r.Unit, m.desk.Study().Currency)
 }
