@@ -37,7 +37,7 @@ type Terms int
 const (
 	Shares   Terms = iota // of the figure: 0.01 is one hundredth of it
 	Points                // of a check's margin: 0.01 is one percentage point
-	Absolute              // in SI: the figure is near zero or below it, a temperature or a level
+	Absolute              // in SI: the figure is near zero or below it, a percentage, a temperature or a level
 )
 
 // Answer is what moves a figure, the strongest first.
