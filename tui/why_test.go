@@ -250,3 +250,14 @@ func TestFiguresBelowZeroMoveInTheirUnit(t *testing.T) {
 	}
 	t.Errorf("nothing of the twist in\n%s", m.View())
 }
+
+// What was found stays in sight while the machine is the same, whatever else
+// was looked at meanwhile.
+func TestAnswersStayWhileTheMachineDoes(t *testing.T) {
+	for _, keys := range [][]string{{"<"}, {"?", "esc"}, {"/", "esc"}, {"H", "esc"}, {">", "<"}} {
+		hang := press(press(quick(begin(onSample(), 80, 24)), "down", "down", "w"), keys...)
+		has(t, hang, "Bore: 66 mm", "Standing thrust, installed")
+		why := press(press(quick(begin(onSample(), 80, 24)), "/", "ready mass", "enter", "w"), keys...)
+		has(t, why, "What moves it most")
+	}
+}
