@@ -160,7 +160,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 
 // atRest reports whether leaving would lose nothing.
 func (r *root) atRest() bool {
-	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && len(r.questions) == 0
+	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && !r.explore.Busy() && len(r.questions) == 0
 }
 
 // pressUnseen takes keys while the window is too small to show what they do:
