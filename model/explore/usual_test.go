@@ -121,3 +121,20 @@ func TestFoundVariantsSayWhereTheyComeFrom(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// Who reads how sure the checks are must know which doubts they do not count.
+func TestTheNoteSaysThatChecksCountNoMethods(t *testing.T) {
+	for spread, want := range map[string]bool{"propeller.pitch=±2 %": false, "propeller.static_thrust=±15 %": true} {
+		q, err := NewTolerance(base(t, "Belt 190"), []string{spread}, nil, 100, 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var samples []Sample
+		if err := q.Run(t.Context(), Span{0, 100}, func(s Sample) error { samples = append(samples, s); return nil }); err != nil {
+			t.Fatal(err)
+		}
+		if note := q.Summary(samples).Note(); strings.Contains(note, "no check counts the doubt of a method") != want {
+			t.Errorf("%s: %s", spread, note)
+		}
+	}
+}

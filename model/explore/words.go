@@ -160,9 +160,12 @@ func ShareText(k, n int) string {
 
 // Note says in how many of the machines no check fails, and how sure that is:
 // of n samples without a failure, less than 3/n fail with 95 % confidence, for
-// (1-3/n)^n is 0.05.
+// (1-3/n)^n is 0.05. The doubt of a method moves its reading alone.
 func (r Result) Note() string {
 	note := fmt.Sprintf("Every check holds or is thin in %s of the machines", ShareText(r.Sound, r.Samples))
+	if r.Methods > 0 {
+		note += " (no check counts the doubt of a method)"
+	}
 	if r.Sound == r.Samples {
 		note += fmt.Sprintf(", so that less than %.2g %% fail one, with 95 %% confidence and if the spreads are as given", 100*3/float64(r.Samples))
 	}
