@@ -135,3 +135,22 @@ func TestDifferencesWithoutColour(t *testing.T) {
 		t.Errorf("with colour\n%s\nwithout\n%s", ansi.Strip(coloured.View()), bare.View())
 	}
 }
+
+// The list of differences hears all keys, also when a value was being typed as
+// the question came: no other question is put behind it, and nothing is saved.
+func TestLookingWhileSomethingIsTyped(t *testing.T) {
+	m := press(toMargin(begin(plateau(), 80, 24)), "3", "3")
+	theirs := m.desk.Study().Clone()
+	theirs.MarginAsked = 0.3
+	m = send(m, theirsMsg{desk: m.desk, path: "plateau.toml", study: theirs})
+	m = press(m, "l", "ctrl+s")
+	has(t, m, "1 difference")
+	if m.desk.Unsaved() || m.typing() == nil {
+		t.Error("what is being typed was taken over from the list of differences")
+	}
+	m = press(m, "ctrl+c")
+	has(t, m, "was changed by another program")
+	if len(m.questions) != 1 {
+		t.Errorf("%d questions wait", len(m.questions))
+	}
+}

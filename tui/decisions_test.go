@@ -1,6 +1,7 @@
 package tui
 
 import (
+	"strings"
 	"testing"
 
 	"backspan/model"
@@ -86,5 +87,37 @@ func TestSaveTakesTheDecisionBeingTyped(t *testing.T) {
 	m := press(begin(logged(), 80, 24), "L", "a", "g", "o", "ctrl+s")
 	if got := m.desk.Study().Decisions; len(got) != 3 || got[2].Text != "go" {
 		t.Errorf("a save while typing left %v", got)
+	}
+}
+
+// A study that is read again while a decision is being reworded may have it
+// elsewhere, or not at all: what is typed changes that one or becomes a new one.
+func TestWhatIsRewordedIsFoundAgain(t *testing.T) {
+	other := model.Decision{Date: "2026-01-01", Text: "theirs"}
+	for _, tc := range []struct {
+		name   string
+		theirs func(log []model.Decision) []model.Decision
+		want   []string
+	}{
+		{"elsewhere", func(log []model.Decision) []model.Decision { return append([]model.Decision{other}, log...) },
+			[]string{"theirs", "The 190 is built first. Yes", "Ribbed belt"}},
+		{"gone", func([]model.Decision) []model.Decision { return []model.Decision{other} }, []string{"theirs", "The 190 is built first. Yes"}},
+		{"gone, with all others", func([]model.Decision) []model.Decision { return nil }, []string{"The 190 is built first. Yes"}},
+	} {
+		m := press(begin(logged(), 80, 24), "L", "down", "enter", " ", "Yes")
+		theirs := m.desk.Study().Clone()
+		theirs.Decisions = tc.theirs(theirs.Decisions)
+		m = send(m, againMsg{theirsMsg{desk: m.desk, path: "plateau.toml", study: theirs}})
+		has(t, m, "The 190 is built first. Yes")
+		m = press(m, "enter")
+		got := m.desk.Study().Decisions
+		if len(got) != len(tc.want) {
+			t.Fatalf("%s: %v", tc.name, got)
+		}
+		for i, want := range tc.want {
+			if !strings.HasPrefix(got[i].Text, want) {
+				t.Errorf("%s: entry %d is %q, want %q", tc.name, i, got[i].Text, want)
+			}
+		}
 	}
 }

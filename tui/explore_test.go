@@ -217,3 +217,20 @@ func TestAnyKeysOnExplorations(t *testing.T) {
 		}
 	})
 }
+
+// What is typed in a field is no more lost without a question than a value is.
+func TestLeavingAsksForAFieldBeingTyped(t *testing.T) {
+	m := press(sized(onSample(), 80, 24), "e", "down", "1", "5", "0", "ctrl+c")
+	has(t, m, "Something is still being typed", "150")
+	m = press(m, "esc")
+	if has(t, m, "150"); m.left || !m.explore.Busy() {
+		t.Error("staying loses what is typed")
+	}
+	if m = press(m, "ctrl+c", "w"); !m.left {
+		t.Error("it does not leave")
+	}
+	m = send(press(sized(onSample(), 80, 24), "e", "down", "1"), tea.WindowSizeMsg{Width: 40, Height: 10})
+	if has(t, m, "Your edits are kept"); press(m, "q").left {
+		t.Error("an unseen q loses what is typed")
+	}
+}

@@ -65,6 +65,8 @@ func TestHistoryGivesBackAVariant(t *testing.T) {
 	now := m.desk.Variant().Engine
 	m = press(m, "home", "d")
 	has(t, m, "/ Belt 190 2", "as it was after edit 3, as Belt 190 2")
+	has(t, press(m, "esc"), "of Belt 190 2 ┣")
+	m = press(m, "H")
 	s := m.desk.Study()
 	if got := s.Variants[0].Engine; got.Stroke != now.Stroke {
 		t.Error("the variant in hand was changed")

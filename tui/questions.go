@@ -79,7 +79,7 @@ func (r *root) leave() tea.Cmd {
 
 // guarded does what would drop unsaved edits only after asking.
 func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
-	typing := r.typing() != nil
+	typing := r.typing() != nil || r.explore.Busy()
 	if r.saving {
 		r.say("the save is still running; once more in a moment")
 		return nil

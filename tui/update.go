@@ -125,6 +125,8 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 	switch {
 	case r.asked() != nil:
 		return r.answer(*r.asked(), msg)
+	case r.page == atDifferences:
+		return r.onPage(msg)
 	case busy && msg.String() == "ctrl+c":
 		return r.leave()
 	case r.page == atExplore && r.explore.Busy() && msg.String() == "ctrl+c":
@@ -136,7 +138,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 			return nil
 		}
 		return r.save()
-	case busy, r.page == atExplore && r.explore.Busy(), r.page == atFind && msg.String() != "ctrl+c", r.page == atDifferences:
+	case busy, r.page == atExplore && r.explore.Busy(), r.page == atFind && msg.String() != "ctrl+c":
 		return r.onPage(msg)
 	case msg.Paste:
 		r.say("a paste is taken only where something is typed; Enter begins")
@@ -158,7 +160,7 @@ func (r *root) press(msg tea.KeyMsg) tea.Cmd {
 
 // atRest reports whether leaving would lose nothing.
 func (r *root) atRest() bool {
-	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && len(r.questions) == 0
+	return !r.desk.Unsaved() && !r.saving && r.typing() == nil && !r.explore.Busy() && len(r.questions) == 0
 }
 
 // pressUnseen takes keys while the window is too small to show what they do:
@@ -267,8 +269,7 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	case weights.BackMsg:
 		return r.goTo(atBench)
 	case history.BackMsg:
-		r.page = r.historyFrom
-		r.refresh()
+		return r.goTo(r.historyFrom)
 	case history.RefusedMsg:
 		r.say(out.Err.Error())
 	case differences.BackMsg:

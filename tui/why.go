@@ -18,7 +18,7 @@ type looker func(ctx context.Context, s *model.Study, v *model.Variant, progress
 type asker interface {
 	Question() any // of the machine in hand; comparable
 	Ails() bool    // it asks of a check that could do with a cure
-	Refresh()
+	Forget()       // what is of another machine
 	Doing(what string)
 	Failed(why string)
 	Take(*explore.Survey)
@@ -105,10 +105,13 @@ func (r *root) heed() tea.Cmd {
 		q.cancel()
 	}
 	*q = inquiry{}
-	if a == nil || r.page == atKeys || r.page == atFind || r.desk.Variant() == nil {
+	if a == nil || r.page == atKeys || r.page == atFind {
 		return nil
 	}
-	a.Refresh()
+	a.Forget()
+	if r.desk.Variant() == nil {
+		return nil
+	}
 	return r.inquire(a)
 }
 

@@ -124,6 +124,7 @@ func TestWhatHangsOnAValue(t *testing.T) {
 	}
 	m = press(quick(begin(onSample(), 120, 40)), ")", ")", ")", ")", "down", "down", "w", ">")
 	has(t, m, "This machine has no such value")
+	has(t, press(quick(begin(onSample(), 80, 24)), "/", "friction surf", "enter", "w"), "0 %    range ends")
 }
 
 func TestWhyLeadsToTheParameter(t *testing.T) {
@@ -222,4 +223,41 @@ func TestAFaultOfTheSumsIsSaid(t *testing.T) {
 		panic("a nought")
 	}
 	has(t, press(m, "tab", "w"), "! the sums stopped: a nought")
+}
+
+// What is copied of a check tells its verdict now, a step up and a step down.
+func TestCopyOfAVerdictThatTurns(t *testing.T) {
+	m := press(quick(begin(onSample(), 120, 40)), "/", "seat in driven", "enter", "w")
+	for range 12 {
+		if text := m.hang.Text(); strings.Count(text, "\t") == 3 && strings.Count(text, "%") == 0 {
+			return
+		}
+		m = press(m, "down")
+	}
+	t.Errorf("no verdict turns in\n%s", m.View())
+}
+
+// A share of a figure below zero would read the wrong way: it moves in its unit.
+func TestFiguresBelowZeroMoveInTheirUnit(t *testing.T) {
+	m := press(quick(begin(onSample(), 120, 120)), "/", "crank pulley eff", "enter", "w")
+	for _, l := range strings.Split(m.View(), "\n") {
+		if strings.Contains(l, "Twist of body against wing") {
+			if !strings.Contains(l, "-4.77°") || !strings.Contains(l, "+0.0960 °") || strings.Contains(l, "%") {
+				t.Error(l)
+			}
+			return
+		}
+	}
+	t.Errorf("nothing of the twist in\n%s", m.View())
+}
+
+// What was found stays in sight while the machine is the same, whatever else
+// was looked at meanwhile.
+func TestAnswersStayWhileTheMachineDoes(t *testing.T) {
+	for _, keys := range [][]string{{"<"}, {"?", "esc"}, {"/", "esc"}, {"H", "esc"}, {">", "<"}} {
+		hang := press(press(quick(begin(onSample(), 80, 24)), "down", "down", "w"), keys...)
+		has(t, hang, "Bore: 66 mm", "Standing thrust, installed")
+		why := press(press(quick(begin(onSample(), 80, 24)), "/", "ready mass", "enter", "w"), keys...)
+		has(t, why, "What moves it most")
+	}
 }

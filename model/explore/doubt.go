@@ -11,8 +11,8 @@ import (
 
 // Spread reads "KEY=±0.05 mm", "KEY=±2 %", "KEY=54.9 mm..55.2 mm" or "KEY=sd
 // 0.02 mm", with the shape behind it: even unless said. A share with % is of
-// the value itself, unless that is in % already. KEY is a parameter or a
-// reading.
+// the value itself, unless that is in % already; of a temperature or a level
+// there is none. KEY is a parameter or a reading.
 func (b Base) Spread(text string) (Spread, error) {
 	key, spelt, _ := strings.Cut(text, "=")
 	s, value, err := b.doubtful(strings.TrimSpace(key))
@@ -98,6 +98,9 @@ func (s Spread) amount(text string, value float64) (half float64, share bool, er
 	u := s.unit()
 	text = strings.TrimSpace(text)
 	if number, percent := strings.CutSuffix(text, "%"); percent && u.Symbol != "%" {
+		if !Sharable(u) {
+			return 0, false, fmt.Errorf("a share of a figure in %s has no meaning; give it in %s", u.Symbol, u.Symbol)
+		}
 		half, err = parse(number, unit.One)
 		half /= 100
 		if share = s.ofReading(); !share {

@@ -17,10 +17,14 @@ func (s Sweep) Found(at []float64) (model.Variant, error) {
 	return s.Base.found(dials(s.Axes), at, fmt.Sprintf("Found by a sweep from %s over %s.", s.Base.Name(), strings.Join(labels, " and ")))
 }
 
-// Found is a design of the solve as a variant of its own.
-func (s Solve) Found(at []float64) (model.Variant, error) {
-	return s.Base.found([]Dial{s.Dial}, at, fmt.Sprintf("Found from %s by changing %s for %s of %s.",
-		s.Base.Name(), s.Dial.Label, s.Reading.Label, s.Reading.Unit.Text(s.Target)))
+// Found is what is shown at i as a variant of its own. Its note says so when
+// it misses the target.
+func (s Solve) Found(v Solved, i int) (model.Variant, error) {
+	how := fmt.Sprintf("Found from %s by changing %s for %s of %s", s.Base.Name(), s.Dial.Label, s.Reading.Label, s.Reading.Unit.Text(s.Target))
+	if v.What(i) != "met" {
+		how += ", which it misses by " + s.off(v.Shown[i].Finding)
+	}
+	return s.Base.found([]Dial{s.Dial}, v.Shown[i].At, how+".")
 }
 
 // Found is a design of the search as a variant of its own.

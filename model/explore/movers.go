@@ -37,7 +37,7 @@ type Terms int
 const (
 	Shares   Terms = iota // of the figure: 0.01 is one hundredth of it
 	Points                // of a check's margin: 0.01 is one percentage point
-	Absolute              // in SI: the figure is near zero, a temperature or a level
+	Absolute              // in SI: the figure is near zero or below it, a percentage, a temperature or a level
 )
 
 // Answer is what moves a figure, the strongest first.
@@ -127,7 +127,7 @@ func (y *Survey) terms(of Subject, base float64, ms []Mover) Terms {
 		return Absolute
 	}
 	r, _ := y.before.Reading(of.Key)
-	if base == 0 || !Sharable(r.Unit) {
+	if base <= 0 || !Sharable(r.Unit) { // of a figure below zero more could be taken for less
 		return Absolute
 	}
 	const nearZero = 0.1 // of the figure is moved by one hundredth of a number

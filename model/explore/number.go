@@ -70,10 +70,9 @@ func numberOf(sec param.Section, p param.Param, now float64, shared bool) number
 }
 
 // scales reports whether a share of the value means something: not of a place that
-// may lie on either side of zero, of a temperature or of a level; a share of a
-// percentage would be mistaken for percentage points.
+// may lie on either side of zero.
 func scales(p param.Param) bool {
-	return p.Min >= 0 && Sharable(p.Unit) && p.Unit.Symbol != unit.Percent.Symbol
+	return p.Min >= 0 && Sharable(p.Unit)
 }
 
 // stepUnit tells a step in percentage points from a share of the value.
@@ -88,8 +87,11 @@ func stepUnit(u unit.Unit) string {
 }
 
 // Sharable reports whether a share of a figure in that unit means something: not
-// of a temperature, nor of a level.
-func Sharable(u unit.Unit) bool { return u.Shift == 0 && !level(u) }
+// of a temperature, nor of a level. A share of a percentage would be mistaken for
+// percentage points.
+func Sharable(u unit.Unit) bool {
+	return u.Shift == 0 && !level(u) && u.Symbol != unit.Percent.Symbol
+}
 
 func level(u unit.Unit) bool { return u.Dimension == unit.SoundLevel || u.Dimension == unit.PlainLevel }
 

@@ -45,6 +45,7 @@ type Result struct {
 	Samples       int
 	Sound         int // samples in which no check fails
 	Clipped       int // samples with a value at the end of its allowed range
+	Methods       int // spreads of readings, which move these alone and no check
 }
 
 // Summary works the samples up.
@@ -65,6 +66,11 @@ func (t Tolerance) Summary(samples []Sample) Result {
 		d := distribution(ys, xs, t.Spreads)
 		d.Reading = of
 		r.Distributions = append(r.Distributions, d)
+	}
+	for _, s := range t.Spreads {
+		if s.ofReading() {
+			r.Methods++
+		}
 	}
 	for _, s := range samples {
 		if s.sound() {

@@ -214,7 +214,7 @@ func TestSpreadReadsWhatPeopleType(t *testing.T) {
 		{"frame.pad=±1", "or frame.pad_depth"}, {"drive.ribbed_belt.ribs=±1", "count or a word"}, {"drive.kind=±1", "count or a word"},
 		{"frame.pad_depth=", "write a spread as"}, {"frame.pad_depth=±0", "more than nothing"}, {"frame.pad_depth=±1 kg", "a mass"},
 		{"frame.pad_depth=26..20 mm", "lower limit"}, {"propeller.static_thrust=500..600 N", "is a reading"},
-		{"gear.pitting_safety=±5 %", "no value here"}, {"propeller.mass=±5 %", "no value to spread around"},
+		{"drive.ribbed_belt.temperature_limit=±2 %", "no meaning"}, {"gear.pitting_safety=±5 %", "no value here"}, {"propeller.mass=±5 %", "no value to spread around"},
 	} {
 		if _, err := b.Spread(tc.text); err == nil || !strings.Contains(err.Error(), tc.says) {
 			t.Errorf("%s: %v", tc.text, err)

@@ -7,6 +7,7 @@ import (
 
 	"backspan/model"
 	"backspan/model/drive"
+	"backspan/model/param"
 )
 
 // Whatever the drive, what a question begins with is understood and bears on
@@ -98,10 +99,14 @@ func TestFoundVariantsSayWhereTheyComeFrom(t *testing.T) {
 		t.Fatal(err)
 	}
 	search := wish(t, Wishes{Free: []string{"propeller.pitch"}, Goals: []string{"propeller.static_thrust", "stack.depth"}}, Effort{4, 1, 1, 1})
+	at := func(newtons float64) []Solution {
+		return []Solution{{Finding: Finding{At: []float64{0.6}, Figures: []param.Slot{param.Known(newtons)}}}}
+	}
 	for want, found := range map[string]func() (model.Variant, error){
-		"Found by a sweep from Belt 190 over Ribs.":                                                                    func() (model.Variant, error) { return sweep.Found([]float64{9}) },
-		"Found from Belt 190 by changing Nominal pitch for Standing thrust, installed of 700 N.":                       func() (model.Variant, error) { return solve.Found([]float64{0.6}) },
-		"Found by a search from Belt 190 for more Standing thrust, installed and less Depth, back to propeller plate.": func() (model.Variant, error) { return search.Found([]float64{0.6}) },
+		"Found by a sweep from Belt 190 over Ribs.":                                                                        func() (model.Variant, error) { return sweep.Found([]float64{9}) },
+		"Found from Belt 190 by changing Nominal pitch for Standing thrust, installed of 700 N.":                           func() (model.Variant, error) { return solve.Found(Solved{Shown: at(700), Met: 1}, 0) },
+		"Found from Belt 190 by changing Nominal pitch for Standing thrust, installed of 700 N, which it misses by -20 N.": func() (model.Variant, error) { return solve.Found(Solved{Shown: at(680)}, 0) },
+		"Found by a search from Belt 190 for more Standing thrust, installed and less Depth, back to propeller plate.":     func() (model.Variant, error) { return search.Found([]float64{0.6}) },
 	} {
 		v, err := found()
 		if err != nil || v.Name != "Belt 190 found" || !strings.HasSuffix(v.Notes, want) {
@@ -114,5 +119,22 @@ func TestFoundVariantsSayWhereTheyComeFrom(t *testing.T) {
 	}
 	if _, err := shared.Found([]float64{100}); err == nil || !strings.Contains(err.Error(), "belongs to the whole study") {
 		t.Error(err)
+	}
+}
+
+// Who reads how sure the checks are must know which doubts they do not count.
+func TestTheNoteSaysThatChecksCountNoMethods(t *testing.T) {
+	for spread, want := range map[string]bool{"propeller.pitch=±2 %": false, "propeller.static_thrust=±15 %": true} {
+		q, err := NewTolerance(base(t, "Belt 190"), []string{spread}, nil, 100, 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var samples []Sample
+		if err := q.Run(t.Context(), Span{0, 100}, func(s Sample) error { samples = append(samples, s); return nil }); err != nil {
+			t.Fatal(err)
+		}
+		if note := q.Summary(samples).Note(); strings.Contains(note, "no check counts the doubt of a method") != want {
+			t.Errorf("%s: %s", spread, note)
+		}
 	}
 }

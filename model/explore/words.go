@@ -3,6 +3,7 @@ package explore
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"backspan/model/param"
 )
@@ -82,8 +83,7 @@ func (s Solve) Sum(sts []Stretch) Solved {
 // Remark says how what is shown at i stands to the target.
 func (s Solve) Remark(v Solved, i int) string {
 	found := v.Shown[i]
-	miss, _ := s.Miss(found.Finding)
-	off := s.Reading.Unit.Delta(miss, found.Figures[0].Value)
+	off := s.off(found.Finding)
 	switch v.What(i) {
 	case "met":
 		return "meets it"
@@ -91,6 +91,13 @@ func (s Solve) Remark(v Solved, i int) string {
 		return fmt.Sprintf("misses it by %s; on the other side, %s at %s", off, s.Reading.Unit.Text(found.Other.Figures[0].Value), s.Dial.Text(found.Other.At[0]))
 	}
 	return fmt.Sprintf("misses it by %s, the nearest", off)
+}
+
+// off is how far a design is from the target, with its sign and unit.
+func (s Solve) off(f Finding) string {
+	miss, _ := s.Miss(f)
+	u := s.Reading.Unit
+	return strings.TrimSpace(u.Delta(miss, f.Figures[0].Value) + " " + u.Symbol)
 }
 
 // Note says in a sentence what was found.
@@ -157,9 +164,12 @@ func ShareText(k, n int) string {
 
 // Note says in how many of the machines no check fails, and how sure that is:
 // of n samples without a failure, less than 3/n fail with 95 % confidence, for
-// (1-3/n)^n is 0.05.
+// (1-3/n)^n is 0.05. The doubt of a method moves its reading alone.
 func (r Result) Note() string {
 	note := fmt.Sprintf("Every check holds or is thin in %s of the machines", ShareText(r.Sound, r.Samples))
+	if r.Methods > 0 {
+		note += " (no check counts the doubt of a method)"
+	}
 	if r.Sound == r.Samples {
 		note += fmt.Sprintf(", so that less than %.2g %% fail one, with 95 %% confidence and if the spreads are as given", 100*3/float64(r.Samples))
 	}

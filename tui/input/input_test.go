@@ -4,6 +4,7 @@ package input
 
 import (
 	"os"
+	"strings"
 	"testing"
 	"time"
 )
@@ -19,7 +20,7 @@ func TestUnfinished(t *testing.T) {
 		{"alt and a letter", "\x1bq", false}, {"arrow then escape", "\x1b[A\x1b", true},
 		{"half a letter", "\xc3", true}, {"whole letter", "é", false}, {"two thirds", "\xe2\x82", true}, {"stray tail", "\x82", false},
 	} {
-		if got := unfinished([]byte(tc.bytes)); got != tc.want {
+		if got := unfinished([]byte(tc.bytes)) > 0; got != tc.want {
 			t.Errorf("%s: %v", tc.name, got)
 		}
 	}
@@ -31,7 +32,7 @@ func TestReadKeepsKeysWhole(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer func() { _, _ = r.Close(), w.Close() }()
-	k := Keyboard{r, 5 * time.Second}
+	k := &Keyboard{File: r, Patience: 5 * time.Second}
 	if _, err := w.WriteString("\x1b"); err != nil {
 		t.Fatal(err)
 	}
@@ -59,7 +60,30 @@ func TestLoneEscapeIsGivenUpOn(t *testing.T) {
 		t.Fatal(err)
 	}
 	buf := make([]byte, 64)
-	if n, err := (Keyboard{r, time.Millisecond}).Read(buf); err != nil || string(buf[:n]) != "\x1b" {
+	if n, err := (&Keyboard{File: r, Patience: time.Millisecond}).Read(buf); err != nil || string(buf[:n]) != "\x1b" {
 		t.Errorf("read %q, %v", buf[:n], err)
+	}
+}
+
+// A turning wheel sends more than one read has room for: no event is torn.
+func TestFullReadsEndBetweenEvents(t *testing.T) {
+	r, w, err := os.Pipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer func() { _, _ = r.Close(), w.Close() }()
+	const event = "\x1b[<65;30;10M"
+	sent := strings.Repeat(event, 300)
+	if _, err := w.WriteString(sent); err != nil {
+		t.Fatal(err)
+	}
+	k, read := &Keyboard{File: r, Patience: 50 * time.Millisecond}, 0
+	for read < len(sent) {
+		buf := make([]byte, 256)
+		n, err := k.Read(buf)
+		if err != nil || n == 0 || n%len(event) != 0 || string(buf[:n]) != strings.Repeat(event, n/len(event)) {
+			t.Fatalf("after %d bytes read %q, %v", read, buf[:n], err)
+		}
+		read += n
 	}
 }

@@ -15,24 +15,36 @@ import (
 type Keyboard struct {
 	*os.File
 	Patience time.Duration // how long the rest of a key may take
+
+	begun []byte // of a key that the last read had no room for
 }
 
 // Wrap returns f with the patience that suits a remote terminal: a lone Esc is
 // known as such after 50 ms.
-func Wrap(f *os.File) io.Reader { return Keyboard{f, 50 * time.Millisecond} }
+func Wrap(f *os.File) io.Reader { return &Keyboard{File: f, Patience: 50 * time.Millisecond} }
 
-// Read reads and, while the bytes end inside a key, reads on.
-func (k Keyboard) Read(p []byte) (int, error) {
-	n, err := k.File.Read(p)
-	for err == nil && n > 0 && n < len(p) && unfinished(p[:n]) && k.more() {
-		var m int
+// Read reads and, while the bytes end inside a key, reads on. A key that is
+// longer than the room left is kept for the next read.
+func (k *Keyboard) Read(p []byte) (int, error) {
+	n := copy(p, k.begun)
+	k.begun = k.begun[n:]
+	if n == len(p) {
+		return n, nil
+	}
+	m, err := k.File.Read(p[n:])
+	n += m
+	for err == nil && m > 0 && n < len(p) && unfinished(p[:n]) > 0 && k.more() {
 		m, err = k.File.Read(p[n:])
 		n += m
+	}
+	if rest := unfinished(p[:n]); err == nil && n == len(p) && rest > 0 && rest < n && k.more() {
+		n -= rest
+		k.begun = append([]byte(nil), p[n:]...)
 	}
 	return n, err
 }
 
-func (k Keyboard) more() bool {
+func (k *Keyboard) more() bool {
 	fds := []unix.PollFd{{Fd: int32(k.Fd()), Events: unix.POLLIN}}
 	until := time.Now().Add(k.Patience)
 	for {

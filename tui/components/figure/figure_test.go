@@ -61,3 +61,15 @@ func TestLimitSaysOnWhichSide(t *testing.T) {
 		}
 	}
 }
+
+func TestStep(t *testing.T) {
+	for _, tc := range []struct {
+		si   float64
+		u    unit.Unit
+		want string
+	}{{0.0156, unit.Percent, "+1.56 pt"}, {0, unit.Percent, "0 pt"}, {-0.002, unit.Millimetre, "-2.00 mm"}, {0.5, unit.Currency, "+0.500 CHF"}} {
+		if got := Step(tc.si, tc.u, "CHF"); got != tc.want {
+			t.Errorf("%g in %s is %q, want %q", tc.si, tc.u.Symbol, got, tc.want)
+		}
+	}
+}

@@ -24,11 +24,16 @@ func Percent(x float64) string {
 	return s
 }
 
-// Step is a small change in a unit, with its sign and as many figures as it needs.
+// Step is a small change in a unit, with its sign and as many figures as it needs;
+// of a percentage in points.
 func Step(si float64, u unit.Unit, currency string) string {
 	s := u.Delta(si, u.SI(0))
 	if si == 0 {
 		s = "0"
 	}
-	return Money(strings.TrimSpace(s+" "+u.Symbol), u, currency)
+	symbol := u.Symbol
+	if symbol == unit.Percent.Symbol {
+		symbol = "pt"
+	}
+	return Money(strings.TrimSpace(s+" "+symbol), u, currency)
 }

@@ -3,6 +3,7 @@
 package decisions
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/charmbracelet/bubbles/key"
@@ -29,9 +30,10 @@ type Model struct {
 	desk  *desk.Desk
 	today func() string
 
-	typing  *line.Model // nil: nothing is being typed
-	of      int         // entry that it is for, or fresh
-	problem string      // what is wrong with what is being typed
+	typing  *line.Model    // nil: nothing is being typed
+	of      int            // entry that it is for, or fresh
+	was     model.Decision // that entry, as it was when the typing began
+	problem string         // what is wrong with what is being typed
 	notice  string
 	roll    roll.Model
 	w, h    int
@@ -55,8 +57,14 @@ func (m *Model) log() []model.Decision { return m.desk.Study().Decisions }
 // at is the index of the entry under the cursor, fresh when there is none.
 func (m *Model) at() int { return len(m.log()) - 1 - m.roll.Cursor }
 
-// Refresh takes over what changed on the desk.
-func (m *Model) Refresh() { m.Size(m.w, m.h) }
+// Refresh takes over what changed on the desk. An entry that is being reworded
+// may stand elsewhere now; of one that is no more a new one is made.
+func (m *Model) Refresh() {
+	if log := m.log(); m.Busy() && m.of != fresh && (m.of >= len(log) || log[m.of] != m.was) {
+		m.of = slices.Index(log, m.was)
+	}
+	m.Size(m.w, m.h)
+}
 
 // Update takes a key. A returned message is for the root.
 func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
@@ -87,7 +95,7 @@ func (m *Model) Update(msg tea.KeyMsg) tea.Msg {
 // is there, which the first key therefore does not replace.
 func (m *Model) begin(i int, d model.Decision) {
 	l := line.New(d.Date+" "+d.Text, line.Spelt).Update(tea.KeyMsg{Type: tea.KeyEnd})
-	m.typing, m.of, m.problem = &l, i, ""
+	m.typing, m.of, m.was, m.problem = &l, i, d, ""
 }
 
 func (m *Model) typed(msg tea.KeyMsg) {

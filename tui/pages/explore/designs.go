@@ -20,11 +20,12 @@ type designs struct {
 	remarks       []string // one a row, or none at all
 	plots         []plot
 	readingsFirst bool // in the table
-	found         func(at []float64) (model.Variant, error)
+	found         func(row int) (model.Variant, error)
 }
 
 func sweepAnswer(ctx context.Context, q explore.Sweep, step func()) (*answer, error) {
-	d := &designs{readings: q.Readings, found: q.Found}
+	d := &designs{readings: q.Readings}
+	d.found = func(row int) (model.Variant, error) { return q.Found(d.rows[row].At) }
 	for _, a := range q.Axes {
 		d.dials = append(d.dials, a.Dial)
 	}
@@ -48,7 +49,8 @@ func solveAnswer(ctx context.Context, q explore.Solve, step func()) (*answer, er
 		return nil, err
 	}
 	solved := q.Sum(sts)
-	d := &designs{dials: []explore.Dial{q.Dial}, readings: []reading.Reading{q.Reading}, found: q.Found}
+	d := &designs{dials: []explore.Dial{q.Dial}, readings: []reading.Reading{q.Reading}}
+	d.found = func(row int) (model.Variant, error) { return q.Found(solved, row) }
 	for i, s := range solved.Shown {
 		d.rows = append(d.rows, s.Finding)
 		d.remarks = append(d.remarks, q.Remark(solved, i))
@@ -67,7 +69,8 @@ func searchAnswer(ctx context.Context, q explore.Search, step func()) (*answer, 
 		return nil, err
 	}
 	best, allowed := q.Best(rs)
-	d := &designs{dials: q.Dials(), readings: q.Readings(), found: q.Found, readingsFirst: true}
+	d := &designs{dials: q.Dials(), readings: q.Readings(), readingsFirst: true}
+	d.found = func(row int) (model.Variant, error) { return q.Found(d.rows[row].At) }
 	for _, c := range best {
 		d.rows = append(d.rows, c.Finding)
 	}

@@ -208,7 +208,7 @@ func (m *Model) take(a *answer) tea.Msg {
 	if a.roll.Cursor >= len(d.rows) || d.rows[a.roll.Cursor].Refused != "" {
 		return SayMsg{"there is no such design to take"}
 	}
-	found, err := d.found(d.rows[a.roll.Cursor].At)
+	found, err := d.found(a.roll.Cursor)
 	if err == nil {
 		behind := m.desk.Study().Index(a.variantName())
 		if behind < 0 {

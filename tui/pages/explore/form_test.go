@@ -213,3 +213,16 @@ func TestFieldsOfEveryRoleCanBeChosen(t *testing.T) {
 		}
 	}
 }
+
+// A share of a temperature or of a level means nothing, nor does one of nothing.
+func TestUsualDoubts(t *testing.T) {
+	b := page().base()
+	for key, want := range map[string]string{
+		"propeller.pitch": "±2 %", "cooling.head.hot_day": "±1.2 °C", "wing.headwind": "±2 km/h", "propeller.static_thrust": "±2 %",
+		"noise.level_at_150m": "±2 dB(A)",
+	} {
+		if got := usualDoubt(b, key); got != want {
+			t.Errorf("%s: %q, want %q", key, got, want)
+		}
+	}
+}

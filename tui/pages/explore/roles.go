@@ -2,6 +2,7 @@ package explore
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -163,16 +164,22 @@ func usual(b explore.Base, r role, key string) field {
 // usualDoubt is a share of the value; where there is no share of it, a part of
 // the usual range, and where there is no value, that range.
 func usualDoubt(b explore.Base, key string) string {
-	const part = 0.02
+	const share, part = "±2 %", 0.1
 	if !b.HasParameter(key) {
-		return "±2 %"
+		if r, err := b.Reading(key); err == nil && !explore.Sharable(r.Unit) {
+			return "±2 " + r.Unit.Symbol
+		}
+		return share
 	}
 	d, err := b.Dial(key)
 	switch {
-	case err != nil || d.Now < 0 || d.Now > 0:
-		return "±2 %"
-	case d.Now == 0:
-		return "±" + d.Text(part*(d.Usual[1]-d.Usual[0]))
+	case err != nil:
+		return share
+	case math.IsNaN(d.Now):
+		return d.UsualRange()
+	case d.Now == 0 || !explore.Sharable(d.Unit):
+		width := d.Unit.From(d.Usual[1]) - d.Unit.From(d.Usual[0])
+		return strings.TrimSpace("±" + strconv.FormatFloat(part*width, 'g', 3, 64) + " " + d.Unit.Symbol)
 	}
-	return d.UsualRange() // Now is not a number
+	return share
 }

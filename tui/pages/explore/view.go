@@ -3,6 +3,7 @@ package explore
 import (
 	"fmt"
 
+	"backspan/tui/components/roll"
 	"backspan/tui/theme"
 )
 
@@ -24,20 +25,23 @@ func (m *Model) draw() {
 	if m.form().state == choosing {
 		m.form().finder.Size(m.w, h)
 	}
-	m.lines = []string{m.heading()}
+	body := m.body(h) // the heading tells which of its rows are in sight
+	m.lines = append([]string{m.heading()}, body...)
+}
+
+func (m *Model) body(h int) []string {
 	switch {
 	case m.desk.Variant() == nil:
-		m.lines = append(m.lines, "  No variant yet.")
+		return []string{"  No variant yet."}
 	case m.form().state == choosing:
-		m.lines = append(m.lines, m.form().finder.View()...)
+		return m.form().finder.View()
 	case m.w >= beside:
-		m.lines = append(m.lines, m.th.Beside(h, theme.Block{Width: fieldsWide, Lines: m.fields(fieldsWide, h)},
-			theme.Block{Width: m.w - fieldsWide - 1, Lines: m.found(m.w-fieldsWide-1, h)})...)
+		return m.th.Beside(h, theme.Block{Width: fieldsWide, Lines: m.fields(fieldsWide, h)},
+			theme.Block{Width: m.w - fieldsWide - 1, Lines: m.found(m.w-fieldsWide-1, h)})
 	case m.reading:
-		m.lines = append(m.lines, m.found(m.w, h)...)
-	default:
-		m.lines = append(m.lines, m.fields(m.w, h)...)
+		return m.found(m.w, h)
 	}
+	return m.fields(m.w, h)
 }
 
 func (m *Model) heading() string {
@@ -48,8 +52,18 @@ func (m *Model) heading() string {
 		return m.th.Heading(titles[m.at]+": "+traits[f.here().role].word, f.finder.Note(), m.w, true)
 	case m.job != nil:
 		note = m.progress() + "; " + m.keys.Explore.Back.Help().Key + " stops it"
+	case m.desk.Variant() != nil && m.rows().Note() != "":
+		note = m.rows().Note() + "; " + note
 	}
 	return m.th.Heading(titles[m.at], note, m.w, true)
+}
+
+// rows are those that the keys walk through.
+func (m *Model) rows() *roll.Model {
+	if a := m.answer(); m.reading && a != nil {
+		return &a.roll
+	}
+	return &m.form().roll
 }
 
 // progress is how far the work is; of a question that is not in sight, which.

@@ -57,7 +57,7 @@ func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
 func (m *Model) About(p desk.Place) {
 	m.of = p
 	m.roll.To(0)
-	m.Refresh()
+	m.Forget()
 }
 
 // Question is what the page asks of the machine in hand.
@@ -66,8 +66,8 @@ func (m *Model) Question() any { return m.of }
 // Ails is false: a value is no check that could be cured.
 func (m *Model) Ails() bool { return false }
 
-// Refresh forgets the answer, which is of another machine.
-func (m *Model) Refresh() {
+// Forget drops the answer, which is of another machine.
+func (m *Model) Forget() {
 	m.found, m.doing, m.fault, m.none = nil, "", "", false
 	m.write()
 }

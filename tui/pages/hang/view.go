@@ -2,7 +2,6 @@ package hang
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"backspan/model/explore"
@@ -139,7 +138,11 @@ func (m *Model) turns(t explore.Turned) []theme.Segment {
 // effect is what a step does to a reading, in a column of w cells.
 func (m *Model) effect(v explore.Moved, e explore.Effect, w int) theme.Segment {
 	if !e.Change.Known {
-		return theme.Segment{Ink: m.th.Quiet, Text: m.th.Right("none  ", w)}
+		why := e.Why
+		if why == "" {
+			why = "-" // it has no figure now either
+		}
+		return theme.Segment{Ink: m.th.Quiet, Text: m.th.Right(strings.TrimPrefix(strings.TrimSuffix(why, " then"), "the ")+"  ", w)}
 	}
 	then := v.Reading
 	then.Value += e.Change.Value
@@ -151,9 +154,10 @@ func (m *Model) effect(v explore.Moved, e explore.Effect, w int) theme.Segment {
 }
 
 // change is what became of a reading: as a share, where a share means something.
+// Of a figure below zero more could be taken for less.
 func (m *Model) change(r reading.Reading, x float64) string {
-	if r.Value != 0 && explore.Sharable(r.Unit) {
-		return figure.Percent(x/math.Abs(r.Value)) + " %"
+	if r.Value > 0 && explore.Sharable(r.Unit) {
+		return figure.Percent(x/r.Value) + " %"
 	}
 	return figure.Step(x, r.Unit, m.desk.Study().Currency)
 }
@@ -166,7 +170,8 @@ func (m *Model) Text() string {
 		label := v.Reading.Label + "\t" + figure.Text(v.Reading, m.desk.Study().Currency)
 		return label + "\t" + strings.TrimSpace(m.effect(*v, v.More, 20).Text) + "\t" + strings.TrimSpace(m.effect(*v, v.Less, 20).Text)
 	case r.turned != nil:
-		return r.turned.Check.Label + "\t" + string(r.turned.Check.Verdict)
+		t := r.turned
+		return strings.Join([]string{t.Check.Label, string(t.Check.Verdict), string(t.More), string(t.Less)}, "\t")
 	}
 	return ""
 }

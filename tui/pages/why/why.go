@@ -52,14 +52,14 @@ func New(t *theme.Theme, k keymap.Map, d *desk.Desk) *Model {
 func (m *Model) About(of explore.Subject) {
 	m.of = of
 	m.roll.To(0)
-	m.Refresh()
+	m.Forget()
 }
 
 // Question is what the page asks of the machine in hand.
 func (m *Model) Question() any { return m.of }
 
-// Refresh forgets the answers, which are of another machine.
-func (m *Model) Refresh() {
+// Forget drops the answers, which are of another machine.
+func (m *Model) Forget() {
 	m.answer, m.cures, m.cured, m.tried, m.doing, m.fault, m.touched = nil, nil, false, 0, "", "", false
 	m.write()
 }
