@@ -57,6 +57,7 @@ var common = [][2]string{
 	{"tank.capacity", "10 L"}, {"tank.fill", "80"},
 	{"propeller.boss_diameter", "130 mm"}, {"drive.propeller_bolts.plate_diameter", "130 mm"},
 	{"drive.propeller_bolts.bolt_circle", "90 mm"}, {"drive.propeller_bolts.tightening_torque", "11.5"},
+	{"drive.ribbed_belt.flange_diameter", "130 mm"}, {"drive.toothed_belt.flange_diameter", "130 mm"}, {"drive.gear.flange_diameter", "130 mm"},
 }
 
 // A gear case stands between the cylinder and the propeller's inflow, so a gear

@@ -118,8 +118,8 @@ func (s *Spec) caseParams() []param.Param {
 			From(estimate).Help("Lip and cover in front of and behind the propeller shaft's seal."),
 		param.Number(&s.WebFactor, "web_factor", "Wheel web factor", unit.One).Within(0.3, 1).Typical(0.55, 0.65).
 			From(estimate).Help("Mass of the wheel over that of a solid disc; 1 is not lightened."),
-		param.Number(&s.FlangeDiameter, "flange_diameter", "Propeller flange diameter", unit.Millimetre).Within(50, 200).Typical(90, 110).
-			Help("Outside diameter of the plate that carries the propeller."),
+		param.Number(&s.FlangeDiameter, "flange_diameter", FlangeLabel, unit.Millimetre).Within(50, 200).Typical(90, 130).
+			Help("Of the shaft's own flange, on which the propeller is bolted; it bears no more than it covers."),
 		param.Number(&s.FlangeThickness, "flange_thickness", "Propeller flange thickness", unit.Millimetre).Within(4, 40).Typical(8, 12).
 			Help("From the seal cover to the propeller plate."),
 		param.Choice(&s.FlangeMaterial, "flange_material", "Propeller flange material", Aluminium, Steel).
