@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"math"
 
+	"backspan/model/bearing"
 	"backspan/model/drive"
+	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/reading"
 	"backspan/model/shaft"
@@ -44,12 +46,33 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 }
 
 // SeatLimits are the limits of the seats of one of the outcome's bearings.
-func SeatLimits(v *Variant, o *Outcome, bearing int) []part.Allowed {
+func SeatLimits(v *Variant, o *Outcome, at int) []part.Allowed {
 	seats, turns := v.Drive.Support.Seats, v.Drive.Support.Axle == shaft.Turns
 	if v.Drive.Kind == drive.Gear {
 		seats, turns = v.Drive.GearShafts.Seats, true
 	}
-	return seats.Making(o.Bearings[bearing].Size, turns)
+	return seats.Making(o.Bearings[at].Size, turns, housing(v, o))
+}
+
+// housing is what the outer rings of a drive's bearings sit in.
+func housing(v *Variant, o *Outcome) bearing.Housing {
+	warm := func(h bearing.Housing, key string) bearing.Housing {
+		if r, ok := known(o, key); ok {
+			h.Temperature = param.Known(r.Value)
+		}
+		return h
+	}
+	if v.Drive.Kind == drive.Gear {
+		return warm(bearing.Housing{Name: "case", As: "the oil", Expansion: bearing.AluminiumExpansion}, "gear.oil_temperature")
+	}
+	h := bearing.Housing{Name: "hub", As: "the belt", Expansion: v.Drive.Support.HousingGrowth / 100}
+	if v.Drive.Support.Axle == shaft.Turns {
+		h.Name = "case"
+	}
+	if v.Drive.Kind == drive.ToothedBelt {
+		return warm(h, "toothedbelt.temperature")
+	}
+	return warm(h, "belt.temperature")
 }
 
 func known(o *Outcome, key string) (reading.Reading, bool) {
