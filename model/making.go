@@ -114,12 +114,16 @@ func ribbedMaking(v *Variant, o *Outcome) []part.Allowed {
 		if !ok || !found || !(tension.Value > step.Value/2) {
 			continue
 		}
-		half := step.Value / 2
+		least, most := tension.Value-step.Value/2, tension.Value+step.Value/2
+		how := "as near as one step of the eccentric comes, per strand"
+		if floor, ok := known(o, "belt.standing_tension"); ok && least < floor.Value {
+			least, most = floor.Value, max(most, floor.Value+step.Value)
+			how = "one step of the eccentric, and never below the standing tension, per strand: slip and life are reckoned with it"
+		}
 		list = append(list,
-			part.Between("belt.setting_"+at.when+"_limits", "Tension to set, "+at.words+", limits", tension.Value-half, tension.Value+half, unit.Newton, 0).
-				How("as near as one step of the eccentric comes, per strand").Source("geometry"),
+			part.Between("belt.setting_"+at.when+"_limits", "Tension to set, "+at.words+", limits", least, most, unit.Newton, 0).How(how).Source("geometry"),
 			part.Between("belt.frequency_"+at.when+"_limits", "Span frequency, "+at.words+", limits",
-				frequency.Value*math.Sqrt(1-half/tension.Value), frequency.Value*math.Sqrt(1+half/tension.Value), unit.Hertz, 0).
+				frequency.Value*math.Sqrt(least/tension.Value), frequency.Value*math.Sqrt(most/tension.Value), unit.Hertz, 0).
 				How("goes with the root of the tension between its limits").Source("mechanics of a string"))
 	}
 	return list
