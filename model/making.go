@@ -8,6 +8,7 @@ import (
 	"backspan/model/drive"
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/propeller"
 	"backspan/model/reading"
 	"backspan/model/shaft"
 	"backspan/model/unit"
@@ -39,7 +40,7 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 		list = append(list, d.Plate.Making(torque.Value)...)
 	}
 	if mass, ok := known(o, "propeller.mass"); ok {
-		list = append(list, imbalance(v, mass.Value))
+		list = append(list, imbalance(v, o, mass.Value))
 	}
 	return append(list, part.AtMost("propeller.tracking", "Tracking of the blades, tip to tip", v.Propeller.TrackingLimit, unit.Millimetre, 1).
 		How("turn by hand past a fixed pointer, plate bolts tight").Given("propeller.tracking_limit"))
@@ -80,21 +81,38 @@ func known(o *Outcome, key string) (reading.Reading, bool) {
 	return r, ok && r.Known()
 }
 
-// imbalance is what the propeller may have with its centre as far off the axis
-// as the bearings are rated for.
-func imbalance(v *Variant, mass float64) part.Allowed {
-	offset := v.Drive.Support.CentreOffset
-	if v.Drive.Kind == drive.Gear {
-		offset = v.Drive.GearShafts.CentreOffset
+// imbalance is what the propeller may have: of its grade at the highest speed
+// that the engine is allowed, and no more than the bearings are rated for.
+func imbalance(v *Variant, o *Outcome, mass float64) part.Allowed {
+	const key, label = "propeller.imbalance", "Imbalance left in the propeller"
+	ratio, ok := known(o, "drive.ratio")
+	if !ok || !(ratio.Value > 0) {
+		return part.Unknown(key, label, unit.One, "the propeller's speed is not known")
+	}
+	speed, grade := v.Engine.SpeedLimit/ratio.Value, v.Propeller.BalanceGrade
+	offset := grade.Eccentricity(speed)
+	how := fmt.Sprintf("propeller mass times the %s that grade %s leaves at %s, the engine's highest allowed speed over the ratio", unit.Micrometre.Text(offset), grade, unit.RPM.Text(speed))
+	if rated, ok := centreOffset(&v.Drive); ok && rated < offset {
+		offset = rated
+		how = fmt.Sprintf("propeller mass times the %s that the bearings are rated for; grade %s would leave more at %s", unit.Micrometre.Text(offset), grade, unit.RPM.Text(speed))
 	}
 	const perMass = 1e6 // g·mm of a kg·m
-	if v.Drive.Kind == drive.Direct {
-		return part.Said("propeller.imbalance", "Imbalance left in the propeller", "not given").How("no limit is entered for a hub on the crank")
-	}
 	left := mass * offset
-	return part.Said("propeller.imbalance", "Imbalance left in the propeller",
-		fmt.Sprintf("at most %.0f g·mm, %.2f g at the tip", left*perMass, 1000*left/(v.Propeller.Diameter/2))).
-		How("propeller mass times how far its centre may lie off the axis, as the bearings are rated").Source("mechanics")
+	return part.Said(key, label, fmt.Sprintf("at most %.0f g·mm, %.2f g at the tip", left*perMass, 1000*left/(v.Propeller.Diameter/2))).
+		How(how + "; half the play of bore on spigot counts in it").Source(propeller.BalanceStandard)
+}
+
+// centreOffset is how far off the axis the propeller's centre may lie for its
+// bearings, m; ok is false on the engine's own.
+func centreOffset(d *drive.Spec) (offset float64, ok bool) {
+	switch d.Kind {
+	case drive.Gear:
+		return d.GearShafts.CentreOffset, true
+	case drive.Direct:
+		return 0, false
+	case drive.RibbedBelt, drive.ToothedBelt:
+	}
+	return d.Support.CentreOffset, true
 }
 
 func ribbedMaking(v *Variant, o *Outcome) []part.Allowed {

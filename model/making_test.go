@@ -1,7 +1,9 @@
 package model
 
 import (
+	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"backspan/model/part"
@@ -47,6 +49,32 @@ func TestTensionLimitsEndAtTheStandingTension(t *testing.T) {
 			if want := at * math.Sqrt(tension.Least/set); math.Abs(frequency.Least-want) > 1e-6 {
 				t.Errorf("%v, %s: from %g Hz, want %g", change, when, frequency.Least, want)
 			}
+		}
+	}
+}
+
+// From the definition: G 6.3 at 9500 rpm over the ratio, or what the bearings
+// are rated for where that is less; a hub on the crank has only the grade.
+func TestImbalanceIsTheLessOfGradeAndBearings(t *testing.T) {
+	for _, tc := range []struct {
+		name   string
+		change [][2]string
+		um     func(rpm float64) float64
+		says   string
+	}{
+		{"Belt 190", nil, func(rpm float64) float64 { return 6300 / (rpm * math.Pi / 30) }, "grade G 6.3 leaves"},
+		{"Belt 190", [][2]string{{"drive.support.centre_offset", "10"}}, func(float64) float64 { return 10 }, "bearings are rated"},
+		{"Gear 190", nil, func(rpm float64) float64 { return 6300 / (rpm * math.Pi / 30) }, "grade G 6.3 leaves"},
+		{"Gear 190", [][2]string{{"drive.gear_shafts.centre_offset", "10"}}, func(float64) float64 { return 10 }, "bearings are rated"},
+		{"Belt 190", [][2]string{{"drive.kind", "direct"}, {"propeller.diameter", "750 mm"}, {"propeller.pitch", "300 mm"}, {"propeller.balance_grade", "G 2.5"}},
+			func(rpm float64) float64 { return 2500 / (rpm * math.Pi / 30) }, "grade G 2.5 leaves"},
+	} {
+		o, list := madeOf(t, tc.name, tc.change...)
+		a := allowed(t, list, "propeller.imbalance")
+		rpm := 9500 / value(t, o, "drive.ratio")
+		want := fmt.Sprintf("at most %.0f g·mm", value(t, o, "propeller.mass")*tc.um(rpm))
+		if !strings.Contains(a.Text, want) || !strings.Contains(a.Method, tc.says) || !strings.Contains(a.Method, "spigot") || !strings.Contains(a.Origin, "21940-11") {
+			t.Errorf("%s %v: %q, %q, want %s", tc.name, tc.change, a.Text, a.Method, want)
 		}
 	}
 }
