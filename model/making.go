@@ -22,7 +22,8 @@ func Making(v *Variant, o *Outcome) []part.Allowed {
 	d := &v.Drive
 	switch d.Kind {
 	case drive.Gear:
-		list = d.BuiltGear().Making()
+		running, ok := known(o, "gear.backlash_running")
+		list = d.BuiltGear().Making(param.Slot{Value: running.Value, Known: ok})
 	case drive.RibbedBelt:
 		list = ribbedMaking(v, o)
 	case drive.ToothedBelt:
