@@ -82,12 +82,14 @@ func (s Spec) cut(g Geometry, key, name string, w Wheel) []part.Allowed {
 	over, length := s.tangent(g, w)
 	spanKey, spanLabel := "gear."+key+"_span", name+" base tangent length"
 	countKey, countLabel := "gear."+key+"_span_teeth", name+", base tangent over teeth"
+	rootKey, rootLabel := "gear."+key+"_root", name+" root diameter, limits"
 	const how = "half of the backlash taken from each gear, shafts at their nearest; greatest to least"
 	if !s.Backlash.Known {
 		const why = "no backlash is given"
 		return []part.Allowed{
 			part.Unknown("gear."+key+"_thickness", name+" tooth thickness, normal", unit.Millimetre, why),
 			part.Unknown(spanKey, spanLabel, unit.Millimetre, why),
+			part.Unknown(rootKey, rootLabel, unit.Millimetre, why),
 		}
 	}
 	thinner := (s.Backlash.Value + s.nearer(g)) / 2
@@ -96,13 +98,22 @@ func (s Spec) cut(g Geometry, key, name string, w Wheel) []part.Allowed {
 		return []part.Allowed{part.Unknown("gear."+key+"_thickness", name+" tooth thickness, normal", unit.Millimetre, "backlash and tolerances take the whole tooth; lower Normal backlash")}
 	}
 	list := []part.Allowed{part.Between("gear."+key+"_thickness", name+" tooth thickness, normal", thickness-(thinner+s.SpanTolerance)/normal, thickness-thinner/normal, unit.Millimetre, 3).
-		How("at the reference cylinder; " + how).Source(isoGeometry)}
+		How("at the reference cylinder; " + how).Source(isoGeometry), s.root(w, rootKey, rootLabel, thinner)}
 	if over == 0 || s.FaceWidth < spanned(g, length) {
 		return append(list, part.Unknown(spanKey, spanLabel, unit.Millimetre, "the face is too narrow to span these teeth; measure over balls"))
 	}
 	return append(list,
 		part.Between(countKey, countLabel, float64(over), float64(over), unit.Count, 0).How("that touch nearest to the middle of the flanks").Source(isoGeometry),
 		part.Between(spanKey, spanLabel, length-thinner-s.SpanTolerance, length-thinner, unit.Millimetre, 3).How(how).Source(isoGeometry))
+}
+
+// root is a gear's root circle between its limits: the cutter that thins the
+// teeth in the normal section by so much, m, goes as much deeper as its flanks
+// slope.
+func (s Spec) root(w Wheel, key, label string, thinner float64) part.Allowed {
+	deeper := func(thinner float64) float64 { return thinner / math.Sin(s.PressureAngle) }
+	return part.Between(key, label, max(0, w.RootDiameter-deeper(thinner+s.SpanTolerance)), max(0, w.RootDiameter-deeper(thinner)), unit.Millimetre, 2).
+		How("cut by the same rack as the flanks: thinner teeth lower the root; another cutter leaves another root").Source(isoGeometry)
 }
 
 // spanned is the face width, m, over which a base tangent of that length is

@@ -159,3 +159,27 @@ func TestRunOutSwingsThePlay(t *testing.T) {
 		t.Errorf("%+v", a)
 	}
 }
+
+// A rack that thins teeth goes in deeper: the shift that makes them so thin
+// gives the root as well. ISO 21771: s = m(π/2 + 2x tan α), df = d − 2m(hf − x).
+func TestRootFollowsTheThinnerTeeth(t *testing.T) {
+	s := Default()
+	g, err := Solve(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for key, w := range map[string]Wheel{"pinion": g.Pinion, "wheel": g.Driven} {
+		thick, root := made(t, s, "gear."+key+"_thickness"), made(t, s, "gear."+key+"_root")
+		for _, tc := range [][2]float64{{thick.Least, root.Least}, {thick.Most, root.Most}} {
+			shift := (tc[0]/s.Module - math.Pi/2) / (2 * math.Tan(s.PressureAngle))
+			want := w.ReferenceDiameter - 2*s.Module*(s.Rack.Rack().Dedendum-shift)
+			if math.Abs(tc[1]-want) > 1e-9 || !(tc[1] < w.RootDiameter) {
+				t.Errorf("%s: teeth of %g m have a root of %g, want %g", key, tc[0], tc[1], want)
+			}
+		}
+	}
+	s.Backlash = param.Slot{}
+	if a := made(t, s, "gear.pinion_root"); a.Why == "" {
+		t.Errorf("%+v", a)
+	}
+}
