@@ -78,3 +78,18 @@ func TestImbalanceIsTheLessOfGradeAndBearings(t *testing.T) {
 		}
 	}
 }
+
+// ISO 286-1, IT7 from memory: js7 is ±15 µm above 50 mm up to 80 and ±17.5 µm
+// above that up to 120.
+func TestSampleCentreTolerancesAreTheirSizes(t *testing.T) {
+	for name, want := range map[string]float64{"Gear 80": 15, "Gear 190": 15, "Gear 300": 17.5} {
+		o, list := madeOf(t, name)
+		centre, a := value(t, o, "gear.centre_distance"), allowed(t, list, "gear.centre_limits")
+		if over := centre > 80; over != (want > 15) {
+			t.Errorf("%s: centre distance %g mm", name, centre)
+		}
+		if got := 1e6 * (a.Most - a.Least) / 2; math.Abs(got-want) > 1e-6 {
+			t.Errorf("%s: ± %g µm, want %g", name, got, want)
+		}
+	}
+}

@@ -44,7 +44,7 @@ func (s *Spec) toothParams() []param.Param {
 		param.Number(&s.Roughness, "roughness", "Flank roughness, Ra", unit.Micrometre).Within(0.1, 4).Typical(0.3, 1).
 			Help("Mean of both gears' flanks; ground teeth reach 0.4 to 0.8."),
 		param.Number(&s.CentreTolerance, "centre_tolerance", "Centre distance, plus or minus", unit.Micrometre).Within(0, 200).Typical(10, 40).
-			From("from memory: ISO 286-2, js7 from 50 to 80 mm").Help("For the build sheet: what the case may miss; the teeth are cut thinner so that the backlash stays."),
+			From("from memory: ISO 286-2, js7: 12.5 µm from 30 to 50 mm, 15 up to 80 mm, 17.5 up to 120 mm").Help("For the build sheet: what the case may miss; the teeth are cut thinner so that the backlash stays."),
 		param.Number(&s.SpanTolerance, "span_tolerance", "Base tangent length, tolerance", unit.Micrometre).Within(0, 200).Typical(15, 50).
 			From("common practice, no source").Help("For the build sheet: how far each gear's base tangent length may fall below its greatest."),
 	}
