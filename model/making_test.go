@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"backspan/model/part"
+	"backspan/model/unit"
 )
 
 // madeOf is what the workshop is told of a sample machine after changes to it.
@@ -91,5 +92,87 @@ func TestSampleCentreTolerancesAreTheirSizes(t *testing.T) {
 		if got := 1e6 * (a.Most - a.Least) / 2; math.Abs(got-want) > 1e-6 {
 			t.Errorf("%s: ± %g µm, want %g", name, got, want)
 		}
+	}
+}
+
+func TestOrdersAreInTheWordsOfTheTrade(t *testing.T) {
+	for _, tc := range []struct{ name, key, want string }{
+		{"Belt 190", "belt.order", "12 PK 800"},
+		{"Toothed 190", "toothedbelt.order", "H8M, 106 teeth, 30.0 mm wide"},
+	} {
+		if _, list := madeOf(t, tc.name); allowed(t, list, tc.key).Text != tc.want {
+			t.Errorf("%s: %q, want %q", tc.name, allowed(t, list, tc.key).Text, tc.want)
+		}
+	}
+}
+
+func TestPropellerTurnsAsCrankAndDriveSay(t *testing.T) {
+	_, belt := madeOf(t, "Belt 190", [2]string{"engine.turns", "anticlockwise"})
+	_, plain := madeOf(t, "Belt 190")
+	_, gear := madeOf(t, "Gear 190")
+	turn := func(list []part.Allowed) string { return allowed(t, list, "propeller.turns").Text }
+	if turn(plain) == turn(belt) || turn(plain) == turn(gear) {
+		t.Errorf("belt %q, crank the other way %q, gear %q", turn(plain), turn(belt), turn(gear))
+	}
+}
+
+// A hub on the crank has bolts and propeller, and nothing of a belt or a gear.
+func TestMakingOfADirectDrive(t *testing.T) {
+	o, list := madeOf(t, "Belt 190", [2]string{"drive.kind", "direct"}, [2]string{"propeller.diameter", "750 mm"}, [2]string{"propeller.pitch", "300 mm"})
+	for _, a := range list {
+		if !strings.HasPrefix(a.Key, "propeller.") && !strings.HasPrefix(a.Key, "bolt.") {
+			t.Errorf("a direct drive has %s", a.Key)
+		}
+	}
+	torque := value(t, o, "bolt.tightening_torque")
+	if last := allowed(t, list, "bolt.last_pass"); math.Abs((last.Least+last.Most)/2-torque) > 1e-9 {
+		t.Errorf("last pass %g to %g N·m, tightened to %g", last.Least, last.Most, torque)
+	}
+	allowed(t, list, "bolt.sequence")
+	if a := allowed(t, list, "propeller.tracking"); math.Abs(a.Most-0.002) > 1e-12 || a.Param != "propeller.tracking_limit" {
+		t.Errorf("%+v", a)
+	}
+}
+
+// A machine that cannot be built still has its tracking, and no invented limit.
+func TestMakingOfWhatCannotBeBuilt(t *testing.T) {
+	_, list := madeOf(t, "Belt 190", [2]string{"drive.ribbed_belt.centre_distance", "60 mm"})
+	for _, a := range list {
+		if strings.HasPrefix(a.Key, "belt.") || a.Key == "propeller.imbalance" && a.Why == "" {
+			t.Errorf("%+v", a)
+		}
+	}
+	allowed(t, list, "propeller.tracking")
+}
+
+// Outer rings are as warm as the oil of a case or the belt on a hub, and the
+// hub's metal tells how much it grows.
+func TestSeatsAreWarmedByTheirDrive(t *testing.T) {
+	for _, tc := range []struct {
+		name, where, temperature string
+		change                   [][2]string
+		warns                    bool
+	}{
+		{"Belt 190", "hub", "belt.temperature", nil, true},
+		{"Belt 190", "case", "belt.temperature", [][2]string{{"drive.support.axle", "turns"}}, false},
+		{"Toothed 190", "hub", "toothedbelt.temperature", nil, true},
+		{"Gear 190", "case", "gear.oil_temperature", nil, true},
+	} {
+		s := Sample()
+		v := s.Variants[s.Index(tc.name)].Clone()
+		tune(v.Sections(), tc.change)
+		o := Evaluate(s, &v)
+		a := allowed(t, SeatLimits(&v, &o, 0), "bearing.bore_play_running")
+		at := unit.Celsius.Text(unit.Celsius.SI(value(t, o, tc.temperature)))
+		if !strings.Contains(a.Label, tc.where) || !strings.Contains(a.Method, at) || strings.Contains(a.Method, "warning") != tc.warns {
+			t.Errorf("%s %v: %q, %q, want %s", tc.name, tc.change, a.Label, a.Method, at)
+		}
+	}
+	s := Sample()
+	v := s.Variants[s.Index("Belt 190")].Clone()
+	tune(v.Sections(), [][2]string{{"drive.support.housing_growth", "0.115"}, {"drive.support.bearing_bore_class", "P7"}})
+	o := Evaluate(s, &v)
+	if a := allowed(t, SeatLimits(&v, &o, 0), "bearing.bore_play_running"); strings.Contains(a.Method, "warning") || !strings.HasPrefix(a.Text, "press") {
+		t.Errorf("a steel hub: %q, %q", a.Text, a.Method)
 	}
 }
