@@ -20,7 +20,7 @@ func (c *chain) reportPlate(m match.Report, r drive.Result) {
 	p, torque := &c.variant.Propeller, m.Static.Propeller.Torque
 	b := bolt.Clamp(c.variant.Drive.Plate, bolt.Load{
 		Torque: torque, TorqueAmplitude: c.plateSwing(r, m), Thrust: m.Static.Propeller.Thrust,
-		HubDiameter: p.BossDiameter, HubThickness: p.BossThickness,
+		HubDiameter: p.BossDiameter, HubThickness: p.BossThickness, Flange: c.variant.Drive.Flange(),
 	})
 	c.set(b.Readings(c.outcome.Readings), b.Checks(c.outcome.Checks, c.study.MarginAsked))
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"backspan/model/drive"
 	"backspan/model/reading"
 )
 
@@ -57,5 +58,32 @@ func TestDirectDrivePassesTheEnginesPulses(t *testing.T) {
 	torque := 1000 * value(t, o, "propeller.absorbed_power") / (value(t, o, "drive.output_speed") * math.Pi / 30)
 	if peak := value(t, o, "bolt.peak_torque") / torque; peak < 2 || peak > 8 {
 		t.Errorf("peak over mean %g", peak)
+	}
+}
+
+// The propeller sits on the drive's own flange: one that the bolts miss fails,
+// whatever plate is under their heads.
+func TestPlateRestsOnTheDrivesFlange(t *testing.T) {
+	for kind, path := range map[string]string{"ribbed belt": "drive.ribbed_belt.flange_diameter", "toothed belt": "drive.toothed_belt.flange_diameter", "gear": "drive.gear.flange_diameter"} {
+		for _, tc := range []struct {
+			size string
+			want reading.Verdict
+		}{{"50 mm", reading.Fails}, {"110 mm", reading.Holds}} {
+			o := evaluated(t, [][2]string{{"drive.kind", kind}, {path, tc.size}})
+			for _, c := range o.Checks {
+				if c.Key == "bolt.circle" && c.Verdict != tc.want {
+					t.Errorf("%s on a flange of %s: %s", kind, tc.size, c.Verdict)
+				}
+			}
+		}
+	}
+	for _, kind := range []drive.Kind{drive.RibbedBelt, drive.ToothedBelt, drive.Gear, drive.Direct} {
+		v := NewVariant("as it comes")
+		v.Drive.Kind = kind
+		for _, c := range Evaluate(NewStudy("new"), &v).Checks {
+			if (c.Key == "bolt.crush_pressure" || c.Key == "bolt.circle") && c.Verdict == reading.Fails {
+				t.Errorf("%s as it comes: %s fails at %s", kind, c.Label, c.Text())
+			}
+		}
 	}
 }

@@ -57,6 +57,7 @@ var common = [][2]string{
 	{"tank.capacity", "10 L"}, {"tank.fill", "80"},
 	{"propeller.boss_diameter", "130 mm"}, {"drive.propeller_bolts.plate_diameter", "130 mm"},
 	{"drive.propeller_bolts.bolt_circle", "90 mm"}, {"drive.propeller_bolts.tightening_torque", "11.5"},
+	{"drive.ribbed_belt.flange_diameter", "130 mm"}, {"drive.toothed_belt.flange_diameter", "130 mm"}, {"drive.gear.flange_diameter", "130 mm"},
 }
 
 // A gear case stands between the cylinder and the propeller's inflow, so a gear
@@ -139,7 +140,7 @@ var (
 		{"drive.support.prop_side_bearing", "6006"}, {"drive.support.engine_side_bearing", "6006"}, {"drive.ribbed_belt.price", "460"}, {"drive.ribbed_belt.belt_price", "46"},
 	}
 	largeGear = [][2]string{
-		{"drive.gear.module", "2.25 mm"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "51"}, {"drive.gear.face_width", "25 mm"},
+		{"drive.gear.module", "2.25 mm"}, {"drive.gear.centre_tolerance", "17.5"}, {"drive.gear.pinion_teeth", "20"}, {"drive.gear.wheel_teeth", "51"}, {"drive.gear.face_width", "25 mm"},
 		{"drive.gear.pinion_bearings", "6205"}, {"drive.gear.wheel_engine_bearing", "6206"}, {"drive.gear.wheel_propeller_bearing", "6207"},
 		{"drive.gear.clutch_take_up_speed", "2600 rpm"}, {"drive.gear.clutch_torque", "100"}, {"drive.gear.clutch_torque_speed", "5500 rpm"},
 		{"drive.gear.price", "840"}, {"drive.gear.coupling_mass", "0.9 kg"}, {"cooling.fan_depth", "50 mm"}, {"cooling.fan_mass", "1.4 kg"},

@@ -69,9 +69,9 @@ func (f Fit) Limits(nominal float64) (least, most float64, ok bool) {
 // loose classes let a ring creep that turns under its load.
 func (f Fit) loose() bool { return f == "g6" || f == "h6" || f == "H7" || f == "J7" }
 
-// Making are the limits of a bearing's two seats; shaftTurns says which of the
-// rings turns under the load.
-func (s Seats) Making(size Size, shaftTurns bool) []part.Allowed {
+// Making are the limits of a bearing's two seats and how its rings sit in them,
+// cold and running; shaftTurns says which of the rings turns under the load.
+func (s Seats) Making(size Size, shaftTurns bool, h Housing) []part.Allowed {
 	d, ok := size.DeepGroove()
 	if !ok {
 		return nil
@@ -88,8 +88,8 @@ func (s Seats) Making(size Size, shaftTurns bool) []part.Allowed {
 		}
 		return part.Between(key, label, least, most, unit.Millimetre, 3).How(how).Source("ISO 286-2, from memory")
 	}
-	return []part.Allowed{
+	return append([]part.Allowed{
 		seat("bearing.shaft_seat", "seat on the shaft", s.OnShaft, d.Bore, shaftTurns),
 		seat("bearing.bore_seat", "seat in the bore", s.InBore, d.Outside, !shaftTurns),
-	}
+	}, s.plays(d, shaftTurns, h)...)
 }

@@ -28,14 +28,14 @@ func TestFitsAreAsWideAsTheirGrade(t *testing.T) {
 }
 
 func TestSeatsOfABearing(t *testing.T) {
-	list := TurningShaft.Making("6205", true)
-	if len(list) != 2 || list[0].Label != "seat on the shaft, 25 k5" || math.Abs(list[0].Least-0.025002) > 1e-9 || math.Abs(list[1].Most-0.05203) > 1e-9 {
+	list := TurningShaft.Making("6205", true, Housing{})
+	if len(list) != 5 || list[0].Label != "seat on the shaft, 25 k5" || math.Abs(list[0].Least-0.025002) > 1e-9 || math.Abs(list[1].Most-0.05203) > 1e-9 {
 		t.Errorf("%+v", list)
 	}
-	if list = TurningShaft.Making("6205", false); !strings.Contains(list[1].Method, "creeps") || strings.Contains(list[0].Method, "creeps") {
+	if list = TurningShaft.Making("6205", false, Housing{}); !strings.Contains(list[1].Method, "creeps") || strings.Contains(list[0].Method, "creeps") {
 		t.Errorf("a loose ring under a turning load: %+v", list)
 	}
-	if TurningShaft.Making("", true) != nil {
+	if TurningShaft.Making("", true, Housing{}) != nil {
 		t.Error("seats of no bearing")
 	}
 }

@@ -59,7 +59,7 @@ func (s *Service) Params() []param.Param {
 			Within(0, 100).Typical(10, 40).From(estimate).
 			Help("Share of the running time under the gyroscopic couple."),
 		param.Number(&s.CentreOffset, "centre_offset", "Propeller's centre off axis", unit.Micrometre).
-			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 1940 allows 23 µm at 2600 rpm").
+			Within(0, 5000).Typical(0, 100).From("from memory: grade G 6.3 of ISO 21940-11 leaves 23 µm at 2600 rpm").
 			Help("Of its mass, from imbalance and from a loose fit on the plate."),
 	}, s.Seats.Params()...)
 }

@@ -13,8 +13,8 @@ func (r Result) Checks(cs []reading.Check, marginAsked float64) []reading.Check 
 		r.crushCheck(marginAsked),
 		reading.AtMost("bolt.stress_share", "Yield used in tightening", r.StressShare, fullUse, 0, unit.Percent).
 			Source(vdi+", 90 %").Advice(r.looser()+", or choose a larger Bolt size or a higher Property class"),
-		reading.Condition("bolt.circle", "Bolts lie inside the plate", r.HolesInside).Source("geometry").
-			Advice("change Bolt circle, raise Plate diameter or the propeller's Boss diameter, or lower Bore of hub and plate"),
+		reading.Condition("bolt.circle", "Bolts lie inside the plate", r.HolesInside).Source("geometry; "+r.ends()).
+			Advice("change Bolt circle, raise "+r.wider()+", or lower Bore of hub and plate"),
 		reading.Condition("bolt.heads", "Bolt heads clear each other", r.HeadsClear).Source("geometry").
 			Advice("lower Propeller bolts, raise Bolt circle or choose a smaller Bolt size"),
 		reading.AtMost("bolt.after_slip", "Bolts alone carry the peak", r.Combined, r.Yield, 0, unit.Megapascal).Warn().
@@ -55,9 +55,9 @@ func (r *Result) woodCure() string {
 	yields := r.StressShare*more > fullUse
 	switch {
 	case crushed && yields:
-		return "raise Propeller bolts or Bolt size, and Plate diameter, the propeller's Boss diameter and Bolt circle: tightened so far, bolts and wood would both give way"
+		return "raise Propeller bolts or Bolt size, Bolt circle, and " + r.wider() + ": tightened so far, bolts and wood would both give way"
 	case crushed:
-		return "raise Bolt circle, Plate diameter and the propeller's Boss diameter: the bolts bear more Tightening torque, the wood does not"
+		return "raise Bolt circle, " + r.wider() + ": the bolts bear more Tightening torque, the wood does not"
 	case yields:
 		return "raise Propeller bolts, Bolt size or Bolt circle, or choose a higher Property class: the wood bears more, the bolts do not"
 	case r.TorqueSet:
@@ -79,7 +79,7 @@ func (r *Result) crushCheck(thin float64) reading.Check {
 		source = "Pressure allowed on wood; from memory: USDA Wood Handbook"
 	}
 	return reading.AtMost(key, label, r.CrushPressure.Value, r.CrushAllowed.Value, thin, unit.Megapascal).Source(source).
-		Advice(r.looser() + ", or raise Plate diameter and the propeller's Boss diameter")
+		Advice(r.looser() + ", or raise " + r.wider())
 }
 
 // looser is how the preload is lowered.

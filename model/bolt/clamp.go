@@ -13,6 +13,7 @@ type Load struct {
 	Thrust          float64    // N
 	HubDiameter     float64    // of the propeller's hub, m
 	HubThickness    float64    // m
+	Flange          Flange
 }
 
 // Result is the joint under its load. Stresses and pressures Pa, per bolt
@@ -22,6 +23,10 @@ type Result struct {
 	Hub        Material
 	SwingKnown bool // the peak is the drive's own, not mean times a factor
 	TorqueSet  bool // tightened to a torque that the builder chose
+
+	Face   float64 // diameter that flange, plate and hub share, m
+	Edge   Edge    // what ends it
+	Flange string  // name of the drive's parameter of its flange, if it has one
 
 	TighteningTorque float64 // N·m
 	FullTorque       float64 // that uses 90 % of the yield strength, N·m
@@ -49,7 +54,7 @@ type Result struct {
 
 	ThrustShare param.Slot // thrust over the least clamping force
 
-	HolesInside bool // heads and holes between the bore and the edge of plate and hub
+	HolesInside bool // heads and holes between the bore and the edge of the face
 	HeadsClear  bool // of each other
 }
 
@@ -60,9 +65,10 @@ const fullUse = 0.9
 // Clamp works out the joint. Source: VDI 2230, the joint loaded across its
 // bolts.
 func Clamp(s Spec, l Load) Result {
-	r := Result{Count: s.Count, Hub: s.Hub, SlipAsked: s.SlipAsked, CrushAllowed: s.allowedCrush(), TorqueSet: s.TighteningTorque.Known}
+	r := Result{Count: s.Count, Hub: s.Hub, SlipAsked: s.SlipAsked, CrushAllowed: s.allowedCrush(), TorqueSet: s.TighteningTorque.Known, Flange: l.Flange.Name}
+	r.Face, r.Edge = s.face(&l)
 	r.tighten(&s)
-	r.crush(&s, &l)
+	r.crush(&s)
 	r.hold(&s, &l)
 	r.slipped(&s, &l)
 	return r
@@ -96,7 +102,7 @@ func (r *Result) hold(s *Spec, l *Load) {
 	} else {
 		r.PeakTorque = mean * s.PeakOverMean
 	}
-	r.SlipTorque = SlipTorque(s.Count, r.LeastPreload, s.friction(), math.Min(s.BoltCircle, faceCircle(s, l)), s.Surfaces)
+	r.SlipTorque = SlipTorque(s.Count, r.LeastPreload, s.friction(), math.Min(s.BoltCircle, faceCircle(r.Face, s.Bore)), s.Surfaces)
 	if r.HolesInside && r.StressShare <= 1 {
 		r.SlipSafety = over(r.SlipTorque, r.PeakTorque)
 	}
@@ -106,8 +112,7 @@ func (r *Result) hold(s *Spec, l *Load) {
 // faceCircle is the diameter, m, at which friction acts when the pressure is
 // even over the face: the crush pressure is taken so, and bolts near the edge
 // must not be credited with more.
-func faceCircle(s *Spec, l *Load) float64 {
-	outer, inner := math.Min(s.Plate, l.HubDiameter), s.Bore
+func faceCircle(outer, inner float64) float64 {
 	if !(outer > inner) {
 		return 0
 	}
@@ -120,11 +125,10 @@ func SlipTorque(count int, preload, friction, circle float64, surfaces int) floa
 	return float64(count*surfaces) * preload * friction * circle / 2
 }
 
-// crush spreads the greatest clamping force evenly over what plate and hub
-// share, less bore and holes.
-func (r *Result) crush(s *Spec, l *Load) {
-	t := s.Size.thread()
-	disc := math.Min(s.Plate, l.HubDiameter)
+// crush spreads the greatest clamping force evenly over what flange, plate and
+// hub share, less bore and holes.
+func (r *Result) crush(s *Spec) {
+	t, disc := s.Size.thread(), r.Face
 	area := math.Pi / 4 * (disc*disc - s.Bore*s.Bore - float64(s.Count)*t.Hole*t.Hole)
 	r.HolesInside = s.BoltCircle+t.Head <= disc && s.BoltCircle-t.Head >= s.Bore && area > 0
 	r.HeadsClear = s.BoltCircle*math.Sin(math.Pi/float64(s.Count)) >= t.Corners

@@ -74,7 +74,7 @@ func (s *Spec) hubParams() []param.Param {
 			Within(0.5, 1000).Typical(10, 200).When(s.Hub != Wood).
 			Help("From the propeller's maker; without it the crush pressure is not rated."),
 		param.Number(&s.Plate, "plate_diameter", "Plate diameter", unit.Millimetre).
-			Within(40, 250).Typical(70, 140).Help("The smaller of the plates before and behind the hub; no more than the hub itself counts."),
+			Within(40, 250).Typical(70, 140).Help("Of the loose plate under the bolt heads, or of the hub's face in a direct drive; the least of it, the drive's own flange and the propeller's boss counts."),
 		param.Number(&s.Bore, "plate_bore", "Bore of hub and plate", unit.Millimetre).
 			Within(0, 150).Typical(0, 50).Help("The larger of the two."),
 	}

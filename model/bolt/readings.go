@@ -12,7 +12,7 @@ const (
 	noTorque = "the propeller takes no torque"
 	overdone = "the bolts yield in tightening: they do not hold such a preload"
 	noHold   = "the bolts hold nothing after their losses"
-	noArea   = "the bolts do not lie between bore and edge of plate and hub"
+	noArea   = "the bolts do not lie between bore and edge of flange, plate and hub"
 	noLimit  = "Pressure allowed on the hub is not given"
 )
 
@@ -43,11 +43,11 @@ func (r Result) Readings(rs []reading.Reading) []reading.Reading {
 		reading.New("bolt.clamping_force", "Clamping force, greatest", r.ClampingForce, unit.Newton).How("all bolts together").Source(vdi),
 		reading.New("bolt.peak_torque", "Peak torque at the plate", r.PeakTorque, unit.NewtonMetre).Lower().How(peak).Source(mechanics),
 		reading.New("bolt.slip_torque", "Slip torque of the plate", r.SlipTorque, unit.NewtonMetre).Higher().
-			How("least preload of all bolts times friction, on the bolt circle").Source(vdi),
+			How("least preload of all bolts times friction, on the bolt circle or, where that is less, at the middle of an evenly pressed face; "+r.ends()).Source(vdi),
 		reading.OfSlot("bolt.slip_safety", "Safety against slip", r.SlipSafety, unit.One, r.unslipped()).Higher().
 			How("slip torque over peak torque").Source(vdi),
 		reading.OfSlot("bolt.crush_pressure", "Pressure on the hub", r.CrushPressure, unit.Megapascal, noArea).Lower().
-			How("greatest clamping force over the face that plate and hub share, less bore and holes").Source(mechanics),
+			How("greatest clamping force over the face that flange, plate and hub share, less bore and holes; "+r.ends()).Source(mechanics),
 		reading.OfSlot("bolt.crush_safety", "Safety against crushing the hub", r.CrushSafety, unit.One, safetyWhy).Higher().
 			How("pressure allowed over pressure").Source(mechanics),
 		reading.New("bolt.shear_force", "Shear per bolt if friction fails", r.ShearForce, unit.Newton).Lower().

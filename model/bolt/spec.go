@@ -57,7 +57,7 @@ type Spec struct {
 	Surfaces     int     // that carry the torque by friction
 	WoodCrush    float64 // allowed on wood, Pa
 	OtherCrush   param.Slot
-	Plate        float64 // diameter
+	Plate        float64 // diameter of the one under the bolt heads
 	Bore         float64
 	PeakOverMean float64 // of the propeller's torque, where its swing is not known
 	SlipAsked    float64

@@ -9,6 +9,7 @@ import (
 	"backspan/model/gear"
 	"backspan/model/gearshaft"
 	"backspan/model/param"
+	"backspan/model/pulley"
 	"backspan/model/shaft"
 	"backspan/model/toothedbelt"
 )
@@ -86,6 +87,21 @@ func (s *Spec) Sections(key string) []param.Section {
 // BuiltGear is the gear as it is built with the shafts chosen for it.
 func (s *Spec) BuiltGear() gear.Spec {
 	return s.Gear.With(gear.Held{OnCrank: s.GearShafts.PinionOn == gearshaft.EngineCrank, ThrustAhead: s.GearShafts.WheelLocating == shaft.EngineSide})
+}
+
+// Flange is the drive's own, on which the propeller is bolted; the hub of a
+// direct drive has none beside the plate.
+func (s *Spec) Flange() bolt.Flange {
+	switch s.Kind {
+	case RibbedBelt:
+		return bolt.Flange{Diameter: param.Known(s.RibbedBelt.FlangeDiameter), Name: pulley.FlangeLabel}
+	case ToothedBelt:
+		return bolt.Flange{Diameter: param.Known(s.ToothedBelt.FlangeDiameter), Name: pulley.FlangeLabel}
+	case Gear:
+		return bolt.Flange{Diameter: param.Known(s.Gear.FlangeDiameter), Name: gear.FlangeLabel}
+	case Direct:
+	}
+	return bolt.Flange{}
 }
 
 // coupledCrank reports whether a coupling is chosen that a pinion fast on the

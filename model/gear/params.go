@@ -44,7 +44,7 @@ func (s *Spec) toothParams() []param.Param {
 		param.Number(&s.Roughness, "roughness", "Flank roughness, Ra", unit.Micrometre).Within(0.1, 4).Typical(0.3, 1).
 			Help("Mean of both gears' flanks; ground teeth reach 0.4 to 0.8."),
 		param.Number(&s.CentreTolerance, "centre_tolerance", "Centre distance, plus or minus", unit.Micrometre).Within(0, 200).Typical(10, 40).
-			From("from memory: ISO 286-2, js7 from 50 to 80 mm").Help("For the build sheet: what the case may miss; the teeth are cut thinner so that the backlash stays."),
+			From("from memory: ISO 286-2, js7: 12.5 µm from 30 to 50 mm, 15 up to 80 mm, 17.5 up to 120 mm").Help("For the build sheet: what the case may miss; the teeth are cut thinner so that the backlash stays."),
 		param.Number(&s.SpanTolerance, "span_tolerance", "Base tangent length, tolerance", unit.Micrometre).Within(0, 200).Typical(15, 50).
 			From("common practice, no source").Help("For the build sheet: how far each gear's base tangent length may fall below its greatest."),
 	}
@@ -118,8 +118,8 @@ func (s *Spec) caseParams() []param.Param {
 			From(estimate).Help("Lip and cover in front of and behind the propeller shaft's seal."),
 		param.Number(&s.WebFactor, "web_factor", "Wheel web factor", unit.One).Within(0.3, 1).Typical(0.55, 0.65).
 			From(estimate).Help("Mass of the wheel over that of a solid disc; 1 is not lightened."),
-		param.Number(&s.FlangeDiameter, "flange_diameter", "Propeller flange diameter", unit.Millimetre).Within(50, 200).Typical(90, 110).
-			Help("Outside diameter of the plate that carries the propeller."),
+		param.Number(&s.FlangeDiameter, "flange_diameter", FlangeLabel, unit.Millimetre).Within(50, 200).Typical(90, 130).
+			Help("Of the shaft's own flange, on which the propeller is bolted; it bears no more than it covers."),
 		param.Number(&s.FlangeThickness, "flange_thickness", "Propeller flange thickness", unit.Millimetre).Within(4, 40).Typical(8, 12).
 			Help("From the seal cover to the propeller plate."),
 		param.Choice(&s.FlangeMaterial, "flange_material", "Propeller flange material", Aluminium, Steel).

@@ -3,6 +3,7 @@ package gear
 import (
 	"math"
 
+	"backspan/model/bearing"
 	"backspan/model/coupling"
 	"backspan/model/part"
 )
@@ -97,12 +98,6 @@ func (g *Gear) seatWall() float64 {
 	return g.geometry.CentreDistance - (pinion+wheel)/2
 }
 
-const (
-	aluminiumExpansion = 23e-6   // 1/K
-	steelExpansion     = 11.5e-6 // 1/K
-	drawnTemperature   = 20 + celsiusZero
-)
-
 // backlash grows with temperature, because the aluminium case spreads the
 // shafts more than the steel gears grow. The least asked is ISO/TR 10064-2's,
 // from memory.
@@ -113,10 +108,10 @@ func (g *Gear) backlash(air, oil float64) Backlash {
 	if !b.Known {
 		return b
 	}
-	perKelvin := 2 * m.CentreDistance * (aluminiumExpansion - steelExpansion) *
+	perKelvin := 2 * m.CentreDistance * (bearing.AluminiumExpansion - bearing.SteelExpansion) *
 		math.Sin(m.WorkingPressureAngle) * math.Cos(m.BaseHelixAngle)
-	b.Running = b.Drawn + perKelvin*(oil-drawnTemperature)
-	cold := b.Drawn + perKelvin*(air-drawnTemperature)
+	b.Running = b.Drawn + perKelvin*(oil-bearing.DrawnTemperature)
+	cold := b.Drawn + perKelvin*(air-bearing.DrawnTemperature)
 	b.Least = math.Min(math.Min(b.Drawn, b.Running), cold)
 	return b
 }

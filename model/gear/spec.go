@@ -16,6 +16,9 @@ const (
 	Steel     FlangeMaterial = "steel"
 )
 
+// FlangeLabel names FlangeDiameter on a form.
+const FlangeLabel = "Propeller flange diameter"
+
 // Spec is what a user sets. Lengths in m, angles in rad.
 type Spec struct {
 	// The teeth.
@@ -138,7 +141,7 @@ func Default() Spec {
 		PinionHand: RightHand, PinionBearings: "6204", WheelEngineBearing: "6205", WheelPropellerBearing: "6206",
 		BearingOilFactor: 2, PinionSeal: true, SealMaterial: FKM, SealWidth: 7e-3,
 		CaseWall: 4e-3, BossWall: 7e-3, SideGap: 3e-3, TipGap: 8e-3, CoverDepth: 5e-3,
-		WebFactor: 0.6, FlangeDiameter: 100e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,
+		WebFactor: 0.6, FlangeDiameter: 110e-3, FlangeThickness: 10e-3, FlangeMaterial: Aluminium,
 
 		FinFactor: 1.5, StillCooling: 15, StreamCooling: 40,
 		EngineCaseTemperature: 100 + celsiusZero, MountConductance: 2,

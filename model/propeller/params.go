@@ -121,6 +121,8 @@ func (s *Spec) useParams() []param.Param {
 			Help("for noise").From("common practice, no source"),
 		param.Number(&s.StallMarginAsked, "stall_margin_asked", "Stall margin asked", unit.Degree).Within(0, 10).Typical(2, 5).
 			From("common practice, no source"),
+		param.Choice(&s.BalanceGrade, "balance_grade", "Balance grade of the propeller", G1, G2, G6, G16, G40).From(BalanceStandard + ", G 6.3 as for fans").
+			Help("For the build sheet: mm/s of the centre of mass round the axis, at the highest speed that the engine is allowed."),
 		param.Number(&s.TrackingLimit, "tracking_limit", "Tracking of the blades, at most", unit.Millimetre).Within(0.1, 20).Typical(1.5, 3).
 			Help("for the build sheet: how far one tip may pass ahead of the other").From("common practice, no source"),
 	}

@@ -67,7 +67,8 @@ type Spec struct {
 	InstallationLoss float64 // share of the thrust lost behind body and cage
 	TipMachLimit     float64
 	StallMarginAsked float64
-	TrackingLimit    float64 // m, of one tip path from another; only the build sheet rests on it
+	BalanceGrade     BalanceGrade // only the build sheet rests on it
+	TrackingLimit    float64      // m, of one tip path from another; only the build sheet rests on it
 }
 
 // Default is a 1.25 m two-blade wooden propeller that takes about 13 kW
@@ -79,7 +80,7 @@ func Default() Spec {
 		HubRadius: 0.090, HubLoss: true,
 		Family: FlatBottomed, Own: flatBottomed(), RootThickness: 0.18, TipThickness: 0.10,
 		BossDiameter: 0.110, BossThickness: 0.030, Density: 700,
-		HubDrag: 1.1, InstallationLoss: 0.08, TipMachLimit: 0.60, StallMarginAsked: degrees(3), TrackingLimit: 0.002,
+		HubDrag: 1.1, InstallationLoss: 0.08, TipMachLimit: 0.60, StallMarginAsked: degrees(3), BalanceGrade: G6, TrackingLimit: 0.002,
 	}
 }
 

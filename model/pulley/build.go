@@ -26,12 +26,15 @@ type Build struct {
 	BearingToFace   float64 // first crank bearing, mid-width, to the engine's drive face, m
 }
 
+// FlangeLabel names FlangeDiameter on a form.
+const FlangeLabel = "Propeller plate diameter"
+
 // DefaultBuild is light aluminium pulleys for a single of about 15 kW.
 func DefaultBuild() Build {
 	return Build{
 		Clearance: 0.004, SideWall: 0.003, SideWallHeight: 0.003, RimThickness: 0.005,
 		WebThickness: 0.004, WebCutOut: 0.3, HubWall: 0.006, CrankBore: 0.020, BearingSeat: 0.047,
-		FlangeDiameter: 0.095, FlangeThickness: 0.008, PulleyDensity: 2700,
+		FlangeDiameter: 0.110, FlangeThickness: 0.008, PulleyDensity: 2700,
 		AxleMass: 0.6, CarrierMass: 0.7, BearingToFace: 0.010,
 	}
 }
@@ -73,8 +76,8 @@ func (b *Build) Params(f Form) []param.Param {
 			Within(f.LeastBore, 60).Typical(15, 25).From(estimate),
 		param.Number(&b.BearingSeat, "bearing_seat", "Bearing seat in driven pulley", unit.Millimetre).
 			Within(f.LeastSeat, 120).Typical(40, 65).Help("outside diameter of the bearings").From(estimate),
-		param.Number(&b.FlangeDiameter, "flange_diameter", "Propeller plate diameter", unit.Millimetre).
-			Within(30, 250).Typical(75, 110).From(estimate),
+		param.Number(&b.FlangeDiameter, "flange_diameter", FlangeLabel, unit.Millimetre).
+			Within(30, 250).Typical(75, 130).Help("the pulley's own plate, on which the propeller is bolted; it bears no more than it covers").From(estimate),
 		param.Number(&b.FlangeThickness, "flange_thickness", "Propeller plate thickness", unit.Millimetre).
 			Within(2, 40).Typical(6, 12).From(estimate),
 		param.Number(&b.PulleyDensity, "pulley_density", "Pulley material density", unit.KilogramPerCubicMetre).

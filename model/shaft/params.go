@@ -35,6 +35,9 @@ func (s *Spec) placeParams() []param.Param {
 			Within(5, 300).Typical(20, 80).From(estimate).Help("Between the middles of the two bearings."),
 		param.Choice(&s.Locating, "locating_bearing", "Locating bearing", PropSide, EngineSide).
 			Help("The one bearing that takes the thrust; the other must be free to slide."),
+		param.Number(&s.HousingGrowth, "housing_growth", "Growth of hub or case per 100 K", unit.Percent).
+			Within(0, 1).Typical(0.11, 0.27).From("from memory: aluminium 0.23, magnesium 0.26, steel 0.115 %").
+			Help("For the build sheet: what the outer rings sit in grows more than they do when it warms, and loosens them."),
 		param.Choice(&s.Lubricant, "lubricant", "Lubricant of the bearings", bearing.Grease, bearing.Oil).
 			Help("Sets the speed that the bearings bear."),
 		param.Number(&s.Viscosity, "running_viscosity", "Oil viscosity, running", unit.SquareMillimetrePerSecond).

@@ -36,6 +36,8 @@ type Spec struct {
 	Spacing           float64 // between the bearings' middles, m
 	Locating          Side    // the bearing that takes the thrust
 
+	HousingGrowth float64 // of what the outer rings sit in, per 100 K
+
 	bearing.Service
 	Lubricant         bearing.Lubricant
 	Viscosity         float64 // of the oil, running, m²/s
@@ -61,7 +63,7 @@ type Spec struct {
 func Default() Spec {
 	return Spec{
 		Axle: StandsStill, PropSideBearing: "6005", EngineSideBearing: "6005",
-		PropSidePlace: 0.022, Spacing: 0.030, Locating: PropSide, Service: bearing.DefaultService(bearing.TurningBore),
+		PropSidePlace: 0.022, Spacing: 0.030, Locating: PropSide, HousingGrowth: 100 * bearing.AluminiumExpansion, Service: bearing.DefaultService(bearing.TurningBore),
 		Lubricant: bearing.Grease, Viscosity: 2e-5, Contamination: 0.2, ApplicationFactor: 1.2,
 		AxleDiameter: 0.025, AxleBore: 0.010, Held: 0.012, Tensile: 1000e6, Yield: 800e6,
 		Surface: Machined, EnduranceReliability: 0.814,
