@@ -32,7 +32,7 @@ func (d Decision) Check() error {
 	return nil
 }
 
-// isDate looks at the form and at the range of month and day only.
+// isDate reports whether s names a day of the calendar.
 func isDate(s string) bool {
 	const form = "0000-00-00"
 	if len(s) != len(form) {
@@ -43,6 +43,26 @@ func isDate(s string) bool {
 			return false
 		}
 	}
-	month, day := s[5:7], s[8:]
-	return month >= "01" && month <= "12" && day >= "01" && day <= "31"
+	number := func(s string) (n int) {
+		for _, c := range s {
+			n = 10*n + int(c-'0')
+		}
+		return n
+	}
+	month, day := number(s[5:7]), number(s[8:])
+	return month >= 1 && month <= 12 && day >= 1 && day <= daysOf(number(s[:4]), month)
+}
+
+// daysOf is how many days a month has.
+func daysOf(year, month int) int {
+	switch month {
+	case 2:
+		if year%4 == 0 && (year%100 != 0 || year%400 == 0) {
+			return 29
+		}
+		return 28
+	case 4, 6, 9, 11:
+		return 30
+	}
+	return 31
 }

@@ -31,11 +31,11 @@ func TestScreensOfExplorations(t *testing.T) {
 		keys  []string
 		ascii bool
 	}{
-		{name: "whatif", keys: []string{"e", "down"}},
-		{name: "whatif-answered", keys: []string{"e", "r", "pgdown"}},
-		{name: "whatif-two", keys: []string{"e", "down", "180..210 mm/7", "enter", "down", "enter", "ribs", "enter", "r", "down"}},
-		{name: "whatif-choosing", keys: []string{"e", "down", "down", "enter", "pitch"}},
-		{name: "whatif-refused", keys: []string{"e", "down", "5 kg..9", "enter"}},
+		{name: "range", keys: []string{"e", "down"}},
+		{name: "range-answered", keys: []string{"e", "r", "pgdown"}},
+		{name: "range-two", keys: []string{"e", "down", "180..210 mm/7", "enter", "down", "enter", "ribs", "enter", "r", "down"}},
+		{name: "range-choosing", keys: []string{"e", "down", "down", "enter", "pitch"}},
+		{name: "range-refused", keys: []string{"e", "down", "5 kg..9", "enter"}},
 		{name: "whatfor", keys: []string{"e", "tab", "down", "down"}},
 		{name: "whatfor-answered", keys: []string{"e", "tab", "r", "down"}},
 		{name: "whatfor-none", keys: []string{"e", "tab", "down", "down", "900", "enter", "r"}},
@@ -44,7 +44,7 @@ func TestScreensOfExplorations(t *testing.T) {
 		{name: "compromises-taken", keys: []string{"e", "tab", "tab", "r", "down", "enter"}},
 		{name: "howsure", keys: []string{"e", "shift+tab", "down", "down", "down"}},
 		{name: "howsure-answered", keys: []string{"e", "shift+tab", "r", "down", "down"}},
-		{name: "whatif-ascii", keys: []string{"e", "r", "pgdown"}, ascii: true},
+		{name: "range-ascii", keys: []string{"e", "r", "pgdown"}, ascii: true},
 		{name: "howsure-ascii", keys: []string{"e", "shift+tab", "r"}, ascii: true},
 	} {
 		for _, size := range []struct {

@@ -64,7 +64,7 @@ func TestHistoryGivesBackAVariant(t *testing.T) {
 	m := press(begin(o, 120, 40), threeEdits...)
 	now := m.desk.Variant().Engine
 	m = press(m, "home", "d")
-	has(t, m, "/ Belt 190 2", "as it was after edit 3, as Belt 190 2")
+	has(t, m, "/ Belt 190 2", "duplicate as Belt 190 2, as it was after: ")
 	has(t, press(m, "esc"), "of Belt 190 2 ┣")
 	m = press(m, "H")
 	s := m.desk.Study()
@@ -79,6 +79,6 @@ func TestHistoryGivesBackAVariant(t *testing.T) {
 		t.Errorf("%d variants after undoing", n)
 	}
 	m = press(m, "end", "d")
-	has(t, m, "as it was after edit 0, as Belt 190 2")
+	has(t, m, "duplicate as Belt 190 2, as it was at the beginning")
 	has(t, press(m, "end", "d"), "was not there in that state")
 }

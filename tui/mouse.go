@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"backspan/tui/components/headline"
+	"backspan/tui/pages/bench"
 )
 
 // notch is how many rows one click of the wheel goes.
@@ -32,20 +33,26 @@ func (r *root) pointedAt(msg tea.MouseMsg) tea.Cmd {
 	if msg.Action != tea.MouseActionPress || !r.fits() || r.asked() != nil || r.typing() != nil {
 		return nil
 	}
+	x, y := msg.X, msg.Y-1-headline.Height(r.w)
 	switch msg.Button {
 	case tea.MouseButtonWheelUp:
-		return r.walk(tea.KeyUp)
+		return r.walk(x, y, tea.KeyUp)
 	case tea.MouseButtonWheelDown:
-		return r.walk(tea.KeyDown)
+		return r.walk(x, y, tea.KeyDown)
 	case tea.MouseButtonLeft:
-		return r.click(msg.X, msg.Y-1-headline.Height(r.w))
+		return r.click(x, y)
 	}
 	return nil
 }
 
-func (r *root) walk(key tea.KeyType) tea.Cmd {
+// walk turns the wheel: on the bench it walks through the pane under the pointer.
+func (r *root) walk(x, y int, key tea.KeyType) tea.Cmd {
+	rows := notch
+	if r.page == atBench && r.bench.Face(x, y) == bench.Variants {
+		rows = 1 // each is taken in hand
+	}
 	var cmds []tea.Cmd
-	for range notch {
+	for range rows {
 		cmds = append(cmds, r.onPage(tea.KeyMsg{Type: key}))
 	}
 	return tea.Batch(cmds...)

@@ -62,6 +62,19 @@ func TestPointingAtReadingsAndChecks(t *testing.T) {
 	}
 }
 
+// The wheel walks through the pane under the pointer, wherever the focus was; of
+// the variants one a notch.
+func TestWheelWalksUnderThePointer(t *testing.T) {
+	turn := func(m Model, x, y int) Model {
+		return send(m, tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonWheelDown, Action: tea.MouseActionPress})
+	}
+	m := turn(sampled(120, 40), 80, 8)
+	if m.bench.Focus() != bench.Readings {
+		t.Errorf("the focus is on pane %d", m.bench.Focus())
+	}
+	has(t, turn(m, 3, 5), "/ Gear 190 ")
+}
+
 func TestPointingSideBySide(t *testing.T) {
 	m := click(t, press(sampled(120, 40), "c"), "Gear 190")
 	has(t, m, "/ Gear 190 ")

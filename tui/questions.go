@@ -85,6 +85,9 @@ func (r *root) guarded(what string, then func() tea.Cmd) tea.Cmd {
 		return nil
 	}
 	if !r.desk.Unsaved() && !typing {
+		if r.explore.Working() {
+			return r.whileWorking(what, then)
+		}
 		return then()
 	}
 	text := fmt.Sprintf("%s has edits that are not saved.", r.desk.Study().Name)
@@ -122,4 +125,18 @@ func (r *root) accepted() bool {
 	}
 	r.edit(func() tea.Msg { p.Accept(); return nil }, nil)
 	return !p.Busy()
+}
+
+// whileWorking does what would end a question that is still being worked only
+// after asking.
+func (r *root) whileWorking(what string, then func() tea.Cmd) tea.Cmd {
+	q := ask.Choice(r.th, r.keys, "A question of an exploration is still being worked; its answer would be lost.",
+		ask.Answer{Letter: "w", Label: what + " all the same"}, ask.Answer{Letter: "esc", Label: "stay"})
+	r.ask(q, func() tea.Cmd {
+		if q.Chosen() == 0 {
+			return then()
+		}
+		return nil
+	})
+	return nil
 }

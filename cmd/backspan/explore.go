@@ -124,6 +124,7 @@ func (p program) done(err error) int {
 
 func show[R any](p program, a asked[R], rs []R, f report.Format) int {
 	sheet, status := a.sheet(rs)
+	sheet.Note += " " + explore.Caution
 	if err := sheet.Write(p.out, f); err != nil {
 		return p.cannot(err)
 	}

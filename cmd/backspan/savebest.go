@@ -67,9 +67,9 @@ func addBest(s *model.Study, v *model.Variant, q searchQuestion, runs []explore.
 	if err != nil {
 		return nil, err
 	}
-	best, _ := search.Best(runs)
+	best, allowed := search.Best(runs)
 	for _, c := range evenly(best, n) {
-		found, err := search.Found(c.At)
+		found, err := search.Found(c.At, allowed)
 		if err != nil {
 			return nil, err
 		}

@@ -27,13 +27,18 @@ func (s Solve) Found(v Solved, i int) (model.Variant, error) {
 	return s.Base.found([]Dial{s.Dial}, v.Shown[i].At, how+".")
 }
 
-// Found is a design of the search as a variant of its own.
-func (s Search) Found(at []float64) (model.Variant, error) {
+// Found is a design of the search as a variant of its own. Its note says so when
+// no design was allowed.
+func (s Search) Found(at []float64, allowed bool) (model.Variant, error) {
 	goals := make([]string, len(s.Goals))
 	for i, g := range s.Goals {
 		goals[i] = g.text()
 	}
-	return s.Base.found(s.Dials(), at, fmt.Sprintf("Found by a search from %s for %s.", s.Base.Name(), strings.Join(goals, " and ")))
+	how := fmt.Sprintf("Found by a search from %s for %s", s.Base.Name(), strings.Join(goals, " and "))
+	if !allowed {
+		how += "; it does not pass every check, or is past a limit that was set"
+	}
+	return s.Base.found(s.Dials(), at, how+".")
 }
 
 func (g Goal) text() string {

@@ -166,6 +166,7 @@ func TestSearchRefuses(t *testing.T) {
 		{Wishes{Free: mixed.Free}, fine, "at least one goal"},
 		{mixed, Effort{}, "designs in the population"},
 		{Wishes{Free: []string{crank, crank}, Goals: mixed.Goals}, fine, "given twice"},
+		{Wishes{Free: mixed.Free, Goals: []string{"stack.depth=less", "stack.depth=more"}}, fine, "given twice"},
 		{Wishes{Free: mixed.Free, Goals: []string{"stack.dept"}}, fine, "did you mean stack.depth"},
 		{Wishes{Free: mixed.Free, Goals: []string{"stack.depth=deep"}}, fine, "neither less nor more"},
 		{Wishes{Free: mixed.Free, Goals: []string{"drive.ratio"}}, fine, "write drive.ratio=less"},

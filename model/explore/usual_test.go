@@ -106,7 +106,7 @@ func TestFoundVariantsSayWhereTheyComeFrom(t *testing.T) {
 		"Found by a sweep from Belt 190 over Ribs.":                                                                        func() (model.Variant, error) { return sweep.Found([]float64{9}) },
 		"Found from Belt 190 by changing Nominal pitch for Standing thrust, installed of 700 N.":                           func() (model.Variant, error) { return solve.Found(Solved{Shown: at(700), Met: 1}, 0) },
 		"Found from Belt 190 by changing Nominal pitch for Standing thrust, installed of 700 N, which it misses by -20 N.": func() (model.Variant, error) { return solve.Found(Solved{Shown: at(680)}, 0) },
-		"Found by a search from Belt 190 for more Standing thrust, installed and less Depth, back to propeller plate.":     func() (model.Variant, error) { return search.Found([]float64{0.6}) },
+		"Found by a search from Belt 190 for more Standing thrust, installed and less Depth, back to propeller plate.":     func() (model.Variant, error) { return search.Found([]float64{0.6}, true) },
 	} {
 		v, err := found()
 		if err != nil || v.Name != "Belt 190 found" || !strings.HasSuffix(v.Notes, want) {

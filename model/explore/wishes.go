@@ -92,6 +92,11 @@ func (s *Search) readGoals(goals []string) error {
 		if err != nil {
 			return err
 		}
+		for _, other := range s.Goals {
+			if other.Key == g.Key {
+				return fmt.Errorf("the goal %s is given twice", g.Label)
+			}
+		}
 		s.Goals, s.readings = append(s.Goals, g), append(s.readings, g.Reading)
 	}
 	return nil

@@ -8,6 +8,9 @@ import (
 	"backspan/model/param"
 )
 
+// Caution stands with every answer.
+const Caution = "Figures are for design and prove no airworthiness."
+
 // Verdict says whether there is such a design and whether its checks pass.
 func (f Finding) Verdict() string {
 	switch {
@@ -38,7 +41,7 @@ func (s Sweep) Note(fs []Finding) string {
 			sound++
 		}
 	}
-	return fmt.Sprintf("%d of %d designs pass every check. Figures are for design and prove no airworthiness.", sound, len(fs))
+	return fmt.Sprintf("%d of %d designs pass every check.", sound, len(fs))
 }
 
 // Solved is what a solve found in the end. Where nothing brings the reading to
@@ -176,5 +179,5 @@ func (r Result) Note() string {
 	if r.Clipped > 0 {
 		note += fmt.Sprintf("; in %s a value was held at the end of its allowed range", ShareText(r.Clipped, r.Samples))
 	}
-	return note + ". Spreads are independent of one another; percentages behind names are shares of the variance. Figures are for design and prove no airworthiness."
+	return note + ". Spreads are independent of one another; percentages behind names are shares of the variance."
 }

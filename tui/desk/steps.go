@@ -93,5 +93,14 @@ func (d *Desk) Recall(done int) error {
 	return d.insert(d.Selected+1, func(s *model.Study) model.Variant {
 		then.Name = s.FreeName(v.Name)
 		return then
-	}, fmt.Sprintf("as it was after edit %d, as", d.forgotten+done))
+	}, "duplicate as", ", as it was "+d.after(done))
+}
+
+// after names a state by the edit that led to it.
+func (d *Desk) after(done int) string {
+	steps, _, _ := d.Steps()
+	if done < 1 || done > len(steps) {
+		return "at the beginning"
+	}
+	return "after: " + steps[done-1].Name
 }

@@ -14,14 +14,14 @@ func (d *Desk) Duplicate(i int) error {
 		v := s.Variants[i].Clone()
 		v.Name = s.FreeName(v.Name)
 		return v
-	}, "duplicate as")
+	}, "duplicate as", "")
 }
 
 // Add adds a variant with every parameter at its default behind the one in
 // hand, and takes it in hand.
 func (d *Desk) Add() error {
 	at := min(d.Selected+1, len(d.study.Variants))
-	return d.insert(at, func(s *model.Study) model.Variant { return model.NewVariant(s.FreeName("New variant")) }, "add")
+	return d.insert(at, func(s *model.Study) model.Variant { return model.NewVariant(s.FreeName("New variant")) }, "add", "")
 }
 
 // Adopt adds a variant that was found behind variant i, under its name or the
@@ -31,10 +31,11 @@ func (d *Desk) Adopt(i int, found model.Variant) error {
 		v := found.Clone()
 		v.Name = s.FreeName(v.Name)
 		return v
-	}, "take as")
+	}, "take as", "")
 }
 
-func (d *Desk) insert(at int, make func(*model.Study) model.Variant, verb string) error {
+// insert names the edit by a verb, the variant's name and what follows it.
+func (d *Desk) insert(at int, make func(*model.Study) model.Variant, verb, rest string) error {
 	if err := d.has(at - 1); err != nil && at > 0 {
 		return err
 	}
@@ -44,7 +45,7 @@ func (d *Desk) insert(at int, make func(*model.Study) model.Variant, verb string
 		if len(s.Variants) == 1 {
 			s.Reference = v.Name
 		}
-		return verb + " " + v.Name, nil
+		return verb + " " + v.Name + rest, nil
 	})
 	if err == nil {
 		d.land(at)

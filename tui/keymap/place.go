@@ -220,6 +220,16 @@ func (m Map) AtChooser() Place {
 	return Place{Name: "choosing by letters", Own: own, hints: append(hints{"letters of its name"}, phrases(own)...)}
 }
 
+// AtUnanswered is where the answer of an exploration will stand.
+func (m Map) AtUnanswered() Place {
+	y, e := m.Explore, m.Everywhere
+	return Place{
+		Name: "exploration without an answer", Own: []key.Binding{y.Back, y.Ask, y.Turn, y.Next, y.Previous}, Too: m.everywhere(),
+		hints: hints{phrase(y.Back), phrase(y.Ask), phrase(y.Turn), m.variantHint()},
+		kept:  hints{y.Next.Help().Key + " next question", phrase(e.Undo), phrase(e.Quit)},
+	}
+}
+
 // AtAnswer is what an exploration found. Only a design can be taken.
 func (m Map) AtAnswer(designs bool) Place {
 	y, e := m.Explore, m.Everywhere

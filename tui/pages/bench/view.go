@@ -141,6 +141,13 @@ func (m *Model) Point(x, y int) (again bool) {
 	return again
 }
 
+// Face gives the pane at a cell of the page the focus.
+func (m *Model) Face(x, y int) Pane {
+	pane, _ := m.under(x, y)
+	m.look(pane)
+	return pane
+}
+
 // under is the pane at a cell of the page, and the line of the pane.
 func (m *Model) under(x, y int) (Pane, int) {
 	names, form, readings, _ := m.widths()

@@ -109,6 +109,9 @@ func (m *Model) designRow(a *answer, cs []column, i, w int) string {
 		used += c.wide
 	}
 	verdict := d.verdict(i)
+	if theme.Width(m.th.Clean(verdict))+2 > w-used-2 {
+		verdict = d.brief(i)
+	}
 	if !d.rows[i].Sound() {
 		verdict, ink = m.cross()+" "+verdict, m.th.Worse
 	}

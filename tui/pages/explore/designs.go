@@ -2,8 +2,10 @@ package explore
 
 import (
 	"context"
+	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/explore"
@@ -70,7 +72,7 @@ func searchAnswer(ctx context.Context, q explore.Search, step func()) (*answer, 
 	}
 	best, allowed := q.Best(rs)
 	d := &designs{dials: q.Dials(), readings: q.Readings(), readingsFirst: true}
-	d.found = func(row int) (model.Variant, error) { return q.Found(d.rows[row].At) }
+	d.found = func(row int) (model.Variant, error) { return q.Found(d.rows[row].At, allowed) }
 	for _, c := range best {
 		d.rows = append(d.rows, c.Finding)
 	}
@@ -105,19 +107,12 @@ func (d *designs) cells(f explore.Finding) []string {
 // dialText is a dial's value in few figures; a design that is taken has them
 // all.
 func dialText(d explore.Dial, x float64) string {
-	if d.Stepped() {
-		return d.Text(x)
-	}
-	text, err := strconv.ParseFloat(d.Bare(x), 64)
-	if err != nil {
+	value, err := strconv.ParseFloat(d.Bare(x), 64)
+	if d.Stepped() || err != nil {
 		return d.Text(x)
 	}
 	const figures = 5
-	short := strconv.FormatFloat(text, 'g', figures, 64)
-	if exact, err := strconv.ParseFloat(short, 64); err == nil && exact != text {
-		return d.Unit.Text(x)
-	}
-	return d.Text(x)
+	return strings.TrimSpace(strconv.FormatFloat(value, 'g', figures, 64) + " " + d.Unit.Symbol)
 }
 
 func slotText(s param.Slot, u unit.Unit) string {
@@ -151,6 +146,20 @@ func (d *designs) verdict(i int) string {
 		s += "; " + d.remarks[i]
 	}
 	return s
+}
+
+// brief is a row's verdict in a word or two; the design under the cursor has it
+// in full.
+func (d *designs) brief(i int) string {
+	switch f := d.rows[i]; {
+	case f.Refused != "":
+		return "no such design"
+	case f.Fails > 1:
+		return fmt.Sprintf("%d fail", f.Fails)
+	case f.Fails == 1:
+		return "fails"
+	}
+	return d.verdict(i)
 }
 
 // mostCopied is how many designs go into a text: more than a clipboard takes.

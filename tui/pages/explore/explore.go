@@ -1,5 +1,5 @@
-// Package explore is the page of questions that ask the model many times: what
-// if, what would it take, the best compromises, and how sure the figures are.
+// Package explore is the page of questions that ask the model many times: over a
+// range, what would it take, the best compromises, and how sure the figures are.
 // Each question is a few fields in the words that the commands take; the
 // answer is worked in the background and stays in sight, marked, when the
 // machine has changed since.
@@ -26,14 +26,14 @@ type SayMsg struct{ Text string }
 type question int
 
 const (
-	whatIf question = iota
+	overRange question = iota
 	whatFor
 	compromises
 	howSure
 	questions
 )
 
-var titles = [questions]string{"What if", "What would it take", "Best compromises", "How sure"}
+var titles = [questions]string{"Over a range", "What would it take", "Best compromises", "How sure"}
 
 var leads = [questions]string{
 	"One or two parameters take many values: what becomes of the readings, and which check fails first?",
@@ -115,8 +115,10 @@ func (m *Model) Place() keymap.Place {
 		return m.keys.AtEditor()
 	case f.state == choosing:
 		return m.keys.AtChooser()
+	case m.reading && m.answer() == nil:
+		return m.keys.AtUnanswered()
 	case m.reading:
-		return m.keys.AtAnswer(m.answer() != nil && m.answer().designs != nil)
+		return m.keys.AtAnswer(m.answer().designs != nil)
 	}
 	return m.keys.AtQuestionForm()
 }
@@ -220,29 +222,6 @@ func (m *Model) take(a *answer) tea.Msg {
 		return SayMsg{"not taken: " + err.Error()}
 	}
 	return nil
-}
-
-// Point takes a cell of the page that was pointed at; again is true when its row
-// is the one under the cursor already.
-func (m *Model) Point(x, y int) (again bool) {
-	f, a, was := m.form(), m.answer(), m.reading
-	switch f.state {
-	case choosing:
-		return f.finder.Point(y - 1)
-	case typing:
-		return false
-	case resting:
-	}
-	if m.w >= beside {
-		m.reading = x > fieldsWide && a != nil
-	}
-	if m.reading && a != nil {
-		again = a.roll.Point(y - a.top)
-	} else {
-		again = f.roll.Point(y - f.top)
-	}
-	m.draw()
-	return again && m.reading == was
 }
 
 // Text is the table of the answer for a clipboard.

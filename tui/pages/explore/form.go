@@ -115,18 +115,22 @@ func (m *Model) rest(msg tea.KeyMsg) tea.Msg {
 }
 
 // swap puts the usual fields in the place of the person's own, or those back.
+// What was given last in their place is kept in turn.
 func (m *Model) swap() tea.Msg {
 	f := m.form()
 	switch {
+	case f.own != nil:
+		own := f.own
+		if f.own = nil; f.edited {
+			f.own = f.fields
+		}
+		f.edited = true
+		f.set(m.at, own)
+		return SayMsg{"your fields again"}
 	case f.edited:
 		f.own, f.edited = f.fields, false
 		f.set(m.at, m.usualFields(m.at))
 		return SayMsg{"the usual fields; " + m.keys.Explore.Usual.Help().Key + " brings yours back"}
-	case f.own != nil:
-		own := f.own
-		f.own, f.edited = nil, true
-		f.set(m.at, own)
-		return SayMsg{"your fields again"}
 	}
 	return SayMsg{"these are the usual fields"}
 }

@@ -51,6 +51,9 @@ func (m *Model) ask() {
 	go m.job.find(ctx)
 }
 
+// Working reports whether any question is being worked.
+func (m *Model) Working() bool { return m.job != nil }
+
 // working reports whether the question in sight is being worked.
 func (m *Model) working() bool { return m.job != nil && m.job.question == m.at }
 
@@ -166,7 +169,7 @@ func (m *Model) pose() (work, error) {
 		}
 	}
 	switch m.at {
-	case whatIf:
+	case overRange:
 		q, err := explore.NewSweep(b, f.values(over), f.values(show))
 		return work{"designs", q.Total(), func(ctx context.Context, step func()) (*answer, error) { return sweepAnswer(ctx, q, step) }}, err
 	case whatFor:

@@ -73,7 +73,7 @@ var traits = [...]trait{
 
 // roles are those of each question, in the order of its fields.
 var roles = [questions][]role{
-	whatIf:      {over, show},
+	overRange:   {over, show},
 	whatFor:     {change, target},
 	compromises: {free, goal, least, most, population, generations, runs, seed},
 	howSure:     {doubt, show, samples, seed},

@@ -41,7 +41,7 @@ const aim = 1.02
 func (m *Model) usualFields(q question) []field {
 	b := m.base()
 	switch q {
-	case whatIf:
+	case overRange:
 		return append([]field{usual(b, over, b.UsualPath())}, shown(b)...)
 	case whatFor:
 		to := usual(b, target, "propeller.static_thrust")

@@ -3,6 +3,7 @@ package explore
 import (
 	"fmt"
 
+	"backspan/model/explore"
 	"backspan/tui/components/roll"
 	"backspan/tui/theme"
 )
@@ -126,5 +127,5 @@ func (m *Model) status(a *answer, w, most int) []string {
 		lines = append(lines[:most-1], rest)
 	}
 	lines[0] = m.th.Strong.Paint(lines[0])
-	return lines
+	return append(lines, " "+m.th.Quiet.Paint(m.th.Cut(explore.Caution, w-2)))
 }

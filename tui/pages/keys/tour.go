@@ -26,7 +26,7 @@ func (m *Model) tour() []screen {
 		{"ask why", []string{
 			k(e.Why) + " on a reading or a check tells how it was found, from which source, and which numbers move it most: a small step of each, up and down, is tried while you read. On a value it tells what hangs on it.",
 			"For a check that fails or is thin it looks for single numbers that would cure it. " + k(m.keys.Why.Try) + " tries one as a new variant.",
-			k(e.Explore) + " asks more: what if, what would it take, the best compromises, how sure. " + k(e.Find) + " finds a value, a reading or a check by a few letters. " + k(e.Copy) + " copies what is under the cursor.",
+			k(e.Explore) + " asks more: what comes of a range of values, what would it take, the best compromises, how sure. " + k(e.Find) + " finds a value, a reading or a check by a few letters. " + k(e.Copy) + " copies what is under the cursor.",
 		}},
 		{"set two machines side by side", []string{
 			k(v.Duplicate) + " on the list of variants makes a copy to change. " + k(e.PreviousVariant) + " and " + k(e.NextVariant) + " take another variant in hand, anywhere.",
