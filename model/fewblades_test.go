@@ -18,7 +18,7 @@ func TestFewBladesSwing(t *testing.T) {
 		peak   float64 // over the mean, at the axle
 		says   string
 	}{
-		{"Belt 190", 2, 2, "net 3.69 N·m to 67.0 N·m"},
+		{"Belt 190", 2, 2, "net 3.81 N·m to 67.1 N·m"},
 		{"Gear 190", 2, 2, "turns round for moments"},
 		{"Belt 190", 1, 2, "swings between none and twice"},
 		{"Belt 190", 3, 1, ""},

@@ -213,7 +213,7 @@ func TestSampleFileIsUpToDate(t *testing.T) {
 func TestBriefComparisonIsWhatDecides(t *testing.T) {
 	for _, format := range []string{"table", "markdown"} {
 		s := run(t, t.TempDir(), "compare", "--brief", "--variant", "Gear 190", "--format", format)
-		for _, want := range []string{"Gear 190: feels like 35.6 kg (+6.1)", "+5.9 from mass and +9.5 from depth", "◆ 29.6", "Checks that fail or are thin", "airworthiness"} {
+		for _, want := range []string{"Gear 190: feels like 35.9 kg (+6.1)", "+6.0 from mass and +9.7 from depth", "◆ 29.8", "Checks that fail or are thin", "airworthiness"} {
 			if s.status != statusFine || !strings.Contains(s.out, want) {
 				t.Errorf("%s lacks %q: status %d %s", format, want, s.status, s.err)
 			}

@@ -32,7 +32,7 @@ func TestReviewOfTheSample(t *testing.T) {
 	}
 	plain := review(t, s, Markdown)
 	for _, want := range []string{"Gear 300", "Standing thrust", "back to plate", "thrust, installed", "piece by piece", "How far figures may be off", "Assumptions", "from memory: EN 228",
-		"Fingers through the net", "airworthiness", "The answer in short", "◆ 22.7 -6.9", "moment at the hip +15.4 N·m, +5.9 from mass and +9.5 from depth",
+		"Fingers through the net", "airworthiness", "The answer in short", "◆ 22.9 -6.9", "moment at the hip +15.6 N·m, +6.0 from mass and +9.7 from depth",
 		"nobody here wants to carry the 300"} {
 		if !strings.Contains(seen, want) {
 			t.Errorf("the page lacks %q", want)
