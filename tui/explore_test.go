@@ -143,8 +143,10 @@ func TestLettersInFieldsAreText(t *testing.T) {
 	if m.desk.CanUndo() != "" || m.left {
 		t.Error("letters of what is typed are commands")
 	}
-	if m = press(m, "ctrl+c"); !m.left {
-		t.Error("ctrl+c does not leave")
+	m = press(m, "ctrl+c")
+	has(t, m, "Something is still being typed")
+	if m = press(m, "w"); !m.left {
+		t.Error("ctrl+c does not lead to leaving")
 	}
 }
 
@@ -232,5 +234,17 @@ func TestLeavingAsksForAFieldBeingTyped(t *testing.T) {
 	m = send(press(sized(onSample(), 80, 24), "e", "down", "1"), tea.WindowSizeMsg{Width: 40, Height: 10})
 	if has(t, m, "Your edits are kept"); press(m, "q").left {
 		t.Error("an unseen q loses what is typed")
+	}
+}
+
+// What is being worked is not dropped without a word.
+func TestLeavingAsksWhileAQuestionIsWorked(t *testing.T) {
+	m, _ := background(sized(onSample(), 80, 24), "e", "r", "q")
+	has(t, m, "is still being worked; its answer would be lost")
+	if m = press(m, "esc"); m.left || !m.explore.Working() {
+		t.Error("staying does not stay")
+	}
+	if m = press(m, "q", "w"); !m.left {
+		t.Error("leaving all the same does not leave")
 	}
 }

@@ -130,7 +130,7 @@ func (r *root) accepted() bool {
 // whileWorking does what would end a question that is still being worked only
 // after asking.
 func (r *root) whileWorking(what string, then func() tea.Cmd) tea.Cmd {
-	q := ask.Choice(r.th, r.keys, "A question of an exploration is still being worked; its answer would be lost.",
+	q := ask.Choice(r.th, r.keys, "An exploration is still being worked; its answer would be lost.",
 		ask.Answer{Letter: "w", Label: what + " all the same"}, ask.Answer{Letter: "esc", Label: "stay"})
 	r.ask(q, func() tea.Cmd {
 		if q.Chosen() == 0 {
