@@ -38,7 +38,7 @@ func New(text string, lines Break) Model {
 	in.Prompt = ""
 	in.Cursor.SetMode(cursor.CursorStatic)
 	in.KeyMap.Paste = key.NewBinding(key.WithDisabled()) // of the machine the program runs on, not the person's
-	in.KeyMap.DeleteBeforeCursor = key.NewBinding(key.WithKeys("ctrl+u"))
+	in.KeyMap.DeleteBeforeCursor = key.NewBinding(key.WithDisabled()) // it clears, wherever the caret is
 	in.Focus()
 	if lines == Spelt {
 		text = strings.NewReplacer(`\`, `\\`, "\n", `\n`).Replace(text)
@@ -58,10 +58,14 @@ func (m Model) Update(msg tea.KeyMsg) Model {
 		return m
 	}
 	typed := msg.Type == tea.KeyRunes && !msg.Alt || msg.Type == tea.KeySpace
-	if m.whole && (typed || msg.String() == "ctrl+u") {
+	clear := msg.String() == "ctrl+u"
+	if m.whole && typed || clear {
 		m.input.SetValue("")
 	}
 	m.whole = false
+	if clear {
+		return m
+	}
 	m.input, _ = m.input.Update(msg)
 	return m
 }

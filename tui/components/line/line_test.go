@@ -49,6 +49,7 @@ func TestTyping(t *testing.T) {
 		{"the first character replaces", "62", Blank, []string{"7"}, "7"},
 		{"a move keeps", "62", Blank, []string{"end", "7"}, "627"},
 		{"cleared", "62", Blank, []string{"ctrl+u"}, ""},
+		{"cleared with the caret inside", "62", Blank, []string{"end", "left", "ctrl+u", "7"}, "7"},
 		{"pasted lines become blanks", "", Blank, []string{"paste:1\r\n2\n"}, "1 2"},
 		{"line ends of notes are kept", "a\nb", Spelt, []string{"end", "!"}, "a\nb!"},
 		{"a backslash stays one", `a\b`, Spelt, []string{"end", "!"}, `a\b!`},

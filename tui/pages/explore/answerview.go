@@ -23,6 +23,9 @@ func (m *Model) designsView(a *answer, w, h int) []string {
 		lines = m.chart(a, w, (h-len(full))*6/11)
 	}
 	if len(d.rows) > 0 {
+		if h-len(lines)-len(heads)-len(full) < 1 {
+			lines, full = nil, nil // the designs before what is told of them
+		}
 		lines = append(lines, heads...)
 	}
 	a.roll.Height(max(h-len(lines)-len(full), 0))

@@ -38,6 +38,7 @@ type form struct {
 	right  bool // the text of a field is in hand, not its subject
 	edited bool
 	asked  bool
+	of     string  // variant of which it was asked
 	own    []field // given by the person, while the usual ones stand in their place
 
 	state   state

@@ -47,7 +47,7 @@ func (m *Model) ask() {
 	m.Stop()
 	ctx, cancel := context.WithCancel(context.Background())
 	m.job = &job{work: w, question: m.at, of: machine{m.desk.Study(), m.desk.Selected}, cancel: cancel, told: make(chan ToldMsg)}
-	m.stopped[m.at], m.reading, f.asked = "", true, true
+	m.stopped[m.at], m.reading, f.asked, f.of = "", true, true, m.desk.Variant().Name
 	go m.job.find(ctx)
 }
 

@@ -7,8 +7,8 @@ import (
 )
 
 // suggest fills the forms that nobody has touched with what is usual for the
-// machine in hand: when the subjects are others than before, or while the
-// question was never asked.
+// machine in hand: for another variant, when the subjects are others than before,
+// or while the question was never asked.
 func (m *Model) suggest() {
 	for q := range questions {
 		f := &m.forms[q]
@@ -16,9 +16,10 @@ func (m *Model) suggest() {
 			continue
 		}
 		fields := m.usualFields(q)
-		if f.asked && sameSubjects(f.fields, fields) {
+		if f.asked && f.of == m.desk.Variant().Name && sameSubjects(f.fields, fields) {
 			continue
 		}
+		f.asked = false
 		f.set(q, fields)
 	}
 }
