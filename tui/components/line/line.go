@@ -37,7 +37,7 @@ func New(text string, lines Break) Model {
 	in := textinput.New()
 	in.Prompt = ""
 	in.Cursor.SetMode(cursor.CursorStatic)
-	in.KeyMap.Paste = key.NewBinding(key.WithDisabled()) // of the machine the program runs on, not the person's
+	in.KeyMap.Paste = key.NewBinding(key.WithDisabled())              // of the machine the program runs on, not the person's
 	in.KeyMap.DeleteBeforeCursor = key.NewBinding(key.WithDisabled()) // it clears, wherever the caret is
 	in.Focus()
 	if lines == Spelt {
