@@ -2,6 +2,7 @@ package main
 
 import (
 	"bufio"
+	"bytes"
 	"cmp"
 	"errors"
 	"flag"
@@ -65,23 +66,28 @@ func (p program) editCopy(path string) error {
 	folder := store.NewFolder(filepath.Dir(path))
 	was, err := folder.OpenText(path)
 	if err != nil {
-		return err
+		return errors.Join(err, p.keptFor(path))
 	}
-	temp, err := copyOf(path, was)
+	if n := store.NewerFormat(was); n > 0 {
+		return tooNew(path, n)
+	}
+	temp, err := p.copyToEdit(path, was)
 	if err != nil {
 		return err
 	}
 	fmt.Fprintf(p.err, "editing a copy, %s\n", report.Printable(temp))
 	for {
 		begun := time.Now()
-		if err := p.runEditor(temp); err != nil {
-			return fmt.Errorf("%w; what was edited is in %s", err, report.Printable(temp))
-		}
+		failed := p.runEditor(temp)
 		now, err := os.ReadFile(temp)
-		if err != nil {
+		switch {
+		case failed != nil && (err != nil || bytes.Equal(now, was)):
+			return errors.Join(failed, os.RemoveAll(filepath.Dir(temp)))
+		case failed != nil:
+			return fmt.Errorf("%w; what was edited is in %s", failed, report.Printable(temp))
+		case err != nil:
 			return fmt.Errorf("%s: not saved: the editor left no copy that can be read: %w", report.Printable(path), err)
-		}
-		if string(now) == string(was) {
+		case bytes.Equal(now, was):
 			return p.unchanged(temp, time.Since(begun))
 		}
 		note, err := folder.SaveText(path, now)
@@ -112,16 +118,6 @@ func (p program) unchanged(temp string, took time.Duration) error {
 	return os.RemoveAll(filepath.Dir(temp))
 }
 
-// copyOf is a file of the same name, so that an editor knows its kind.
-func copyOf(path string, src []byte) (string, error) {
-	dir, err := os.MkdirTemp("", "backspan-")
-	if err != nil {
-		return "", err
-	}
-	temp := filepath.Join(dir, filepath.Base(path))
-	return temp, os.WriteFile(temp, src, 0o600)
-}
-
 // runEditor runs the editor as a shell would, for it may have arguments. An
 // interrupt is the editor's own business.
 func (p program) runEditor(file string) error {
@@ -141,13 +137,29 @@ func (p program) runEditor(file string) error {
 	return nil
 }
 
-// again shows what is wrong and asks whether to go on editing. Without a
-// terminal there is nobody to ask.
+// again shows what is wrong and asks whether to go on editing.
 func (p program) again(problem error) bool {
+	return p.yes(fmt.Sprintf("%v\nEdit it again?", problem), true)
+}
+
+// yes asks; an empty answer is the usual one. Without a terminal there is
+// nobody to ask, and it is no.
+func (p program) yes(question string, usual bool) bool {
 	if p.in == nil || !isatty.IsTerminal(p.in.Fd()) {
 		return false
 	}
-	fmt.Fprintf(p.err, "%v\nEdit it again? [Y/n] ", problem)
+	offered := "[y/N]"
+	if usual {
+		offered = "[Y/n]"
+	}
+	fmt.Fprintf(p.err, "%s %s ", question, offered)
 	answer, err := bufio.NewReader(p.in).ReadString('\n')
-	return err == nil && !strings.HasPrefix(strings.ToLower(strings.TrimSpace(answer)), "n")
+	switch word := strings.ToLower(strings.TrimSpace(answer)); {
+	case err != nil:
+		return false
+	case word == "":
+		return usual
+	default:
+		return strings.HasPrefix(word, "y")
+	}
 }
