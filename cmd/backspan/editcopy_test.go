@@ -120,3 +120,22 @@ func TestEditRefusesANewerFormatAtOnce(t *testing.T) {
 		t.Errorf("%+v", s)
 	}
 }
+
+// Where nothing may be written, neither beside the study nor at home, it is
+// said in words.
+func TestEditWhereNothingMayBeWritten(t *testing.T) {
+	const nobodys = "/proc/version"
+	if _, err := os.Stat(nobodys); err != nil {
+		t.Skip("no folder here in which nobody may write")
+	}
+	dir := t.TempDir()
+	if err := os.Symlink(nobodys, filepath.Join(dir, "trials.toml")); err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("HOME", "")
+	t.Setenv("XDG_CONFIG_HOME", "")
+	s := edits(dir, "", "echo edited")
+	if s.status != statusCannot || !strings.Contains(s.err, "set XDG_STATE_HOME") || strings.Contains(s.err, "open /") || s.out != "" {
+		t.Errorf("%+v", s)
+	}
+}
