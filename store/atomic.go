@@ -54,11 +54,11 @@ func write(d disk, name string, data []byte, mode *fs.FileMode, place func(temp 
 	if mode != nil {
 		open = 0o600 // until it has the mode of what it replaces
 	}
-	sweep(d, dir)
 	f, err := d.createTemp(dir, open)
 	if err != nil {
 		return err
 	}
+	sweep(d, dir, datedBy(f.Name()))
 	closed := false
 	defer func() {
 		if err != nil && !errors.Is(err, ErrUnconfirmed) {
