@@ -42,7 +42,8 @@ func overwrite(path string, data []byte) error {
 	case holdsStudy(real):
 		return errors.New("it holds a study; choose another name")
 	}
-	return replace(realDisk{}, real, data, info.Mode().Perm(), func() error { return nil })
+	_, err = replace(realDisk{}, real, data, info.Mode().Perm(), func() error { return nil })
+	return err
 }
 
 // holdsStudy is true for a study under another ending, such as one of its
@@ -62,6 +63,8 @@ func written(path string, err error) error {
 		return nil
 	case errors.Is(err, fs.ErrExist):
 		return refusal(path, err, "not written: there is such a file already; choose another name, or give --force to write over it")
+	case errors.Is(err, errNotOwner):
+		return refusal(path, err, "not written: the folder lets only the owner of the file replace it; choose another name")
 	}
 	return refusal(path, err, "not written: %s", reason(err))
 }
