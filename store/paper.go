@@ -13,14 +13,22 @@ import (
 // WriteDocument writes a document to path, whole or not at all. A file that is
 // there is replaced only when over is true, a study never.
 func WriteDocument(path string, data []byte, over bool) error {
-	if strings.EqualFold(filepath.Ext(path), extension) {
-		return refusal(path, nil, "not written: %s is the ending of a study; choose another name", extension)
+	if err := NoStudy(path); err != nil {
+		return err
 	}
 	err := create(realDisk{}, path, data, nil)
 	if over && errors.Is(err, fs.ErrExist) {
 		return written(path, overwrite(path, data))
 	}
 	return written(path, err)
+}
+
+// NoStudy refuses a name by which what is no study would be taken for one.
+func NoStudy(path string) error {
+	if strings.EqualFold(filepath.Ext(path), extension) {
+		return refusal(path, nil, "not written: %s is the ending of a study; choose another name", extension)
+	}
+	return nil
 }
 
 // overwrite follows a link to the file that it stands for.
