@@ -55,7 +55,7 @@ func TestDiffOfTwoFiles(t *testing.T) {
 			t.Errorf("%s: a decision more, status %d\n%q", format, s.status, s.out)
 		}
 	}
-	if s := run(t, dir, "diff", a, b, "--format", "csv"); !strings.Contains(s.out, "Variant Belt 90,,only in "+b) {
+	if s := run(t, dir, "diff", a, b, "--format", "csv"); !strings.Contains(s.out, "Variant Belt 90,,,,,yes,"+b+"\n") {
 		t.Errorf("a variant of one file is not in the CSV\n%s", s.out)
 	}
 	if s := run(t, dir, "diff", a, a); s.status != statusFine {
