@@ -48,6 +48,19 @@ func valuesOf(f *flag.Flag) string {
 	return strings.NewReplacer(", ", " ", " or ", " ").Replace(m[1])
 }
 
+// fewerWith is how a flag says that it takes fewer words beside another flag.
+var fewerWith = regexp.MustCompile(`; with --([a-z-]+) ((?:[a-z]+, )*[a-z]+ or [a-z]+)$`)
+
+// fewer are the words that a flag takes beside another one; both empty where
+// no other matters.
+func fewer(f *flag.Flag) (beside, words string) {
+	m := fewerWith.FindStringSubmatch(f.Usage)
+	if m == nil {
+		return "", ""
+	}
+	return m[1], strings.NewReplacer(", ", " ", " or ", " ").Replace(m[2])
+}
+
 // takesFile reports whether any file may be a flag's value.
 func takesFile(f *flag.Flag) bool { return f.Name == "out" || f.Name == "csv" }
 

@@ -55,6 +55,7 @@ func files(entries []store.Entry) string {
 func (p program) compare(args []string) int {
 	fs := flag.NewFlagSet("compare", flag.ContinueOnError)
 	brief := fs.Bool("brief", false, "only what decides, best and worst marked, and the checks that fail or are thin")
+	fs.String(formatName, string(report.Table), "table, json, csv or markdown; with --brief table or markdown")
 	c, f, status, done := p.evaluated(fs, args)
 	if done {
 		return status
