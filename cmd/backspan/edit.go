@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"bytes"
 	"cmp"
+	"context"
 	"errors"
 	"flag"
 	"fmt"
@@ -13,6 +14,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"syscall"
 	"time"
 
 	"backspan/store"
@@ -82,7 +84,7 @@ func (p program) editCopy(path string) error {
 		now, err := os.ReadFile(temp)
 		switch {
 		case failed != nil && (err != nil || bytes.Equal(now, was)):
-			return errors.Join(failed, os.RemoveAll(filepath.Dir(temp)))
+			return errors.Join(failed, p.dropCopy(temp))
 		case failed != nil:
 			return fmt.Errorf("%w; what was edited is in %s", failed, report.Printable(temp))
 		case err != nil:
@@ -115,23 +117,38 @@ func (p program) unchanged(temp string, took time.Duration) error {
 		return nil
 	}
 	fmt.Fprintln(p.err, "nothing was changed")
-	return os.RemoveAll(filepath.Dir(temp))
+	return p.dropCopy(temp)
 }
+
+// errEnded says that the window was closed, or the program told to end.
+var errEnded = errors.New("edit was ended from outside")
+
+// patience is how long an editor that is told to end may take.
+const patience = 5 * time.Second
 
 // runEditor runs the editor as a shell would, for it may have arguments. An
 // interrupt is the editor's own business.
 func (p program) runEditor(file string) error {
 	editor := cmp.Or(strings.TrimSpace(p.env("VISUAL")), strings.TrimSpace(p.env("EDITOR")), "vi")
-	cmd := exec.Command("sh", "-c", editor+` "$1"`, "--", file)
+	ctx, stop := signal.NotifyContext(context.Background(), syscall.SIGHUP, syscall.SIGTERM)
+	defer stop()
+	cmd := exec.CommandContext(ctx, "sh", "-c", editor+` "$1"`, "--", file)
 	if runtime.GOOS == "windows" {
 		words := strings.Fields(editor)
-		cmd = exec.Command(words[0], append(words[1:], file)...)
+		cmd = exec.CommandContext(ctx, words[0], append(words[1:], file)...)
+	} else {
+		cmd.Cancel = func() error { return cmd.Process.Signal(syscall.SIGTERM) }
+		cmd.WaitDelay = patience
 	}
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = p.in, p.out, p.err
 	interrupts := make(chan os.Signal, 1) // caught, not ignored: the editor would be born ignoring them too
 	signal.Notify(interrupts, os.Interrupt)
 	defer signal.Stop(interrupts)
-	if err := cmd.Run(); err != nil {
+	err := cmd.Run()
+	if ctx.Err() != nil {
+		return errEnded
+	}
+	if err != nil {
 		return fmt.Errorf("the editor %q failed: %w", report.Printable(editor), err)
 	}
 	return nil

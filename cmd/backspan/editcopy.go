@@ -26,6 +26,7 @@ type keptCopy struct {
 	base  string // digest of what it began with
 	text  []byte
 	since time.Time
+	more  bool // the editor left files of its own beside it
 }
 
 func digest(b []byte) string {
@@ -44,8 +45,32 @@ func copiesOf(path string) string {
 	return copyStart + digest([]byte(path)) + "-"
 }
 
-// keptCopies are those of a study in which something was changed, and those
-// in which nothing was.
+// alone reports whether nothing else is in a file's folder. An editor that is
+// ended keeps there what was typed and not saved.
+func alone(file string) bool {
+	entries, err := os.ReadDir(filepath.Dir(file))
+	if err != nil {
+		return false
+	}
+	for _, e := range entries {
+		if e.Name() != filepath.Base(file) {
+			return false
+		}
+	}
+	return true
+}
+
+// dropCopy removes a copy in which nothing was changed.
+func (p program) dropCopy(file string) error {
+	if !alone(file) {
+		fmt.Fprintf(p.err, "the editor left files of its own beside the copy, in %s; the next edit of the study offers them\n", report.Printable(filepath.Dir(file)))
+		return nil
+	}
+	return os.RemoveAll(filepath.Dir(file))
+}
+
+// keptCopies are those of a study in which something was changed or may have
+// been, and those in which nothing was.
 func (p program) keptCopies(path string) (changed, untouched []keptCopy) {
 	state, err := p.stateFolder()
 	if err != nil {
@@ -70,8 +95,8 @@ func (p program) keptCopies(path string) (changed, untouched []keptCopy) {
 		if c.text, err = os.ReadFile(c.file); err != nil {
 			continue
 		}
-		c.since = info.ModTime()
-		if digest(c.text) == c.base {
+		c.since, c.more = info.ModTime(), !alone(c.file)
+		if digest(c.text) == c.base && !c.more {
 			untouched = append(untouched, c)
 		} else {
 			changed = append(changed, c)
@@ -82,6 +107,9 @@ func (p program) keptCopies(path string) (changed, untouched []keptCopy) {
 
 // words says what a copy is.
 func (c keptCopy) words() string {
+	if digest(c.text) == c.base {
+		return fmt.Sprintf("an edit that did not finish left files of the editor beside its copy, of %s: %s", c.since.Local().Format("2 Jan 2006 15:04"), report.Printable(c.file))
+	}
 	return fmt.Sprintf("an edit that did not finish left a copy with changes, of %s: %s", c.since.Local().Format("2 Jan 2006 15:04"), report.Printable(c.file))
 }
 
@@ -101,7 +129,7 @@ func (p program) keptFor(path string) error {
 func (p program) copyToEdit(path string, src []byte) (string, error) {
 	changed, untouched := p.keptCopies(path)
 	for _, c := range changed {
-		if bytes.Equal(c.text, src) {
+		if bytes.Equal(c.text, src) && !c.more {
 			continue // it came into the study in another way; an editor's window may have it open still
 		}
 		fmt.Fprintln(p.err, c.words())

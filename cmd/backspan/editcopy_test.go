@@ -19,7 +19,7 @@ const raisesMargin = `sed -i.x 's/^margin_asked_percent = 10/margin_asked_percen
 func editors(t *testing.T) (staying, idle string) {
 	t.Helper()
 	dir := t.TempDir()
-	staying = write(t, dir, "staying", "#!/bin/sh\n"+raisesMargin+"\necho is open\nexec sleep 2\n")
+	staying = write(t, dir, "staying", "#!/bin/sh\n"+raisesMargin+"\necho is open\nexec sleep 60\n")
 	idle = write(t, dir, "idle", "#!/bin/sh\n")
 	for _, name := range []string{staying, idle} {
 		if err := os.Chmod(name, 0o700); err != nil {
@@ -54,7 +54,11 @@ func TestEditGoesOnAfterItsWindowWasClosed(t *testing.T) {
 			s := begin(staying)
 			s.WaitFor("is open")
 			s.Signal(tc.signal)
+			s.WaitFor("ended from outside; what was edited is in")
 			s.End()
+			if left, err := filepath.Glob(filepath.Join(dir, ".*journal*")); err != nil || len(left) > 0 {
+				t.Errorf("the study is held still: %v", left)
+			}
 			study := sampleText()
 			if tc.later {
 				study += "# later\n"
@@ -137,5 +141,21 @@ func TestEditWhereNothingMayBeWritten(t *testing.T) {
 	s := edits(dir, "", "echo edited")
 	if s.status != statusCannot || !strings.Contains(s.err, "set XDG_STATE_HOME") || strings.Contains(s.err, "open /") || s.out != "" {
 		t.Errorf("%+v", s)
+	}
+}
+
+// What an editor that was ended keeps beside the copy is not swept away with
+// it.
+func TestEditKeepsWhatTheEditorKept(t *testing.T) {
+	dir, state := folderWith(t, sampleText()), t.TempDir()
+	s := edits(dir, state, `f() { echo typed > "$1.kept"; exit 1; }; f`)
+	if s.status != statusCannot || !strings.Contains(s.err, "left files of its own") || strings.Contains(s.err, "was edited") {
+		t.Errorf("%+v", s)
+	}
+	if s := edits(dir, state, "true"); s.status != statusFine || !strings.Contains(s.err, "left files of the editor beside its copy") {
+		t.Errorf("%+v", s)
+	}
+	if kept, err := filepath.Glob(filepath.Join(state, "backspan", copyStart+"*", "trials.toml.kept")); err != nil || len(kept) != 1 {
+		t.Errorf("%v, %v", kept, err)
 	}
 }
