@@ -1,7 +1,6 @@
 package model
 
 import (
-	"cmp"
 	"fmt"
 	"maps"
 	"slices"
@@ -15,6 +14,13 @@ type Contrast struct {
 	Only        Side
 	Differences []Difference
 }
+
+// TitleDecisions is the title of the contrast of two logs.
+const TitleDecisions = "Decisions"
+
+// DecisionOrder is the path of the one difference between logs of the same
+// entries in another order.
+const DecisionOrder = "decision_order"
 
 // Nothing reports whether both sides are alike.
 func (c Contrast) Nothing() bool { return c.Only == OnBoth && len(c.Differences) == 0 }
@@ -48,7 +54,7 @@ func Contrasts(from, to *Study) []Contrast {
 		}
 	}
 	if len(from.Decisions)+len(to.Decisions) > 0 {
-		cs = append(cs, Contrast{Title: "Decisions", Differences: logged(from.Decisions, to.Decisions)})
+		cs = append(cs, Contrast{Title: TitleDecisions, Differences: logged(from.Decisions, to.Decisions)})
 	}
 	return cs
 }
@@ -102,7 +108,7 @@ func logged(from, to []Decision) []Difference {
 	}
 	for i := range from {
 		if len(ds) == 0 && from[i] != to[i] {
-			return []Difference{{Path: "decision_order", Label: fmt.Sprintf("Entry %d", i+1), From: from[i].Date + " " + from[i].Text, To: to[i].Date + " " + to[i].Text}}
+			return []Difference{{Path: DecisionOrder, Label: fmt.Sprintf("Entry %d", i+1), From: from[i].Date + " " + from[i].Text, To: to[i].Date + " " + to[i].Text}}
 		}
 	}
 	return ds
@@ -147,8 +153,19 @@ func remarks(of string, from, to map[string]string) []Difference {
 	var ds []Difference
 	for _, key := range slices.Compact(keys) {
 		if from[key] != to[key] {
-			ds = append(ds, Difference{Path: "#" + key, Label: of + cmp.Or(key, "above it"), From: from[key], To: to[key]})
+			ds = append(ds, Difference{Path: "#" + key, Label: of + placed(key), From: from[key], To: to[key]})
 		}
 	}
 	return ds
+}
+
+// placed says where in the file a comment stands.
+func placed(key string) string {
+	switch key {
+	case "":
+		return "above it"
+	case CommentAtEnd:
+		return "at the end of the file"
+	}
+	return key
 }

@@ -53,3 +53,16 @@ func TestContrastsTellEveryDifference(t *testing.T) {
 		})
 	}
 }
+
+func TestRemarksSayWhereTheyStand(t *testing.T) {
+	from, to := Sample(), Sample()
+	to.Comments = map[string]string{"": "# a", CommentAtEnd: "# b", "currency": "# c"}
+	to.Variants[0].Comments = map[string]string{"": "# d"}
+	var labels []string
+	for _, d := range Remarked(from, to).Differences {
+		labels = append(labels, d.Label)
+	}
+	if want := []string{"above it", "at the end of the file", "currency", to.Variants[0].Name + ": above it"}; !reflect.DeepEqual(labels, want) {
+		t.Errorf("%q", labels)
+	}
+}

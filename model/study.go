@@ -43,6 +43,10 @@ type Study struct {
 	Comments map[string]string
 }
 
+// CommentAtEnd is the place in Comments of what stands behind the last value of
+// the file.
+const CommentAtEnd = "#end"
+
 // Variant is one complete machine.
 type Variant struct {
 	Name      string

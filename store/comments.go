@@ -9,9 +9,6 @@ import (
 	"backspan/model"
 )
 
-// atEnd is the place of comments behind the last value of a file.
-const atEnd = "#end"
-
 // takeComments gives study and variants what a person wrote beside their
 // values: by key, what stands above it, inside a value or behind it. What a
 // save writes by itself is left out.
@@ -40,7 +37,7 @@ func takeComments(s *model.Study, src string, o *outline) {
 		putComment(s, variant, key, text)
 		end = st.to
 	}
-	putComment(s, -1, atEnd, above(src[end:]))
+	putComment(s, -1, model.CommentAtEnd, above(src[end:]))
 }
 
 // place parts a path into the variant, −1 for the study, and the dotted key.

@@ -13,9 +13,10 @@ import (
 type disk interface {
 	createTemp(dir string, mode fs.FileMode) (tempFile, error)
 	chmod(name string, mode fs.FileMode) error
-	rename(from, to string) error // over what is there
-	link(from, to string) error   // never over what is there
-	claim(name string) error      // makes an empty file, never over what is there
+	chown(name string, uid, gid int) error // −1 leaves one as it is
+	rename(from, to string) error          // over what is there
+	link(from, to string) error            // never over what is there
+	claim(name string) error               // makes an empty file, never over what is there
 	remove(name string) error
 	syncFile(name string) error
 	syncDir(dir string) error
@@ -40,6 +41,7 @@ func (realDisk) createTemp(dir string, mode fs.FileMode) (tempFile, error) {
 }
 
 func (realDisk) chmod(name string, mode fs.FileMode) error { return os.Chmod(name, mode) }
+func (realDisk) chown(name string, uid, gid int) error     { return os.Chown(name, uid, gid) }
 func (realDisk) rename(from, to string) error              { return os.Rename(from, to) }
 func (realDisk) link(from, to string) error                { return os.Link(from, to) }
 func (realDisk) remove(name string) error                  { return os.Remove(name) }

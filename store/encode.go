@@ -28,7 +28,7 @@ func Encode(s *model.Study) []byte {
 	w.decisions(s.Decisions, own)
 	fresh := model.NewVariant("")
 	defaults := fresh.Sections()
-	last := own.at(atEnd)
+	last := own.at(model.CommentAtEnd)
 	for i := range s.Variants {
 		own := commentsFrom(s.Variants[i].Comments)
 		w.WriteString("\n" + own.at("") + "[[" + variantKey + "]]\n")

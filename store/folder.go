@@ -135,11 +135,11 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory, why
 	}
 	note = also(note, olderVersions(path, real, old, own, versions))
 	note = also(note, otherNames(real))
-	err = replace(f.disk, real, data, mode, func() error {
+	lost, err := replace(f.disk, real, data, mode, func() error {
 		_, _, err := f.unchanged(path, real, was)
 		return err
 	})
-	return note, f.wrote(path, becomes, err)
+	return also(note, lost), f.wrote(path, becomes, err)
 }
 
 // confirm asks the disk once more to make a file outlast a power cut.

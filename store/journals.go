@@ -59,7 +59,11 @@ func (j Journals) Begin(path string) (*Session, []*Left, error) {
 	if path != "" && s.name != names[0] {
 		s.Elsewhere = filepath.Dir(s.name)
 	}
-	sweep(realDisk{}, filepath.Dir(names[0]))
+	var now time.Time
+	if s.name == names[0] {
+		now = datedBy(s.name) // written just now
+	}
+	sweep(realDisk{}, filepath.Dir(names[0]), now)
 	lefts := j.lefts(head.Study, names, s.name)
 	go s.run()
 	return s, lefts, nil

@@ -52,3 +52,12 @@ func Glance(file string, src []byte) (*model.Study, error) {
 	}
 	return s, &Newer{File: file, Format: n, LeftOut: r.faults.inOrder()}
 }
+
+// NewerFormat is the format of a file that this version may not write, 0 for
+// one that it may.
+func NewerFormat(src []byte) int64 {
+	if n := formatOf(src); n > newest() {
+		return n
+	}
+	return 0
+}

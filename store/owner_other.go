@@ -2,6 +2,6 @@
 
 package store
 
-func sameOwner(string, string) {}
+func sameOwner(disk, string, string) []string { return nil }
 
 func otherNames(string) string { return "" }

@@ -55,6 +55,8 @@ func notSaved(path string, err error) error {
 		return refusal(path, err, "not saved: the file was taken away by another program while it was written; save again")
 	case errors.Is(err, fs.ErrNotExist):
 		return refusal(path, err, "not saved: there is no folder %s; make it first or choose another", report.Printable(filepath.Dir(path)))
+	case errors.Is(err, errNotOwner):
+		return refusal(path, err, "not saved: the folder %s lets only the owner of the file replace it; save under a new name", report.Printable(filepath.Dir(absolute(path))))
 	case errors.Is(err, fs.ErrPermission):
 		return refusal(path, err, "not saved: you may not write in the folder %s; save somewhere else", report.Printable(filepath.Dir(absolute(path))))
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):

@@ -52,8 +52,9 @@ const longestSave = 24 * time.Hour
 
 // sweep removes from a folder the files that programs which ended during a
 // save left there. What one could still be writing stays; what cannot be
-// removed does no harm.
-func sweep(d disk, dir string) {
+// removed does no harm. now is what the clock that dates the folder's files
+// shows, which may be another computer's; the zero time where it is not known.
+func sweep(d disk, dir string, now time.Time) {
 	entries, err := os.ReadDir(dir)
 	if err != nil {
 		return
@@ -66,10 +67,20 @@ func sweep(d disk, dir string) {
 		if err != nil {
 			continue
 		}
-		if writerEnded(e.Name(), whereabouts()) || time.Since(info.ModTime()) > longestSave {
+		if writerEnded(e.Name(), whereabouts()) || now.Sub(info.ModTime()) > longestSave {
 			_ = d.remove(filepath.Join(dir, e.Name()))
 		}
 	}
+}
+
+// datedBy is the time that the clock of a file's folder gave it just now; the
+// zero time where that cannot be told.
+func datedBy(name string) time.Time {
+	info, err := os.Lstat(name)
+	if err != nil {
+		return time.Time{}
+	}
+	return info.ModTime()
 }
 
 // writerEnded is true only when it is certain.

@@ -5,6 +5,7 @@ package store
 import (
 	"bytes"
 	"fmt"
+	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -57,7 +58,7 @@ func TestOnlyDeadFilesAreSwept(t *testing.T) {
 		put(t, name, "half")
 		when := time.Now().Add(-tc.old)
 		must(t, os.Chtimes(name, when, when))
-		sweep(realDisk{}, filepath.Dir(name))
+		sweep(realDisk{}, filepath.Dir(name), time.Now())
 		if exists(name) == tc.gone {
 			t.Errorf("%s, %v old: gone %v", tc.name, tc.old, !tc.gone)
 		}
@@ -67,8 +68,53 @@ func TestOnlyDeadFilesAreSwept(t *testing.T) {
 	put(t, target, "precious")
 	link := filepath.Join(dir, fmt.Sprintf(".backspan-%s-%d-A.tmp", whereabouts(), dead))
 	must(t, os.Symlink(target, link))
-	if sweep(realDisk{}, dir); !exists(target) || !exists(link) {
+	if sweep(realDisk{}, dir, time.Now()); !exists(target) || !exists(link) {
 		t.Error("a link was followed or removed")
+	}
+}
+
+// skewed is a disk whose files are dated by a clock that is behind or ahead.
+type skewed struct {
+	realDisk
+	by time.Duration
+}
+
+func (d skewed) createTemp(dir string, mode fs.FileMode) (tempFile, error) {
+	f, err := d.realDisk.createTemp(dir, mode)
+	if err != nil {
+		return nil, err
+	}
+	when := time.Now().Add(d.by)
+	return f, os.Chtimes(f.Name(), when, when)
+}
+
+// How old a file is, is told by the clock that dates the folder's files, not
+// by this computer's.
+func TestAgeIsThatOfTheFoldersClock(t *testing.T) {
+	for _, by := range []time.Duration{-30 * 24 * time.Hour, 0, 30 * 24 * time.Hour} {
+		for _, tc := range []struct {
+			old  time.Duration
+			gone bool
+		}{{time.Minute, false}, {25 * time.Hour, true}} {
+			f, path, s := scene(t)
+			f.disk = skewed{by: by}
+			other := filepath.Join(filepath.Dir(path), ".backspan-0badcafe-12-A.tmp")
+			put(t, other, "half")
+			when := time.Now().Add(by - tc.old)
+			must(t, os.Chtimes(other, when, when))
+			_, err := f.Save(path, s)
+			must(t, err)
+			if exists(other) == tc.gone {
+				t.Errorf("a clock %v off, %v old: gone %v", by, tc.old, !tc.gone)
+			}
+		}
+	}
+	dir := t.TempDir()
+	other := filepath.Join(dir, ".backspan-0badcafe-12-A.tmp")
+	put(t, other, "half")
+	must(t, os.Chtimes(other, time.Unix(0, 0), time.Unix(0, 0)))
+	if sweep(realDisk{}, dir, datedBy(filepath.Join(dir, "none"))); !exists(other) {
+		t.Error("swept though no clock is known")
 	}
 }
 

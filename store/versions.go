@@ -34,7 +34,7 @@ func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int
 	if _, err := ours(version(name, free)); err != nil {
 		return err
 	}
-	return write(f.disk, version(name, 1), old, &mode, func(temp string) error {
+	_, err := write(f.disk, version(name, 1), old, &mode, func(temp string) error {
 		for i := free; i > 1; i-- {
 			if err := f.disk.rename(version(name, i-1), version(name, i)); err != nil {
 				return err
@@ -42,6 +42,7 @@ func (f *Folder) keepVersion(name string, old []byte, mode fs.FileMode, most int
 		}
 		return f.disk.rename(temp, version(name, 1))
 	})
+	return err
 }
 
 // ours reads a version, nil where there is none; what is no version of a study

@@ -112,6 +112,9 @@ func inWords(c model.Contrast) []string {
 	case model.OnlyTo:
 		return []string{c.Title + " is only there"}
 	}
+	if c.Title == model.TitleDecisions {
+		return decisionsInWords(c.Differences)
+	}
 	of := ""
 	if c.Title != "Study" {
 		of = " of " + strings.TrimPrefix(c.Title, "Variant ")
@@ -119,6 +122,25 @@ func inWords(c model.Contrast) []string {
 	said := make([]string, len(c.Differences))
 	for i, d := range c.Differences {
 		said[i] = fmt.Sprintf("%s%s here %s, there %s", d.Label, of, brief(d.From, room), brief(d.To, room))
+	}
+	return said
+}
+
+// decisionsInWords tells of entries of the log by their dates.
+func decisionsInWords(ds []model.Difference) []string {
+	said := make([]string, len(ds))
+	for i, d := range ds {
+		of := "Decision of " + d.Label
+		switch {
+		case d.Path == model.DecisionOrder:
+			said[i] = "The decisions stand in another order there"
+		case d.From == "":
+			said[i] = of + " is only there"
+		case d.To == "":
+			said[i] = of + " is only here"
+		default:
+			said[i] = of + " is worded otherwise there"
+		}
 	}
 	return said
 }

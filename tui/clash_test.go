@@ -113,7 +113,14 @@ func TestClashOverCommentsAndDecisionsOnly(t *testing.T) {
 		t.Error(got)
 	}
 	b.Decisions = []model.Decision{{Date: "2026-11-03", Text: strings.Repeat("long ", 30)}}
-	if got := theirs(a, b); !strings.HasPrefix(got, "2026-11-03 of Decisions here nothing, there long long") || len(got) > 120 {
+	a.Decisions = []model.Decision{{Date: "2026-11-01", Text: "one"}, {Date: "2026-11-02", Text: "two"}}
+	b.Decisions = append(b.Decisions, model.Decision{Date: "2026-11-01", Text: "won"})
+	const want = "Decision of 2026-11-01 is worded otherwise there; Decision of 2026-11-02 is only here; Decision of 2026-11-03 is only there."
+	if got := theirs(a, b); got != want {
+		t.Error(got)
+	}
+	b.Decisions = []model.Decision{a.Decisions[1], a.Decisions[0]}
+	if got := theirs(a, b); got != "The decisions stand in another order there." {
 		t.Error(got)
 	}
 }

@@ -1,8 +1,10 @@
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
+	"io/fs"
 
 	"backspan/model"
 	"backspan/store"
@@ -70,7 +72,11 @@ func (p program) save(s study, what string) error {
 // is open elsewhere, or that has edits which nobody took up yet.
 func (p program) holdAlone(path string) (release func(), err error) {
 	session, lefts, err := p.journals().Begin(path)
-	if err != nil {
+	var refused *fs.PathError
+	switch {
+	case errors.As(err, &refused):
+		return nil, fmt.Errorf("it cannot be held against a second bench, because nothing may be written beside it nor in a folder of your own (%w); set XDG_STATE_HOME to a folder that you may write in", refused.Err)
+	case err != nil:
 		return nil, err
 	}
 	release = func() { _ = session.End(false) }

@@ -4,6 +4,7 @@ import (
 	"flag"
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -48,6 +49,19 @@ func valuesOf(f *flag.Flag) string {
 	return strings.NewReplacer(", ", " ", " or ", " ").Replace(m[1])
 }
 
+// fewerWith is how a flag says that it takes fewer words beside another flag.
+var fewerWith = regexp.MustCompile(`; with --([a-z-]+) ((?:[a-z]+, )*[a-z]+ or [a-z]+)$`)
+
+// fewer are the words that a flag takes beside another one; both empty where
+// no other matters.
+func fewer(f *flag.Flag) (beside, words string) {
+	m := fewerWith.FindStringSubmatch(f.Usage)
+	if m == nil {
+		return "", ""
+	}
+	return m[1], strings.NewReplacer(", ", " ", " or ", " ").Replace(m[2])
+}
+
 // takesFile reports whether any file may be a flag's value.
 func takesFile(f *flag.Flag) bool { return f.Name == "out" || f.Name == "csv" }
 
@@ -74,12 +88,21 @@ func (p program) bash() string {
 	for _, c := range commands() {
 		flags += fmt.Sprintf("\t\t%s) flags='%s' ending=%s ;;\n", c.name, p.flagWords(c), ending(c))
 		for _, f := range p.flagsOf(c) {
+			var does string
 			switch words := valuesOf(f); {
 			case words != "":
-				values += fmt.Sprintf("\t\t'%s --%s') words='%s' ;;\n", c.name, f.Name, words)
+				does = fmt.Sprintf("words='%s'", words)
+				if beside, rest := fewer(f); beside != "" {
+					does += fmt.Sprintf("; case \" ${COMP_WORDS[*]} \" in *' --%s '*) words='%s' ;; esac", beside, rest)
+				}
 			case takesFile(f):
-				values += fmt.Sprintf("\t\t'%s --%s') ending='*' ;;\n", c.name, f.Name)
+				does = "ending='*'"
+			case valued(f):
+				does = "return"
+			default:
+				continue
 			}
+			values += fmt.Sprintf("\t\t'%s --%s') %s ;;\n", c.name, f.Name, does)
 		}
 	}
 	return fmt.Sprintf(`# bash completion for backspan; to use it now: source <(backspan completion bash)
@@ -129,12 +152,19 @@ func (p program) zsh() string {
 		described += fmt.Sprintf("\t\t'%s:%s'\n", c.name, quoted(c.does))
 		flags += fmt.Sprintf("\t\t%s) [[ $PREFIX == -* ]] && compadd -- %s && return; ending=%s ;;\n", c.name, p.flagWords(c), ending(c))
 		for _, f := range p.flagsOf(c) {
+			does := ""
 			switch words := valuesOf(f); {
 			case words != "":
-				values += fmt.Sprintf("\t\t'%s --%s') compadd -- %s; return ;;\n", c.name, f.Name, words)
+				does = "compadd -- " + words + "; "
+				if beside, rest := fewer(f); beside != "" {
+					does = fmt.Sprintf("if (( $words[(Ie)--%s] )); then compadd -- %s; else compadd -- %s; fi; ", beside, rest, words)
+				}
 			case takesFile(f):
-				values += fmt.Sprintf("\t\t'%s --%s') _files; return ;;\n", c.name, f.Name)
+				does = "_files; "
+			case !valued(f):
+				continue
 			}
+			values += fmt.Sprintf("\t\t'%s --%s') %sreturn ;;\n", c.name, f.Name, does)
 		}
 	}
 	return fmt.Sprintf(`#compdef backspan
@@ -172,17 +202,24 @@ fi
 
 func (p program) fish() string {
 	lines := "# fish completion for backspan; to use it now: backspan completion fish | source\n" +
+		"function __backspan_files\n\t__fish_complete_path (commandline -ct) | string match -r \"^.*(?:/|[.]$argv[1])(?=\\t|\\$)\"\nend\n" +
 		"complete -c backspan -n __fish_use_subcommand -f\n" +
 		"complete -c backspan -n '__fish_seen_subcommand_from completion' -f -a '" + shells + "'\n" +
 		"complete -c backspan -n '__fish_seen_subcommand_from help' -f -a '" + names() + "'\n"
 	for _, c := range commands() {
 		lines += fmt.Sprintf("complete -c backspan -n __fish_use_subcommand -a %s -d '%s'\n", c.name, quoted(c.does))
 		lines += fmt.Sprintf("complete -c backspan -n '__fish_seen_subcommand_from %s' -l help -d 'say more'\n", c.name)
+		if !slices.Contains([]string{"completion", "help"}, c.name) {
+			lines += fmt.Sprintf("complete -c backspan -n '__fish_seen_subcommand_from %s' -f -a '(__backspan_files %s)'\n", c.name, ending(c))
+		}
 		for _, f := range p.flagsOf(c) {
 			value := ""
 			switch words := valuesOf(f); {
 			case words != "":
 				value = " -x -a '" + words + "'"
+				if beside, rest := fewer(f); beside != "" {
+					value = fmt.Sprintf(" -x -a '(if __fish_contains_opt %s; string split \" \" \"%s\"; else; string split \" \" \"%s\"; end)'", beside, rest, words)
+				}
 			case takesFile(f):
 				value = " -r -F"
 			case valued(f):

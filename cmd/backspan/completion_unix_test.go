@@ -27,6 +27,52 @@ var completed = []struct{ line, want string }{
 	{"backspan sheet --out no", "notes.txt"},
 }
 
+// open are beginnings that nothing completes: any value may stand there, or no
+// file here is meant. The shell's own way of files that it knows no better is
+// left to zsh.
+var open = []struct {
+	line   string
+	inFish bool
+}{
+	{"backspan search --variant sa", false}, {"backspan search --variant=sa", false}, {"backspan sweep --over no", false},
+	{"backspan compare --brief --format js", false}, {"backspan merge sa", true}, {"backspan merge no", true}, {"backspan check no", true},
+}
+
+// The shell itself completes from the script.
+func TestBashCompletes(t *testing.T) {
+	bash, err := exec.LookPath("bash")
+	if err != nil {
+		t.Skip("no bash here")
+	}
+	dir := completionFolder(t)
+	script := run(t, dir, "completion", "bash").out
+	for _, tc := range []struct{ words, want string }{
+		{"backspan comp", "compare completion"},
+		{"backspan compare --for", "--format"},
+		{"backspan check --format js", "json"},
+		{"backspan open --as", "--ascii"},
+		{"backspan report --format c", ""}, {"backspan sheet --format m", "markdown"},
+		{"backspan sheet --format t", "table"}, {"backspan compare --format h", ""}, {"backspan open --format t", ""},
+		{"backspan completion f", "fish"},
+		{"backspan report --format h", "html"},
+		{"backspan sheet --format = m", "markdown"},
+		{"backspan open --color n", "never"},
+		{"backspan pitch --for cl", "climb"},
+		{"backspan help comple", "completion"},
+		{"backspan compare --brief --format ''", "table markdown"},
+		{"backspan search --variant ''", ""}, {"backspan search --variant = ''", ""}, {"backspan sweep --over sa", ""},
+		{"backspan search sa", "saddle.toml"}, {"backspan merge ''", "pa1.part"}, {"backspan compare --brief ''", "saddle.toml"},
+	} {
+		words := strings.Fields(tc.words)
+		cmd := exec.Command(bash, "-c", script+"\nCOMP_WORDS=("+tc.words+"); COMP_CWORD="+string(rune('0'+len(words)-1))+"\n_backspan; echo ${COMPREPLY[@]}")
+		cmd.Dir = dir
+		out, err := cmd.CombinedOutput()
+		if err != nil || strings.TrimSpace(string(out)) != tc.want {
+			t.Errorf("%q: %v, %s, want %q", tc.words, err, out, tc.want)
+		}
+	}
+}
+
 func TestFishCompletes(t *testing.T) {
 	fish, err := exec.LookPath("fish")
 	if err != nil {
@@ -38,6 +84,13 @@ func TestFishCompletes(t *testing.T) {
 		cmd.Dir = dir
 		out, err := cmd.CombinedOutput()
 		if err != nil || !strings.Contains(string(out), tc.want) {
+			t.Errorf("%q: %v, %s", tc.line, err, out)
+		}
+	}
+	for _, tc := range open {
+		cmd := exec.Command(fish, "--no-config", "-c", "source script; complete -C '"+tc.line+"'")
+		cmd.Dir = dir
+		if out, err := cmd.CombinedOutput(); err != nil || len(out) > 0 {
 			t.Errorf("%q: %v, %s", tc.line, err, out)
 		}
 	}
@@ -76,6 +129,13 @@ func TestZshCompletes(t *testing.T) {
 			s.WaitUntil(fmt.Sprintf("%q to become %q", tc.line, want), func(text string) bool { return strings.Contains(text, "ready> "+want) })
 			s.Type(fmt.Sprintf("\x15clear; echo set${:-up}%d\n", i))
 			s.WaitFor(fmt.Sprintf("setup%d", i))
+		}
+		for _, tc := range open {
+			if tc.inFish {
+				continue
+			}
+			s.Type(fmt.Sprintf("\x15%s\tZ", tc.line))
+			s.WaitUntil(fmt.Sprintf("%q to stay as it is", tc.line), func(text string) bool { return strings.Contains(text, "ready> "+tc.line+"Z") })
 		}
 		s.Type("\x15exit\n")
 		s.End()

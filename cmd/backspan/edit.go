@@ -2,7 +2,9 @@ package main
 
 import (
 	"bufio"
+	"bytes"
 	"cmp"
+	"context"
 	"errors"
 	"flag"
 	"fmt"
@@ -12,6 +14,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"syscall"
 	"time"
 
 	"backspan/store"
@@ -65,23 +68,28 @@ func (p program) editCopy(path string) error {
 	folder := store.NewFolder(filepath.Dir(path))
 	was, err := folder.OpenText(path)
 	if err != nil {
-		return err
+		return errors.Join(err, p.keptFor(path))
 	}
-	temp, err := copyOf(path, was)
+	if n := store.NewerFormat(was); n > 0 {
+		return tooNew(path, n)
+	}
+	temp, err := p.copyToEdit(path, was)
 	if err != nil {
 		return err
 	}
 	fmt.Fprintf(p.err, "editing a copy, %s\n", report.Printable(temp))
 	for {
 		begun := time.Now()
-		if err := p.runEditor(temp); err != nil {
-			return fmt.Errorf("%w; what was edited is in %s", err, report.Printable(temp))
-		}
+		failed := p.runEditor(temp)
 		now, err := os.ReadFile(temp)
-		if err != nil {
+		switch {
+		case failed != nil && (err != nil || bytes.Equal(now, was)):
+			return errors.Join(failed, p.dropCopy(temp))
+		case failed != nil:
+			return fmt.Errorf("%w; what was edited is in %s", failed, report.Printable(temp))
+		case err != nil:
 			return fmt.Errorf("%s: not saved: the editor left no copy that can be read: %w", report.Printable(path), err)
-		}
-		if string(now) == string(was) {
+		case bytes.Equal(now, was):
 			return p.unchanged(temp, time.Since(begun))
 		}
 		note, err := folder.SaveText(path, now)
@@ -109,45 +117,66 @@ func (p program) unchanged(temp string, took time.Duration) error {
 		return nil
 	}
 	fmt.Fprintln(p.err, "nothing was changed")
-	return os.RemoveAll(filepath.Dir(temp))
+	return p.dropCopy(temp)
 }
 
-// copyOf is a file of the same name, so that an editor knows its kind.
-func copyOf(path string, src []byte) (string, error) {
-	dir, err := os.MkdirTemp("", "backspan-")
-	if err != nil {
-		return "", err
-	}
-	temp := filepath.Join(dir, filepath.Base(path))
-	return temp, os.WriteFile(temp, src, 0o600)
-}
+// errEnded says that the window was closed, or the program told to end.
+var errEnded = errors.New("edit was ended from outside")
+
+// patience is how long an editor that is told to end may take.
+const patience = 5 * time.Second
 
 // runEditor runs the editor as a shell would, for it may have arguments. An
 // interrupt is the editor's own business.
 func (p program) runEditor(file string) error {
 	editor := cmp.Or(strings.TrimSpace(p.env("VISUAL")), strings.TrimSpace(p.env("EDITOR")), "vi")
-	cmd := exec.Command("sh", "-c", editor+` "$1"`, "--", file)
+	ctx, stop := signal.NotifyContext(context.Background(), syscall.SIGHUP, syscall.SIGTERM)
+	defer stop()
+	cmd := exec.CommandContext(ctx, "sh", "-c", editor+` "$1"`, "--", file)
 	if runtime.GOOS == "windows" {
 		words := strings.Fields(editor)
-		cmd = exec.Command(words[0], append(words[1:], file)...)
+		cmd = exec.CommandContext(ctx, words[0], append(words[1:], file)...)
+	} else {
+		cmd.Cancel = func() error { return cmd.Process.Signal(syscall.SIGTERM) }
+		cmd.WaitDelay = patience
 	}
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = p.in, p.out, p.err
 	interrupts := make(chan os.Signal, 1) // caught, not ignored: the editor would be born ignoring them too
 	signal.Notify(interrupts, os.Interrupt)
 	defer signal.Stop(interrupts)
-	if err := cmd.Run(); err != nil {
+	err := cmd.Run()
+	if ctx.Err() != nil {
+		return errEnded
+	}
+	if err != nil {
 		return fmt.Errorf("the editor %q failed: %w", report.Printable(editor), err)
 	}
 	return nil
 }
 
-// again shows what is wrong and asks whether to go on editing. Without a
-// terminal there is nobody to ask.
+// again shows what is wrong and asks whether to go on editing.
 func (p program) again(problem error) bool {
+	return p.yes(fmt.Sprintf("%v\nEdit it again?", problem), true)
+}
+
+// yes asks; an empty answer is the usual one. Without a terminal there is
+// nobody to ask, and it is no.
+func (p program) yes(question string, usual bool) bool {
 	if p.in == nil || !isatty.IsTerminal(p.in.Fd()) {
 		return false
 	}
-	fmt.Fprintf(p.err, "%v\nEdit it again? [Y/n] ", problem)
+	offered := "[y/N]"
+	if usual {
+		offered = "[Y/n]"
+	}
+	fmt.Fprintf(p.err, "%s %s ", question, offered)
 	answer, err := bufio.NewReader(p.in).ReadString('\n')
-	return err == nil && !strings.HasPrefix(strings.ToLower(strings.TrimSpace(answer)), "n")
+	switch word := strings.ToLower(strings.TrimSpace(answer)); {
+	case err != nil:
+		return false
+	case word == "":
+		return usual
+	default:
+		return strings.HasPrefix(word, "y")
+	}
 }

@@ -42,12 +42,16 @@ func TestEditInOnesOwnEditor(t *testing.T) {
 		{"an editor that is interrupted", `kill -INT $$; sleep 1; sed -i.x 's/^margin_asked_percent = 10/margin_asked_percent = 20/' "$2"`, 2, "failed", false},
 		{"an editor that removes the copy", `rm "$2"`, 2, "left no copy", false},
 		{"an editor that fails", "exit 3", 2, "failed", false},
+		{"an editor that fails after a change", `echo '# mine' >> "$2"; exit 3`, 2, "what was edited is in", false},
 	} {
 		dir := t.TempDir()
 		path := write(t, dir, "trials.toml", sampleText())
 		s := editing(t, dir, tc.script)
 		if s.status != tc.status || !strings.Contains(s.err, tc.says) {
 			t.Errorf("%s: %+v", tc.name, s)
+		}
+		if tc.script == "exit 3" && strings.Contains(s.err, "was edited") {
+			t.Errorf("nothing was edited, yet %q", s.err)
 		}
 		now, err := os.ReadFile(path)
 		if err != nil || (string(now) != sampleText()) != tc.changed {

@@ -66,6 +66,9 @@ func (e *exploration) begin(p program, fs *flag.FlagSet, args []string) (status 
 	if done {
 		return status, true
 	}
+	if *e.out != "" && *e.part == "" {
+		return p.cannot(fmt.Errorf("%s: --out names the file of a part, so it goes with --part K/N; the whole answer is printed: send it into a file with \">\"", fs.Name())), true
+	}
 	var err error
 	if e.format, err = report.ParseFormat(*format); err == nil {
 		e.study, e.path, err = findIn(store.NewFolder(p.dir), first(rest))

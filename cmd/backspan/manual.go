@@ -73,7 +73,7 @@ var beside = []term{
 
 var environment = []term{
 	{"VISUAL, EDITOR", "The editor that edit runs; vi without them."},
-	{"XDG_STATE_HOME", "The folder with a folder backspan in it for journals that cannot stand beside their study, and for studies in no file yet. Without it the user's folder for settings."},
+	{"XDG_STATE_HOME", "The folder with a folder backspan in it for journals that cannot stand beside their study, for studies in no file yet, and for the copies that edit works on. Without it the user's folder for settings."},
 	{"NO_COLOR", "Set to anything, it keeps the bench from using colour."},
 	{"LC_ALL, LC_CTYPE, LANG", "The first that is set says whether the terminal shows UTF-8; if not, the bench draws in ASCII."},
 }

@@ -56,21 +56,40 @@ func writePart[R any](ctx context.Context, p program, e *exploration, name strin
 		path = fmt.Sprintf("%s-%d-of-%d.part", name, k, n)
 	}
 	path = p.inDir(path)
+	if err := store.NoStudy(path); err != nil {
+		return err
+	}
 	head := partHead{Format: partFormat, Program: buildName(), Name: name, Variant: e.at.Name, Question: put,
 		Study: string(store.Encode(e.study)), Part: k, Of: n, Total: a.total}
 	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if err != nil {
 		return fmt.Errorf("%s: the part is not written: %w", name, err)
 	}
-	w := bufio.NewWriter(f)
 	shown := p.progress(a.what, (span.To-span.From)*a.steps)
-	err = records(ctx, w, head, a, span, shown)
+	err = fill(ctx, f, head, a, span, shown)
 	shown.end()
-	if err = errors.Join(err, w.Flush(), f.Sync(), f.Close()); err != nil {
+	if err != nil {
 		return errors.Join(fmt.Errorf("%s: part %d of %d is not finished: %w", name, k, n, err), os.Remove(path))
 	}
 	fmt.Fprintf(p.err, "wrote part %d of %d, %d %s, to %s\n", k, n, shown.now, a.what, report.Printable(path))
 	return nil
+}
+
+// fill writes a part and closes its file. It says the first thing that went
+// wrong: a full disk refuses every step after it too.
+func fill[R any](ctx context.Context, f *os.File, head partHead, a asked[R], span explore.Span, shown *progress) error {
+	w := bufio.NewWriter(f)
+	err := records(ctx, w, head, a, span, shown)
+	if err == nil {
+		err = w.Flush()
+	}
+	if err == nil {
+		err = f.Sync()
+	}
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	return err
 }
 
 func records[R any](ctx context.Context, w io.Writer, head partHead, a asked[R], span explore.Span, shown *progress) error {
@@ -105,6 +124,9 @@ type partFile struct {
 }
 
 func openPart(path string) (*partFile, error) {
+	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
+		return nil, fmt.Errorf("%s is not an ordinary file; give the file of a part", report.Printable(path)) // a pipe could be waited for without end
+	}
 	f, err := os.Open(path)
 	if err != nil {
 		return nil, err

@@ -213,7 +213,7 @@ func TestSampleFileIsUpToDate(t *testing.T) {
 func TestBriefComparisonIsWhatDecides(t *testing.T) {
 	for _, format := range []string{"table", "markdown"} {
 		s := run(t, t.TempDir(), "compare", "--brief", "--variant", "Gear 190", "--format", format)
-		for _, want := range []string{"Gear 190: feels like 35.9 kg (+6.1)", "+6.0 from mass and +9.7 from depth", "◆ 29.8", "Checks that fail or are thin", "airworthiness"} {
+		for _, want := range []string{"Gear 190: feels like 35.9 kg (+6.1)", "+6.0 from mass and +9.7 from depth", "◆ 29.8", "Checks that fail or are thin", "no check fails; 8 thin, 6 of them past their guide values by up to 42 %", "is past its guide value by 44 %", "airworthiness"} {
 			if s.status != statusFine || !strings.Contains(s.out, want) {
 				t.Errorf("%s lacks %q: status %d %s", format, want, s.status, s.err)
 			}
@@ -221,6 +221,9 @@ func TestBriefComparisonIsWhatDecides(t *testing.T) {
 		if n := strings.Count(s.out, "\n"); n > 60 {
 			t.Errorf("%s: %d lines are not brief", format, n)
 		}
+	}
+	if s := run(t, t.TempDir(), "compare", "--brief", "--help"); !strings.Contains(s.out, "with --brief table or markdown") {
+		t.Errorf("the help offers what is refused\n%s", s.out)
 	}
 	if s := run(t, t.TempDir(), "compare", "--brief", "--format", "csv"); s.status != statusCannot || s.out != "" || !strings.Contains(s.err, "table or markdown") {
 		t.Errorf("%+v", s)

@@ -33,10 +33,15 @@ func findIn(folder *store.Folder, path string) (*model.Study, string, error) {
 	s, err := folder.Open(path)
 	var newer *store.Newer
 	if errors.As(err, &newer) {
-		err = fmt.Errorf("%s is in format %d; use a newer Backspan, or look at what this one can read of it: backspan open %s",
-			report.Printable(path), newer.Format, report.Printable(path))
+		err = tooNew(path, newer.Format)
 	}
 	return s, path, err
+}
+
+// tooNew refuses to change a file of a format that this version does not know.
+func tooNew(path string, format int64) error {
+	return fmt.Errorf("%s is in format %d; use a newer Backspan, or look at what this one can read of it: backspan open %s",
+		report.Printable(path), format, report.Printable(path))
 }
 
 func files(entries []store.Entry) string {
@@ -50,6 +55,7 @@ func files(entries []store.Entry) string {
 func (p program) compare(args []string) int {
 	fs := flag.NewFlagSet("compare", flag.ContinueOnError)
 	brief := fs.Bool("brief", false, "only what decides, best and worst marked, and the checks that fail or are thin")
+	fs.String(formatName, string(report.Table), "table, json, csv or markdown; with --brief table or markdown")
 	c, f, status, done := p.evaluated(fs, args)
 	if done {
 		return status

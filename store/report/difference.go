@@ -3,8 +3,11 @@ package report
 import (
 	"encoding/csv"
 	"io"
+	"strings"
 
 	"backspan/model"
+
+	"github.com/charmbracelet/x/ansi"
 )
 
 // Contrast is one of the model's with the names of its sides.
@@ -14,13 +17,21 @@ type Contrast struct {
 	Currencies [2]string // of either side
 }
 
-// note says which side alone has it; empty where both do.
-func (c Contrast) note() string {
+// onlyIn is the side that alone has it; empty where both do.
+func (c Contrast) onlyIn() string {
 	switch c.Only {
 	case model.OnlyFrom:
-		return "only in " + c.From
+		return c.From
 	case model.OnlyTo:
-		return "only in " + c.To
+		return c.To
+	}
+	return ""
+}
+
+// note says so in words.
+func (c Contrast) note() string {
+	if side := c.onlyIn(); side != "" {
+		return "only in " + side
 	}
 	return ""
 }
@@ -31,18 +42,53 @@ func Contrasts(w io.Writer, cs []Contrast, f Format) error {
 	case JSON:
 		return writeContrastJSON(w, cs)
 	case CSV:
-		rows := [][]string{{"what", "key", "label", "from", "to", "applies"}}
+		rows := [][]string{{"what", "key", "label", "from", "to", "applies", "only_in"}}
 		for _, c := range cs {
-			if note := c.note(); note != "" {
-				rows = append(rows, []string{c.Title, "", note, "", "", "yes"})
+			if side := c.onlyIn(); side != "" {
+				rows = append(rows, []string{c.Title, "", "", "", "", "yes", side})
 			}
 			for _, d := range c.Differences {
-				rows = append(rows, []string{c.Title, d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), applies(d)})
+				rows = append(rows, []string{c.Title, d.Path, d.Label, money(d.From, d.Unit, c.Currencies[0]), money(d.To, d.Unit, c.Currencies[1]), applies(d), ""})
 			}
 		}
 		return writeAll(csv.NewWriter(w), rows)
 	}
-	return writeGrids(w, contrastGrids(cs), f)
+	grids := contrastGrids(cs)
+	if f == Table {
+		for i := range grids {
+			grids[i].fold(widestSide)
+		}
+	}
+	return writeGrids(w, grids, f)
+}
+
+// widestSide keeps a long note from pushing the columns of a table apart.
+const widestSide = 40
+
+// fold sets what is wider than that on several lines, but for what names a row.
+func (g *grid) fold(most int) {
+	var rows [][]string
+	for _, r := range g.rows {
+		cells := make([][]string, len(r))
+		lines := 0
+		for i, cell := range r {
+			cells[i] = []string{cell}
+			if i > 0 {
+				cells[i] = strings.Split(ansi.Wrap(Printable(cell), most, ""), "\n")
+			}
+			lines = max(lines, len(cells[i]))
+		}
+		for y := range lines {
+			row := make([]string, len(r))
+			for i := range r {
+				if y < len(cells[i]) {
+					row[i] = cells[i][y]
+				}
+			}
+			rows = append(rows, row)
+		}
+	}
+	g.rows = rows
 }
 
 func applies(d model.Difference) string {
@@ -56,6 +102,9 @@ func contrastGrids(cs []Contrast) []grid {
 	grids := make([]grid, len(cs))
 	for i, c := range cs {
 		grids[i] = grid{title: c.Title, head: []string{"parameter", c.From, c.To}, note: c.note()}
+		if c.Title == model.TitleDecisions {
+			grids[i].head[0] = "decision"
+		}
 		for _, d := range c.Differences {
 			label := d.Label
 			if d.Section != "" {

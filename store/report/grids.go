@@ -33,7 +33,7 @@ func comparisonGrids(c model.Comparison) []grid {
 	}
 }
 
-const logTitle = "Decisions"
+const logTitle = model.TitleDecisions
 
 // logGrids is the log of decisions; none when nothing was decided yet.
 func logGrids(c model.Comparison) []grid {

@@ -85,7 +85,7 @@ func TestReviewOfWhatCannotBeBuilt(t *testing.T) {
 	if o := model.Evaluate(s, &s.Variants[1]); len(o.Layout.Bodies) > 0 {
 		t.Fatal("the machine can be built after all")
 	}
-	if seen := soundPage(t, review(t, s, HTML)); !strings.Contains(seen, "cannot be built as set") || !strings.Contains(seen, "Gear 190: fails: Drive can be built; 0 thin, 0 not rated.") {
+	if seen := soundPage(t, review(t, s, HTML)); !strings.Contains(seen, "cannot be built as set") || !strings.Contains(seen, "Gear 190: fails: Drive can be built; 0 thin; 0 not rated.") {
 		t.Error("nothing says why there is no drawing")
 	}
 }

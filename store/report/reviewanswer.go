@@ -29,7 +29,7 @@ func Brief(w io.Writer, c model.Comparison, f Format) error {
 	answer, attention := r.answer(), r.attention()
 	answer.title = c.Study + ": the answer in short"
 	answer.note = strings.TrimSuffix(answer.note, " A band goes from the low to the high end of what a figure may be; more of them stand below.")
-	attention.note = "The percentage is the margin, a share of the limit; \"past\": the limit is a guide value, and is passed by so much. \"backspan check\" has every check with limit and source. " + caution
+	attention.note = "\"backspan check\" has every check with limit and source. " + caution
 	return writeGrids(w, []grid{answer, attention}, f)
 }
 
@@ -171,10 +171,6 @@ func momentWords(f model.Feel, itself bool) string {
 // verdictWords name what fails, and count the rest.
 func verdictWords(checks []reading.Check) string {
 	var failing []string
-	past := ""
-	if n := pastGuide(checks); n > 0 {
-		past = fmt.Sprintf(" (%d past a guide value)", n)
-	}
 	for _, k := range checks {
 		if k.Verdict == reading.Fails {
 			failing = append(failing, k.Label)
@@ -184,24 +180,44 @@ func verdictWords(checks []reading.Check) string {
 	if len(failing) > 0 {
 		words = "fails: " + strings.Join(failing, ", ")
 	}
-	return words + fmt.Sprintf("; %d thin%s, %d not rated", reading.Count(checks, reading.Thin), past, reading.Count(checks, reading.NotRated))
+	return words + fmt.Sprintf("; %d thin%s; %d not rated", reading.Count(checks, reading.Thin), pastWords(checks), reading.Count(checks, reading.NotRated))
 }
 
-// pastGuide counts the thin checks that are past their limit, not only near it.
-func pastGuide(checks []reading.Check) int {
+// pastWords tell how many thin checks are past their limit, not only near it,
+// and how far.
+func pastWords(checks []reading.Check) string {
 	n := 0
-	for i := range checks {
-		if checks[i].Verdict == reading.Thin && checks[i].Past {
-			n++
+	furthest := reading.Check{}
+	for _, k := range checks {
+		if k.Verdict != reading.Thin || !k.Past {
+			continue
+		}
+		n++
+		if k.MarginText() != "" && k.Margin < furthest.Margin {
+			furthest = k
 		}
 	}
-	return n
+	by := strings.TrimPrefix(furthest.MarginText(), "past ")
+	switch {
+	case n == 0:
+		return ""
+	case n == 1 && by == "":
+		return ", 1 of them past its guide value"
+	case n == 1:
+		return ", 1 of them past its guide value by " + by
+	case by == "":
+		return fmt.Sprintf(", %d of them past their guide values", n)
+	}
+	return fmt.Sprintf(", %d of them past their guide values by up to %s", n, by)
 }
+
+// thinWords say how to read a check that is thin: near its limit is not past it.
+const thinWords = "\"thin +9 %\" is within its limit, by 9 % of it, which is less than the margin asked; \"thin past 44 %\" is past its guide value by 44 % of it; \"thin\" alone: what is asked is not met, and no figure says by how much."
 
 // attention are the checks that do not plainly hold for every variant.
 func (r *Reviewed) attention() grid {
 	g := grid{title: "Checks that fail or are thin", head: append([]string{"check"}, r.variants()...), figures: true,
-		note: "The percentage is the margin, a share of the limit; \"past\": the limit is a guide value, and is passed by so much. What is not rated stands under Cautions; every check, with limit and source, in the complete list."}
+		note: "What is not rated stands under Cautions; every check, with limit and source, in the complete list."}
 	for _, v := range []reading.Verdict{reading.Fails, reading.Thin} {
 		for _, k := range r.Compared.Checks {
 			if worst, _ := reading.Worst(k.Cells); worst.Verdict == v {
@@ -211,6 +227,8 @@ func (r *Reviewed) attention() grid {
 	}
 	if len(g.rows) == 0 {
 		g.note = "none. " + g.note
+	} else {
+		g.points = []string{thinWords}
 	}
 	return g
 }

@@ -80,10 +80,21 @@ func TestBestAndWorstAreMarked(t *testing.T) {
 func TestAnswerTellsWhatIsPastAGuideValue(t *testing.T) {
 	near := reading.AtMost("a.b", "near", 95, 100, 0.1, unit.One)
 	past := reading.AtMost("a.c", "past", 105, 100, 0.1, unit.One).Warn()
-	if got := verdictWords([]reading.Check{near, past}); got != "no check fails; 2 thin (1 past a guide value), 0 not rated" {
+	if got := verdictWords([]reading.Check{near, past}); got != "no check fails; 2 thin, 1 of them past its guide value by 5 %; 0 not rated" {
 		t.Error(got)
 	}
-	if got := verdictWords([]reading.Check{near}); got != "no check fails; 1 thin, 0 not rated" {
+	further := reading.AtMost("a.d", "further", 144, 100, 0.1, unit.One).Warn()
+	told := reading.Condition("a.e", "told", false).Warn()
+	if got := verdictWords([]reading.Check{past, further, told, near}); got != "no check fails; 4 thin, 3 of them past their guide values by up to 44 %; 0 not rated" {
+		t.Error(got)
+	}
+	if got := verdictWords([]reading.Check{told}); got != "no check fails; 1 thin, 1 of them past its guide value; 0 not rated" {
+		t.Error(got)
+	}
+	if got := verdictWords([]reading.Check{told, told}); got != "no check fails; 2 thin, 2 of them past their guide values; 0 not rated" {
+		t.Error(got)
+	}
+	if got := verdictWords([]reading.Check{near}); got != "no check fails; 1 thin; 0 not rated" {
 		t.Error(got)
 	}
 }
