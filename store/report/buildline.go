@@ -69,7 +69,7 @@ func inUse(sections []param.Section, path string) (param.Param, bool) {
 		}
 		for _, p := range s.Params {
 			if s.Path(p) == path {
-				return p, !p.Hidden
+				return p, !p.Hidden // whether a form shows it is another matter
 			}
 		}
 	}

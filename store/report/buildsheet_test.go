@@ -63,6 +63,28 @@ func TestBuildSheetsOfTheSample(t *testing.T) {
 	golden(t, "build_belt.html", buildSheet(t, s, v, HTML))
 }
 
+// settings are the variant with one choice or switch set otherwise after the
+// other, for some keys apply to few machines. What only experts ask for is left
+// unasked for.
+func settings(v model.Variant) []model.Variant {
+	all := []model.Variant{v}
+	for i, sec := range v.Sections() {
+		for j, p := range sec.Params {
+			words := p.Options
+			if p.Kind == param.KindToggle && p.Key != "details" {
+				words = []string{"yes", "no"}
+			}
+			for _, word := range words {
+				w := v
+				if q := w.Sections()[i].Params[j]; sec.Key != "" && q.Set(word) == nil {
+					all = append(all, w)
+				}
+			}
+		}
+	}
+	return all
+}
+
 // A key that was mistyped, or that no machine has, would be left out unseen.
 func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
 	known := map[string]bool{}
@@ -71,9 +93,12 @@ func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
 		v := model.NewVariant("A")
 		v.Drive.Kind = kind
 		o := model.Evaluate(s, &v)
-		for _, sec := range v.Sections() {
-			for _, p := range sec.Params {
-				known[setKind+" "+sec.Path(p)] = true
+		for _, w := range settings(v) {
+			sections := w.Sections()
+			for _, k := range buildKeys() {
+				if _, applies := inUse(sections, k.key); applies {
+					known[setKind+" "+k.key] = true
+				}
 			}
 		}
 		for _, r := range o.Readings {
@@ -201,5 +226,34 @@ func TestBuildSheetTellsWhichWayThePropellerTurns(t *testing.T) {
 		if text := buildSheet(t, s, v, Markdown); !strings.Contains(text, "| Propeller turns, seen from behind | "+want+" |") {
 			t.Errorf("%s: not %s", name, want)
 		}
+	}
+}
+
+// What a form shows only to those who ask is built by all the same.
+func TestWhatAFormPutsAsideIsPrinted(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	text := buildSheet(t, s, v, Markdown)
+	for _, want := range []string{"Setting of a new belt", "Setting of a run-in belt", "Belt length tolerance, whole band", "Misalignment limit"} {
+		if !strings.Contains(text, "| "+want+" |") {
+			t.Errorf("the sheet lacks %q", want)
+		}
+	}
+	r := NewReviewed(s)
+	assumed := map[string]bool{}
+	for _, a := range r.assumed() {
+		assumed[a.path] = true
+	}
+	aside := 0
+	for _, sec := range v.Sections() {
+		for _, p := range sec.Params {
+			if path := sec.Path(p); p.Aside && !p.Hidden && doubtful(p.Origin) {
+				if aside++; !assumed[path] {
+					t.Errorf("the assumptions lack %s", path)
+				}
+			}
+		}
+	}
+	if aside < 12 {
+		t.Errorf("%d parameters are put aside", aside)
 	}
 }
