@@ -257,3 +257,18 @@ func TestWhatAFormPutsAsideIsPrinted(t *testing.T) {
 		t.Errorf("%d parameters are put aside", aside)
 	}
 }
+
+// A torque on the sheet is read as one to set: the one that uses up the bolts
+// crushes a wooden hub, and a range reads as permission.
+func TestOnlyTorquesToSetStandOnTheSheet(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	text := buildSheet(t, s, v, Markdown)
+	for _, line := range strings.Split(text, "\n") {
+		if cells := strings.Split(line, "|"); strings.Contains(line, "pass, ") && strings.Contains(cells[2], " to ") {
+			t.Errorf("a range: %s", line)
+		}
+	}
+	if strings.Contains(text, "90 % of yield") || !strings.Contains(text, "| First pass, all bolts | 5.8 | N·m |") || !strings.Contains(text, "| Threads and under the heads | oiled |") {
+		t.Error("a torque that is not to be set, or no word on oil")
+	}
+}
