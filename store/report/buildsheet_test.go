@@ -272,3 +272,17 @@ func TestOnlyTorquesToSetStandOnTheSheet(t *testing.T) {
 		t.Error("a torque that is not to be set, or no word on oil")
 	}
 }
+
+func TestIntervalOfTheWearingPartTellsItsOrigin(t *testing.T) {
+	for name, want := range map[string]string{"Belt 190": "Belt change interval", "Toothed 190": "Belt change interval", "Gear 190": "Oil and seal interval"} {
+		s, v := sampleVariant(t, name)
+		text := buildSheet(t, s, v, Markdown)
+		line := text[max(0, strings.Index(text, "| "+want+" |")):]
+		if line, _, _ = strings.Cut(line, "\n"); !strings.HasSuffix(line, "| default, common practice, no source |") && !strings.HasSuffix(line, "| as set |") {
+			t.Errorf("%s: %.80q", name, line)
+		}
+		if strings.Contains(text, "Wearing part changed every") {
+			t.Errorf("%s: the interval stands twice", name)
+		}
+	}
+}
