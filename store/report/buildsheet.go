@@ -35,7 +35,7 @@ func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
 		add("Not to be built as it stands: these checks fail", rows...)
 	}
 	for _, k := range buildKeys() {
-		if k.kind == openKind && grids[len(grids)-1].title != k.block {
+		if (k.kind == openKind || k.kind == toldKind) && grids[len(grids)-1].title != k.block {
 			continue
 		}
 		if cells, ok := lines.line(k); ok {
