@@ -38,7 +38,7 @@ func buildSheet(t *testing.T, s *model.Study, v *model.Variant, f Format) string
 	t.Helper()
 	o := model.Evaluate(s, v)
 	var b bytes.Buffer
-	if err := BuildSheet(&b, s, v, &o, f); err != nil {
+	if err := BuildSheet(&b, s, v, &o, Printing{"2026-01-02", "mine.toml, saved 2026-01-01 12:00"}, f); err != nil {
 		t.Fatal(err)
 	}
 	return b.String()
