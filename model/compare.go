@@ -1,6 +1,8 @@
 package model
 
 import (
+	"slices"
+
 	"backspan/model/carry"
 	"backspan/model/param"
 	"backspan/model/reading"
@@ -92,6 +94,7 @@ func feel(s *Study, reference, load carry.Load) Feel {
 
 func parameterRows(s *Study) []ParameterRow {
 	var rows ledger[ParameterRow]
+	wanted := map[string]bool{}
 	for i := range s.Variants {
 		for _, sec := range s.Variants[i].Sections() {
 			if sec.Key == "" || sec.Hidden {
@@ -102,13 +105,15 @@ func parameterRows(s *Study) []ParameterRow {
 					continue
 				}
 				path := sec.Path(p)
+				wanted[path] = wanted[path] || p.Shown()
 				rows.row(path, func() *ParameterRow {
 					return &ParameterRow{Section: sec.Label, Path: path, Label: p.Label, Unit: p.Unit, Cells: make([]string, len(s.Variants))}
 				}).Cells[i] = shown(p)
 			}
 		}
 	}
-	return differingFirst(rows.rows())
+	all := differingFirst(rows.rows())
+	return slices.DeleteFunc(all, func(r ParameterRow) bool { return !r.Differs && !wanted[r.Path] })
 }
 
 // shown is a parameter's value in full: rows of a table must be compared, not

@@ -1,9 +1,11 @@
 package model
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
+	"backspan/model/drive"
 	"backspan/model/param"
 	"backspan/model/reading"
 )
@@ -204,5 +206,27 @@ func BenchmarkCompare(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		Compare(s, outcomes)
+	}
+}
+
+// A machine that finds no working point is built of an engine and bolts all the
+// same: what does not hang on the load is told.
+func TestUnmatchedMachineKeepsWhatItKnows(t *testing.T) {
+	s := Sample()
+	v := s.Variants[s.Index("Belt 190")]
+	matched := Evaluate(s, &v)
+	v.Drive.Kind = drive.Direct
+	o := Evaluate(s, &v)
+	for _, key := range append(slices.Clone(engineAlone), boltsAlone...) {
+		got, ok := o.Reading(key)
+		want, _ := matched.Reading(key)
+		if !ok || got.Text() != want.Text() {
+			t.Errorf("%s: %s, matched %s", key, got.Text(), want.Text())
+		}
+	}
+	for _, key := range []string{"engine.speed", "engine.power", "bolt.slip_safety", "bolt.shear_force", "bolt.thrust_share"} {
+		if got, _ := o.Reading(key); got.Known() {
+			t.Errorf("%s is %s without a working point", key, got.Text())
+		}
 	}
 }

@@ -117,7 +117,8 @@ func centreOffset(d *drive.Spec) (offset float64, ok bool) {
 }
 
 func ribbedMaking(v *Variant, o *Outcome) []part.Allowed {
-	var list []part.Allowed
+	list := []part.Allowed{part.Said("belt.check_again", "Tension of a new belt", "check after 20 h").
+		How("then set it as a run-in belt").Source("common practice, no source")}
 	b := &v.Drive.RibbedBelt
 	if length, ok := known(o, "belt.length_effective"); ok {
 		list = append(list, part.Said("belt.order", "Belt to order", fmt.Sprintf("%d %s %.0f", b.Ribs, b.Profile, unit.Millimetre.From(length.Value))).

@@ -2,22 +2,37 @@ package model
 
 import (
 	"math"
+	"slices"
 
 	"backspan/model/bolt"
 	"backspan/model/drive"
 	"backspan/model/match"
 	"backspan/model/param"
 	"backspan/model/part"
+	"backspan/model/reading"
+)
+
+// What of the bolts stands before they are loaded, and what does not.
+var (
+	boltsAlone = []string{"bolt.count", "bolt.tightening_torque", "bolt.full_torque", "bolt.preload", "bolt.full_preload", "bolt.preload_least",
+		"bolt.stress_share", "bolt.clamping_force", "bolt.slip_torque", "bolt.crush_pressure", "bolt.crush_safety"}
+	boltsLoaded = []string{"bolt.slip_safety", "bolt.after_slip"}
 )
 
 // reportPlate rates the bolts that carry the propeller, whatever the drive. It
 // needs the drive's readings.
 func (c *chain) reportPlate(m match.Report, r drive.Result) {
-	if !worked(m.Static) {
-		c.withheld(bolt.Result{}.Readings(nil), c.unmatched(m))
+	if err := c.firstError(); err != nil {
+		c.withheld(bolt.Result{}.Readings(nil), err)
 		return
 	}
 	p, torque := &c.variant.Propeller, m.Static.Propeller.Torque
+	if !worked(m.Static) {
+		b := bolt.Clamp(c.variant.Drive.Plate, bolt.Load{HubDiameter: p.BossDiameter, HubThickness: p.BossThickness})
+		c.add(reading.BlankBut(b.Readings(nil), c.unmatched(m).Error(), boltsAlone...),
+			slices.DeleteFunc(b.Checks(nil, c.study.MarginAsked), func(k reading.Check) bool { return slices.Contains(boltsLoaded, k.Key) }))
+		return
+	}
 	b := bolt.Clamp(c.variant.Drive.Plate, bolt.Load{
 		Torque: torque, TorqueAmplitude: c.plateSwing(r, m), Thrust: m.Static.Propeller.Thrust,
 		HubDiameter: p.BossDiameter, HubThickness: p.BossThickness, Flange: c.variant.Drive.Flange(),

@@ -9,6 +9,7 @@ import (
 	"backspan/model/param"
 	"backspan/model/part"
 	"backspan/model/propeller"
+	"backspan/model/reading"
 )
 
 // output is the engine as the drive meets it: what the cooling takes from the
@@ -88,6 +89,10 @@ func levels(p match.Point) bool {
 	return (p.Status == match.Matched || p.Status == match.BelowRange) && p.Propeller.Status == propeller.Valid
 }
 
+// engineAlone are the engine's readings that need no propeller to work against.
+var engineAlone = []string{"engine.peak_power", "engine.peak_speed", "engine.lowest_speed", "engine.highest_speed",
+	"engine.displacement", "engine.air_correction", "engine.idle_fuel"}
+
 func (c *chain) reportEngine(m match.Report) {
 	if c.engineErr != nil {
 		c.missing("engine", "Engine can be built", engine.Running{}.Readings(nil), c.engineErr)
@@ -97,7 +102,7 @@ func (c *chain) reportEngine(m match.Report) {
 	s := output{c.engine, c.variant.Cooling}
 	r := c.engine.At(s.crank(m.Static.EnginePower), m.Static.CrankSpeed)
 	if !worked(m.Static) {
-		c.withheld(r.Readings(nil), c.unmatched(m))
+		c.add(reading.BlankBut(r.Readings(nil), c.unmatched(m).Error(), engineAlone...), nil)
 		c.withheld(cooling.Result{}.Readings(nil), c.unmatched(m))
 		return
 	}

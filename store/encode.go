@@ -64,7 +64,7 @@ func (w *writer) sections(under string, sections, defaults []param.Section, own 
 func toWrite(sec param.Section, defaults []param.Section, own comments) []param.Param {
 	var ps []param.Param
 	for _, p := range sec.Params {
-		if (sec.Hidden || p.Hidden) && own.of[join(sec.Key, p.FileKey())] == "" {
+		if (sec.Hidden || !p.Shown()) && own.of[join(sec.Key, p.FileKey())] == "" {
 			if d, ok := param.Find(defaults, sec.Path(p)); ok && p.Same(d) {
 				continue
 			}

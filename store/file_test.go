@@ -82,7 +82,7 @@ func TestWhatDoesNotApplyIsKept(t *testing.T) {
 	hidden := func() (param.Param, bool) {
 		for _, sec := range v.Sections() {
 			for _, p := range sec.Params {
-				if (sec.Hidden || p.Hidden) && p.Kind == param.KindWhole {
+				if (sec.Hidden || !p.Shown()) && p.Kind == param.KindWhole {
 					return p, true
 				}
 			}

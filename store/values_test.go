@@ -36,7 +36,7 @@ func shown(t *testing.T, fits func(param.Param) bool) (full string, p param.Para
 	v := model.NewVariant("A")
 	for _, sec := range v.Sections() {
 		for _, p := range sec.Params {
-			if sec.Key != "" && !sec.Hidden && !p.Hidden && fits(p) {
+			if sec.Key != "" && !sec.Hidden && p.Shown() && fits(p) {
 				return join(sec.Key, p.FileKey()), p
 			}
 		}

@@ -74,7 +74,7 @@ func small(name string, variants ...string) *model.Study {
 		n := model.NewVariant(v)
 		for _, sec := range n.Sections() {
 			for _, p := range sec.Params {
-				if sec.Key != "" && !sec.Hidden && !p.Hidden {
+				if sec.Key != "" && !sec.Hidden && p.Shown() {
 					for range i {
 						_ = p.Step(1)
 					}

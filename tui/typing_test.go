@@ -20,7 +20,7 @@ func numbers(d *desk.Desk) (places []desk.Place, params []param.Param) {
 	for variant := desk.Shared; variant < len(d.Study().Variants); variant++ {
 		for _, s := range d.Sections(variant) {
 			for _, p := range s.Params {
-				if !p.Hidden && (p.Kind == param.KindNumber || p.Kind == param.KindWhole) {
+				if p.Shown() && (p.Kind == param.KindNumber || p.Kind == param.KindWhole) {
 					places = append(places, desk.Place{Variant: variant, Path: s.Path(p)})
 					params = append(params, p)
 				}

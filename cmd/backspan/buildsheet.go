@@ -4,6 +4,9 @@ import (
 	"bytes"
 	"flag"
 	"fmt"
+	"os"
+	"path/filepath"
+	"time"
 
 	"backspan/model"
 	"backspan/store"
@@ -59,8 +62,20 @@ func (p program) sheet(args []string) int {
 	}
 	o := model.Evaluate(s.Study, &s.Variants[i])
 	var b bytes.Buffer
-	if err := report.BuildSheet(&b, s.Study, &s.Variants[i], &o, f); err != nil {
+	if err := report.BuildSheet(&b, s.Study, &s.Variants[i], &o, printing(s.path), f); err != nil {
 		return p.cannot(err)
 	}
 	return p.deliver(d, b.Bytes())
+}
+
+// printing is today, and the state of the study's file.
+func printing(path string) report.Printing {
+	of := "the built-in sample"
+	if path != "" {
+		of = filepath.Base(path)
+		if info, err := os.Stat(path); err == nil {
+			of += ", saved " + info.ModTime().Format("2006-01-02 15:04")
+		}
+	}
+	return report.Printing{Date: time.Now().Format(time.DateOnly), Of: of + "; backspan " + buildName()}
 }

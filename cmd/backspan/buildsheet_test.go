@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 )
 
 func TestSheetIsWrittenOnce(t *testing.T) {
@@ -61,5 +62,22 @@ func TestSheetIsPrinted(t *testing.T) {
 		if s := run(t, t.TempDir(), args...); s.status != statusCannot || s.out != "" {
 			t.Errorf("%v: status %d, %q", args, s.status, s.err)
 		}
+	}
+}
+
+// Two sheets of paper must be told apart: the day, and the state of the file.
+func TestSheetTellsTheStateOfTheStudy(t *testing.T) {
+	dir := t.TempDir()
+	path := write(t, dir, "mine.toml", sampleText())
+	saved := time.Date(2026, 3, 4, 5, 6, 0, 0, time.Local)
+	if err := os.Chtimes(path, saved, saved); err != nil {
+		t.Fatal(err)
+	}
+	s := run(t, dir, "sheet", "--format", "markdown")
+	if !strings.Contains(s.out, "| Printed | 20") || !strings.Contains(s.out, "| mine.toml, saved 2026-03-04 05:06; backspan ") {
+		t.Errorf("%.400s", s.out)
+	}
+	if s := run(t, t.TempDir(), "sheet", "--format", "markdown"); !strings.Contains(s.out, "| the built-in sample; backspan ") {
+		t.Errorf("%.400s", s.out)
 	}
 }

@@ -41,7 +41,7 @@ func (s *Spec) driveParams() []param.Param {
 			From("from memory: 0.12 to 0.2"),
 		param.Number(&s.WornLoss, "worn_loss", "Traction lost by wear", unit.Percent).
 			Within(0, 60).Typical(5, 20).Help("share of the dry skid pull that a worn belt has lost").
-			From("Yu, Childs, Dalgarno & Day 1998, Proc IMechE D 212:333: about 10 % of the greatest traction after 250 h, PK").When(s.Details),
+			From("Yu, Childs, Dalgarno & Day 1998, Proc IMechE D 212:333: about 10 % of the greatest traction after 250 h, PK").Apart(!s.Details),
 		param.Number(&s.RatedEfficiency, "rated_efficiency", "Efficiency at rated power", unit.Percent).
 			Within(80, 99.5).Typical(95.5, 98.5).Help("fixes the running resistance, so part load comes out worse").
 			From("estimate: between 95 % for new V-belts and 97 to 99 % for toothed belts, University of Connecticut training text"),

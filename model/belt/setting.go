@@ -58,14 +58,14 @@ func (s *Setting) params(details bool) []param.Param {
 	return ps
 }
 
-// expert hides parameters but those named, unless details are wanted.
+// expert puts parameters aside but those named, unless details are wanted.
 func expert(ps []param.Param, details bool, shown ...string) {
 	for i, p := range ps {
 		keep := details
 		for _, key := range shown {
 			keep = keep || p.Key == key
 		}
-		ps[i].Hidden = p.Hidden || !keep
+		ps[i] = p.Apart(!keep)
 	}
 }
 

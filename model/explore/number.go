@@ -43,7 +43,7 @@ func numbers(s *model.Study, v *model.Variant) []number {
 		for _, sec := range sections(s, v, shared) {
 			for _, p := range sec.Params {
 				x, ok := p.Number()
-				if sec.Hidden || p.Hidden || !ok {
+				if sec.Hidden || !p.Shown() || !ok {
 					continue
 				}
 				all = append(all, numberOf(sec, p, p.Unit.From(x), shared))

@@ -29,6 +29,9 @@ func (s Spec) Making(running param.Slot) []part.Allowed {
 	}
 	list = append(list, s.cut(g, "pinion", "Pinion", g.Pinion)...)
 	list = append(list, s.cut(g, "wheel", "Wheel", g.Driven)...)
+	list = append(list, s.flanks("pinion", "Pinion", g.Pinion)...)
+	list = append(list, s.flanks("wheel", "Wheel", g.Driven)...)
+	list = append(list, s.stands(g)...)
 	list = append(list, s.deviations("pinion", "Pinion", g.Pinion)...)
 	return append(list, s.deviations("wheel", "Wheel", g.Driven)...)
 }
@@ -99,6 +102,7 @@ func (s Spec) cut(g Geometry, key, name string, w Wheel) []part.Allowed {
 	}
 	list := []part.Allowed{part.Between("gear."+key+"_thickness", name+" tooth thickness, normal", thickness-(thinner+s.SpanTolerance)/normal, thickness-thinner/normal, unit.Millimetre, 3).
 		How("at the reference cylinder; " + how).Source(isoGeometry), s.root(w, rootKey, rootLabel, thinner)}
+	list = append(list, s.overBalls(g, key, name, w, list[0])...)
 	if over == 0 || s.FaceWidth < spanned(g, length) {
 		return append(list, part.Unknown(spanKey, spanLabel, unit.Millimetre, "the face is too narrow to span these teeth; measure over balls"))
 	}

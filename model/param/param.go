@@ -55,6 +55,7 @@ type Param struct {
 	Origin                 string   // where a default comes from, when it is not plain geometry
 	Optional               bool     // may be left empty
 	Hidden                 bool     // does not apply to the present choices
+	Aside                  bool     // applies, but a form shows it only when asked for
 
 	bind binding
 	rule func(rows [][]float64) error
@@ -143,6 +144,13 @@ func (p Param) Rule(f func(rows [][]float64) error) Param { p.rule = f; return p
 // When hides the parameter from forms unless applies is true. Its value is
 // kept, in memory and in the file, so that changing a choice loses nothing.
 func (p Param) When(applies bool) Param { p.Hidden = !applies; return p }
+
+// Shown reports whether a form lists the parameter: it applies, and is wanted.
+func (p Param) Shown() bool { return !p.Hidden && !p.Aside }
+
+// Apart leaves the parameter out of forms until it is asked for. It applies all
+// the same.
+func (p Param) Apart(unasked bool) Param { p.Aside = unasked; return p }
 
 // FileKey is the key in a study file: the unit is part of it.
 func (p Param) FileKey() string {

@@ -3,6 +3,7 @@ package reading
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"backspan/model/unit"
@@ -123,6 +124,17 @@ func (r Reading) String() string { return fmt.Sprintf("%s %s", r.Label, r.Text()
 func Blank(rs []Reading, why string) []Reading {
 	for i := range rs {
 		rs[i].Value, rs[i].Why = 0, why
+	}
+	return rs
+}
+
+// BlankBut is Blank for all readings but those with these keys, which do not
+// rest on what is missing.
+func BlankBut(rs []Reading, why string, known ...string) []Reading {
+	for i := range rs {
+		if !slices.Contains(known, rs[i].Key) {
+			Blank(rs[i:i+1], why)
+		}
 	}
 	return rs
 }

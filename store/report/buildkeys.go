@@ -16,6 +16,7 @@ const (
 	foundKind = "found" // a reading
 	heldKind  = "held"  // a check
 	madeKind  = "made"  // a limit or a word for the workshop
+	toldKind  = "told"  // a word that stands for every machine
 	openKind  = "open"  // what no parameter gives
 )
 

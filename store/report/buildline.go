@@ -2,6 +2,7 @@ package report
 
 import (
 	"strconv"
+	"strings"
 
 	"backspan/model"
 	"backspan/model/param"
@@ -30,7 +31,7 @@ func newBuildLines(s *model.Study, v *model.Variant, o *model.Outcome) buildLine
 func (b *buildLines) line(k buildKey) (cells []string, ok bool) {
 	switch k.kind {
 	case setKind:
-		return b.set(k.key)
+		return b.set(k)
 	case foundKind:
 		return b.found(k)
 	case madeKind:
@@ -40,14 +41,17 @@ func (b *buildLines) line(k buildKey) (cells []string, ok bool) {
 			}
 		}
 		return nil, false
+	case toldKind:
+		value, from, _ := strings.Cut(k.more, " | ")
+		return []string{k.key, value, "", from}, true
 	case openKind:
 		return []string{k.key, "not given", "", "to be settled by " + k.more}, true
 	}
 	return b.held(k.key)
 }
 
-func (b *buildLines) set(path string) ([]string, bool) {
-	p, ok := inUse(b.sections, path)
+func (b *buildLines) set(k buildKey) ([]string, bool) {
+	p, ok := inUse(b.sections, k.key)
 	if !ok {
 		return nil, false
 	}
@@ -58,7 +62,11 @@ func (b *buildLines) set(path string) ([]string, bool) {
 		}
 		value, symbol = p.Show(), ""
 	}
-	return []string{p.Label, value, money(symbol, p.Unit, b.currency), b.origin(path, p)}, true
+	more := k.more
+	if p.Kind == param.KindTable && p.Editable() != "" {
+		more = both(more, p.Range())
+	}
+	return []string{p.Label, value, money(symbol, p.Unit, b.currency), both(more, b.origin(k.key, p))}, true
 }
 
 // inUse is a parameter that applies to the present choices.
@@ -69,7 +77,7 @@ func inUse(sections []param.Section, path string) (param.Param, bool) {
 		}
 		for _, p := range s.Params {
 			if s.Path(p) == path {
-				return p, !p.Hidden
+				return p, !p.Hidden // whether a form shows it is another matter
 			}
 		}
 	}

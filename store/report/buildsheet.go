@@ -11,16 +11,23 @@ const buildCaution = "Measure the parts in hand before cutting metal: a figure m
 	"plane or behind it, the first runs are on a stand or tied down, and bolts are checked after each of them. A belt or gear is never touched while it turns. "
 
 // BuildSheet writes what the workshop needs to build one variant: every
-// dimension with its unit and where it comes from.
-func BuildSheet(w io.Writer, s *model.Study, v *model.Variant, o *model.Outcome, f Format) error {
-	grids := buildGrids(s, v, o)
+// dimension with its unit and where it comes from. at tells when it was printed
+// and from which state of the study.
+func BuildSheet(w io.Writer, s *model.Study, v *model.Variant, o *model.Outcome, at Printing, f Format) error {
+	grids := buildGrids(s, v, o, at)
 	if f == HTML {
 		return writePage(w, "Build sheet of "+v.Name+", "+s.Name, buildCaution, grids)
 	}
 	return writeGrids(w, grids, f)
 }
 
-func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
+// Printing tells one sheet of paper from a later one.
+type Printing struct {
+	Date string // of the day
+	Of   string // file, when it was saved, and the program's version
+}
+
+func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome, at Printing) []grid {
 	lines := newBuildLines(s, v, o)
 	head := []string{"what", "value", "unit", "where from"}
 	var grids []grid
@@ -34,8 +41,10 @@ func buildGrids(s *model.Study, v *model.Variant, o *model.Outcome) []grid {
 	if rows := lines.failing(); len(rows) > 0 {
 		add("Not to be built as it stands: these checks fail", rows...)
 	}
-	for _, k := range buildKeys() {
-		if k.kind == openKind && grids[len(grids)-1].title != k.block {
+	keys := buildKeys()
+	add(keys[0].block, []string{"Printed", at.Date, "", at.Of})
+	for _, k := range keys {
+		if (k.kind == openKind || k.kind == toldKind) && grids[len(grids)-1].title != k.block {
 			continue
 		}
 		if cells, ok := lines.line(k); ok {

@@ -38,7 +38,7 @@ func buildSheet(t *testing.T, s *model.Study, v *model.Variant, f Format) string
 	t.Helper()
 	o := model.Evaluate(s, v)
 	var b bytes.Buffer
-	if err := BuildSheet(&b, s, v, &o, f); err != nil {
+	if err := BuildSheet(&b, s, v, &o, Printing{"2026-01-02", "mine.toml, saved 2026-01-01 12:00"}, f); err != nil {
 		t.Fatal(err)
 	}
 	return b.String()
@@ -63,6 +63,28 @@ func TestBuildSheetsOfTheSample(t *testing.T) {
 	golden(t, "build_belt.html", buildSheet(t, s, v, HTML))
 }
 
+// settings are the variant with one choice or switch set otherwise after the
+// other, for some keys apply to few machines. What only experts ask for is left
+// unasked for.
+func settings(v model.Variant) []model.Variant {
+	all := []model.Variant{v}
+	for i, sec := range v.Sections() {
+		for j, p := range sec.Params {
+			words := p.Options
+			if p.Kind == param.KindToggle && p.Key != "details" {
+				words = []string{"yes", "no"}
+			}
+			for _, word := range words {
+				w := v
+				if q := w.Sections()[i].Params[j]; sec.Key != "" && q.Set(word) == nil {
+					all = append(all, w)
+				}
+			}
+		}
+	}
+	return all
+}
+
 // A key that was mistyped, or that no machine has, would be left out unseen.
 func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
 	known := map[string]bool{}
@@ -71,9 +93,12 @@ func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
 		v := model.NewVariant("A")
 		v.Drive.Kind = kind
 		o := model.Evaluate(s, &v)
-		for _, sec := range v.Sections() {
-			for _, p := range sec.Params {
-				known[setKind+" "+sec.Path(p)] = true
+		for _, w := range settings(v) {
+			sections := w.Sections()
+			for _, k := range buildKeys() {
+				if _, applies := inUse(sections, k.key); applies {
+					known[setKind+" "+k.key] = true
+				}
 			}
 		}
 		for _, r := range o.Readings {
@@ -88,7 +113,7 @@ func TestEveryKeyOfTheBuildSheetExists(t *testing.T) {
 	}
 	seen := map[buildKey]bool{}
 	for _, k := range buildKeys() {
-		if k.kind != openKind && !known[k.kind+" "+k.key] {
+		if k.kind != openKind && k.kind != toldKind && !known[k.kind+" "+k.key] {
 			t.Errorf("no machine has %s %s", k.kind, k.key)
 		}
 		if seen[k] {
@@ -201,6 +226,86 @@ func TestBuildSheetTellsWhichWayThePropellerTurns(t *testing.T) {
 		s, v := sampleVariant(t, name)
 		if text := buildSheet(t, s, v, Markdown); !strings.Contains(text, "| Propeller turns, seen from behind | "+want+" |") {
 			t.Errorf("%s: not %s", name, want)
+		}
+	}
+}
+
+// What a form shows only to those who ask is built by all the same.
+func TestWhatAFormPutsAsideIsPrinted(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	text := buildSheet(t, s, v, Markdown)
+	for _, want := range []string{"Setting of a new belt", "Setting of a run-in belt", "Belt length tolerance, whole band", "Misalignment limit"} {
+		if !strings.Contains(text, "| "+want+" |") {
+			t.Errorf("the sheet lacks %q", want)
+		}
+	}
+	r := NewReviewed(s)
+	assumed := map[string]bool{}
+	for _, a := range r.assumed() {
+		assumed[a.path] = true
+	}
+	aside := 0
+	for _, sec := range v.Sections() {
+		for _, p := range sec.Params {
+			if path := sec.Path(p); p.Aside && !p.Hidden && doubtful(p.Origin) {
+				if aside++; !assumed[path] {
+					t.Errorf("the assumptions lack %s", path)
+				}
+			}
+		}
+	}
+	if aside < 12 {
+		t.Errorf("%d parameters are put aside", aside)
+	}
+}
+
+// A torque on the sheet is read as one to set: the one that uses up the bolts
+// crushes a wooden hub, and a range reads as permission.
+func TestOnlyTorquesToSetStandOnTheSheet(t *testing.T) {
+	s, v := sampleVariant(t, "Belt 190")
+	text := buildSheet(t, s, v, Markdown)
+	for _, line := range strings.Split(text, "\n") {
+		if cells := strings.Split(line, "|"); strings.Contains(line, "pass, ") && strings.Contains(cells[2], " to ") {
+			t.Errorf("a range: %s", line)
+		}
+	}
+	if strings.Contains(text, "90 % of yield") || !strings.Contains(text, "| First pass, all bolts | 5.8 | N·m |") || !strings.Contains(text, "| Threads and under the heads | oiled |") {
+		t.Error("a torque that is not to be set, or no word on oil")
+	}
+}
+
+func TestIntervalOfTheWearingPartTellsItsOrigin(t *testing.T) {
+	for name, want := range map[string]string{"Belt 190": "Belt change interval", "Toothed 190": "Belt change interval", "Gear 190": "Oil and seal interval"} {
+		s, v := sampleVariant(t, name)
+		text := buildSheet(t, s, v, Markdown)
+		line := text[max(0, strings.Index(text, "| "+want+" |")):]
+		if line, _, _ = strings.Cut(line, "\n"); !strings.HasSuffix(line, "| default, common practice, no source |") && !strings.HasSuffix(line, "| as set |") {
+			t.Errorf("%s: %.80q", name, line)
+		}
+		if strings.Contains(text, "Wearing part changed every") {
+			t.Errorf("%s: the interval stands twice", name)
+		}
+	}
+}
+
+// What a shop asks for and no parameter gives stands as open, not left out.
+func TestSheetTellsWhatAShopAsks(t *testing.T) {
+	for name, wants := range map[string][]string{
+		"Belt 190": {"| All dimensions | at 20 °C |", "| Fit or key of the crank pulley | not given |", "| Before it is set | cold, ignition off |", "| Tension of a new belt | check after 20 h |",
+			"| Length of the bolts | not given |", "| Locking of the bolts | not given |", "aft of mount face in mm, to the right in mm, above crank axis in mm"},
+		"Toothed 190": {"| Before the tension is set | cold, ignition off |", "| Limits of tension and frequency | not given |"},
+		"Gear 190": {"| Pinion measure over two balls |", "| Wheel start of active profile, diameter |", "| Pinion lead of the helix |", "| Pinion root to the mate's tip |",
+			"| Spline or keyway between shafts and gears | not given |", "HV, Vickers", "| Propeller shaft, propeller-side bearing, behind middle of gears |"},
+	} {
+		s, v := sampleVariant(t, name)
+		text := buildSheet(t, s, v, Markdown)
+		for _, want := range wants {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s lacks %q", name, want)
+			}
+		}
+		if name != "Gear 190" && strings.Contains(text, "keyway") || name != "Belt 190" && strings.Contains(text, "Tension of a new belt") {
+			t.Errorf("%s has another machine's lines", name)
 		}
 	}
 }

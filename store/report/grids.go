@@ -66,7 +66,7 @@ func parameterCells(p model.ParameterRow, currency string) []string {
 		switch {
 		case s == "":
 			out[i] = "-"
-		case ansi.StringWidth(s) > widestParameter:
+		case tooWide(s):
 			out[i] = ansi.Truncate(s, widestParameter, "...")
 		default:
 			out[i] = money(s, p.Unit, currency)
@@ -74,6 +74,8 @@ func parameterCells(p model.ParameterRow, currency string) []string {
 	}
 	return out
 }
+
+func tooWide(s string) bool { return ansi.StringWidth(s) > widestParameter }
 
 // widestParameter keeps a power curve from pushing every column apart; CSV has
 // it in full.

@@ -95,7 +95,7 @@ func (r *Reviewed) differences() []grid {
 		return nil
 	}
 	differ := grid{title: "Parameters that differ", head: append([]string{"parameter"}, r.variants()...), rows: differingRows(r.Compared), figures: true,
-		note: "\"-\": the variant has no such parameter."}
+		note: "\"-\": the variant has no such parameter. What ends in \"...\" stands in full at the end."}
 	if len(differ.rows) == 0 {
 		differ.note = "none: the variants are set alike"
 	}
@@ -108,7 +108,7 @@ const momentTitle = "Hip moment against the reference: mass or depth"
 func (r *Reviewed) rest() []grid {
 	grids := append([]grid{r.bands(), r.cautions()}, r.readings()...)
 	grids = append(append(grids, r.checks()...), r.splits()...)
-	return append(append(grids, r.assumptions()...), r.sources())
+	return append(append(append(grids, r.assumptions()...), r.sources()), r.inFull()...)
 }
 
 func (r *Reviewed) splits() []grid {
@@ -158,6 +158,7 @@ func (r *Reviewed) elevations(p *page) {
 	drawings := make([]elevation.Drawing, len(r.Compared.Outcomes))
 	drawn := make([]bool, len(drawings))
 	var whole elevation.Box
+	low := 0.0
 	for i, o := range r.Compared.Outcomes {
 		if drawings[i], drawn[i] = elevation.Side(o); !drawn[i] {
 			continue
@@ -166,6 +167,7 @@ func (r *Reviewed) elevations(p *page) {
 			whole = drawings[i].Whole
 		}
 		whole = whole.Union(drawings[i].Whole)
+		low = min(low, foot(drawings[i]))
 	}
 	p.heading("h2", "Side elevations, to one scale")
 	p.WriteString("<div class=\"machines\">\n")
@@ -173,14 +175,18 @@ func (r *Reviewed) elevations(p *page) {
 		name := r.Compared.Outcomes[i].Variant
 		p.WriteString("<figure>\n")
 		if drawn[i] {
-			p.WriteString(sideView(p.mark(), name, d, whole))
+			p.WriteString(sideView(p.mark(), name, d, whole, low))
 		}
 		p.text("figcaption", name+caption(drawn[i]))
 		p.WriteString("</figure>\n")
 	}
 	p.WriteString("</div>\n")
-	p.note("The back is at the left, aft is to the right. Black dot: centre of gravity; white: hang points; grey: hip axis. Dashed: a size that no parameter gives.")
+	p.note(elevationNote)
 }
+
+const elevationNote = "The hatched back is at the left, aft is to the right; behind it stand pad, frame, rubber mounts, engine, a fan if there is one, and the drive. " +
+	"Heavy upright line: the propeller from the side. Small squares: the guard's hoop, cut; dotted between them: the hoop. Chain lines: the thrust line, and fainter the crank's axis. " +
+	"Black dot: centre of gravity; white: hang points; grey: hip axis. Dashed: a size that no parameter gives. Letters: the dimensions of the table."
 
 func caption(drawn bool) string {
 	if drawn {

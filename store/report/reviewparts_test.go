@@ -113,3 +113,47 @@ func TestCureSaysWhose(t *testing.T) {
 		}
 	}
 }
+
+// A machine drawn on a quarter of the width of A4 less its margins must still be
+// read: six points are what print bears.
+func TestWordsOfElevationsAreReadOnPaper(t *testing.T) {
+	s := model.Sample()
+	text := review(t, s, HTML)
+	box := strings.Fields(viewBox(text, 1))
+	wide, err := strconv.ParseFloat(box[2], 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const quarter = (190.0 - 3*2) / 4 / 25.4 * 72 // points
+	if points := wordSize * quarter / wide; points < 6.5 {
+		t.Errorf("words of %.1f points", points)
+	}
+	if !strings.Contains(text, "Small squares: the guard") || !strings.Contains(text, "Chain lines: the thrust line") {
+		t.Error("the note lacks guard or chain lines")
+	}
+}
+
+func TestAVariantWithFewFiguresOfAPartLeavesItsTable(t *testing.T) {
+	g := grid{title: "P", figures: true, second: "unit", head: []string{"reading", "unit", "A", "B", "C"},
+		rows: [][]string{{"x", "m", "1", "-", "2"}, {"y", "m", "1", "-", "3"}, {"z", "m", "1", "4", "-"}}}
+	got := sparse(g)
+	if len(got) != 2 || strings.Join(got[0].head, " ") != "reading unit A C" || len(got[0].rows) != 2 || strings.Join(got[1].head, " ") != "reading unit A B" || len(got[1].rows) != 1 {
+		t.Errorf("%+v", got)
+	}
+	s := model.Sample()
+	for _, g := range func() []grid { r := NewReviewed(s); return r.readings() }() {
+		if g.title == "Belt" && slices.Contains(g.head, "Toothed 190") {
+			t.Error("a toothed belt stands among the ribbed ones")
+		}
+	}
+}
+
+func TestWhatIsCutStandsInFull(t *testing.T) {
+	s := model.Sample()
+	text := review(t, s, Markdown)
+	for _, want := range []string{"Engine: Power curve (rows of speed in rpm, power in kW", "3000 3.6; 4000 5.6; 5000 8.3; 6000 11.9;"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("lacks %q", want)
+		}
+	}
+}

@@ -67,7 +67,7 @@ func (r *Reviewed) readings() []grid {
 		case len(few.head) == len(all.head):
 			all.rows = append(append(all.rows, []string{few.title}), few.rows...)
 		default:
-			parts = append(parts, few)
+			parts = append(parts, sparse(few)...)
 		}
 	}
 	return append(slices.Insert(parts, 0, all), alike, grid{title: "Readings that are not rated, and why", under: true, beside: true, points: blank.points()})
@@ -170,6 +170,40 @@ func (r *Reviewed) names(have []bool) string {
 		return "all but " + strings.Join(out, ", ")
 	}
 	return strings.Join(in, ", ")
+}
+
+// sparse takes variants that have less than half of a part's figures out of the
+// table: the few that they have stand in one of their own.
+func sparse(g grid) []grid {
+	lacks := func(i int) bool {
+		n := 0
+		for _, r := range g.rows {
+			if r[i] == "-" {
+				n++
+			}
+		}
+		return 2*n > len(g.rows)
+	}
+	var few []int
+	for i := g.lead(); i < len(g.head); i++ {
+		if lacks(i) {
+			few = append(few, i)
+		}
+	}
+	if len(few) == 0 {
+		return []grid{g}
+	}
+	most, shared := g, g
+	most.rows, shared.rows = nil, nil
+	shared.title += ", where more variants have a figure"
+	for _, r := range g.rows {
+		if slices.ContainsFunc(few, func(i int) bool { return r[i] != "-" }) {
+			shared.rows = append(shared.rows, r)
+		} else {
+			most.rows = append(most.rows, r)
+		}
+	}
+	return slices.DeleteFunc([]grid{withoutEmpty(most), withoutEmpty(shared)}, func(g grid) bool { return len(g.rows) == 0 })
 }
 
 // withoutEmpty drops the variants that have nothing of a table.

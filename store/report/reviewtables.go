@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"backspan/model/param"
 	"backspan/model/reading"
 	"backspan/model/unit"
 	"backspan/store/report/elevation"
@@ -169,6 +170,40 @@ func (r *Reviewed) assumed() []assumed {
 		list[i].given = given[list[i].path]
 	}
 	return list
+}
+
+// inFull are the parameters that were cut in the table of what differs; none
+// where none was.
+func (r *Reviewed) inFull() []grid {
+	g := grid{title: "Parameters in full that are cut above"}
+	for _, p := range r.Compared.Parameters {
+		if !p.Differs || !slices.ContainsFunc(p.Cells, tooWide) {
+			continue
+		}
+		var told origins
+		for i, cell := range p.Cells {
+			if cell != "" {
+				told.add(cell, r.Compared.Outcomes[i].Variant)
+			}
+		}
+		for _, t := range told.list {
+			g.points = append(g.points, p.Section+": "+p.Label+r.columns(p.Path)+", "+strings.Join(t.what, ", ")+" → "+t.origin)
+		}
+	}
+	if len(g.points) == 0 {
+		return nil
+	}
+	return []grid{g}
+}
+
+// columns are what the figures of a table stand for.
+func (r *Reviewed) columns(path string) string {
+	for i := range r.Study.Variants {
+		if p, ok := param.Find(r.Study.Variants[i].Sections(), path); ok && p.Kind == param.KindTable {
+			return " (" + p.Range() + ")"
+		}
+	}
+	return ""
 }
 
 // cautions are what no check could rate, and what holds for every machine.

@@ -10,9 +10,9 @@ import (
 // The drawing plane of a side elevation is in mm.
 const (
 	perMetre   = 1000.0
-	wordSize   = 40.0
-	dimensionD = 60.0  // from one line of dimensions to the next
-	wordRoom   = 150.0 // behind the machines, for the words that stand there
+	wordSize   = 58.0 // 7 points on paper, four machines beside each other
+	leastWord  = 34.0 // smaller ones are not read: the note under the drawings tells what they would
+	dimensionD = 70.0 // from one line of dimensions to the next
 )
 
 var strokes = map[elevation.Stroke]string{elevation.Dashed: "16 9", elevation.Dotted: "4 8", elevation.Chain: "30 8 6 8"}
@@ -24,9 +24,10 @@ var tones = map[elevation.Tone]pen{
 var thin = pen{colour: "#555", width: 1.5}
 
 // sideView draws a side elevation in the plane of whole, which all machines
-// that are compared share: they are to one scale.
-func sideView(id, name string, d elevation.Drawing, whole elevation.Box) string {
-	below, aside := dimensionD, wordRoom+dimensionD
+// that are compared share: they are to one scale. Below the foot there are only
+// propeller and guard.
+func sideView(id, name string, d elevation.Drawing, whole elevation.Box, foot float64) string {
+	below, aside := 0.0, dimensionD/4
 	for _, q := range d.Dimensions {
 		if q.Upright {
 			aside += dimensionD
@@ -34,7 +35,7 @@ func sideView(id, name string, d elevation.Drawing, whole elevation.Box) string 
 			below += dimensionD
 		}
 	}
-	v := newSVG(id, "Side elevation of "+name, told(d), whole.Min.X*perMetre, -whole.Max.Y*perMetre, whole.Width()*perMetre+aside, whole.Height()*perMetre+below+dimensionD)
+	v := newSVG(id, "Side elevation of "+name, told(d), whole.Min.X*perMetre, -whole.Max.Y*perMetre, whole.Width()*perMetre+aside, max(whole.Height(), whole.Max.Y-foot+(below+1.2*dimensionD)/perMetre)*perMetre)
 	for _, q := range d.Paths {
 		ink := tones[q.Tone]
 		ink.dashes = strokes[q.Stroke]
@@ -50,9 +51,23 @@ func sideView(id, name string, d elevation.Drawing, whole elevation.Box) string 
 	for _, m := range d.Marks {
 		v.mark(m)
 	}
-	v.dimensions(d, whole)
-	v.scaleBar(whole.Min.X*perMetre+20, -whole.Min.Y*perMetre+below+dimensionD/2)
+	v.dimensions(d, foot)
+	v.scaleBar(whole.Min.X*perMetre+20, -foot*perMetre+below+dimensionD*0.7)
 	return v.end()
+}
+
+// foot is how low a machine reaches without propeller and guard, m.
+func foot(d elevation.Drawing) float64 {
+	low := d.Whole.Max.Y
+	for _, q := range d.Paths {
+		if q.Key == "propeller" || q.Key == "stack.guard" {
+			continue
+		}
+		for _, at := range q.Points {
+			low = min(low, at.Y)
+		}
+	}
+	return low
 }
 
 // told are the dimensions in words.
@@ -71,13 +86,7 @@ const letter = 0.55
 
 func (v *svg) label(l elevation.Label) {
 	at := placed(l.At)
-	if l.Width == 0 {
-		v.word(at[0], at[1]+wordSize/3, wordSize, atStart, l.Text)
-		return
-	}
-	size := min(wordSize, l.Width*perMetre/(letter*float64(len(l.Text))), l.Height*perMetre)
-	const least = 9
-	if size >= least {
+	if size := min(wordSize, l.Width*perMetre/(letter*float64(len(l.Text))), l.Height*perMetre); size >= leastWord {
 		v.word(at[0], at[1]+size/3, size, atMiddle, l.Text)
 	}
 }
@@ -93,9 +102,10 @@ func (v *svg) mark(m elevation.Mark) {
 	v.dot(at[0], at[1], 10, fill)
 }
 
-// dimensions stand below the machine and behind it, one beside the other.
-func (v *svg) dimensions(d elevation.Drawing, whole elevation.Box) {
-	x, y := whole.Max.X*perMetre+wordRoom, -whole.Min.Y*perMetre
+// dimensions stand below the foot of the machines and behind each, one beside the
+// other.
+func (v *svg) dimensions(d elevation.Drawing, foot float64) {
+	x, y := d.Whole.Max.X*perMetre, -foot*perMetre
 	for _, q := range d.Dimensions {
 		from, to := placed(q.From), placed(q.To)
 		if q.Upright {

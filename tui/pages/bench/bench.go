@@ -143,7 +143,7 @@ func (m *Model) refreshForm() {
 		}
 		title = s.Label
 		for _, p := range s.Params {
-			if p.Hidden {
+			if !p.Shown() {
 				continue
 			}
 			f := form.Field{Param: p, Path: s.Path(p), Words: p.Options}
@@ -190,7 +190,7 @@ func (m *Model) compare(fields []form.Field, variant int) {
 	m.form.Against = m.desk.Study().Variants[ref].Name
 	for j := range fields {
 		for _, q := range secs[i].Params {
-			if q.Key == fields[j].Param.Key && !q.Hidden && !q.Same(fields[j].Param) {
+			if q.Key == fields[j].Param.Key && q.Shown() && !q.Same(fields[j].Param) {
 				fields[j].Reference = figure.Money(q.Show(), q.Unit, m.currency())
 			}
 		}

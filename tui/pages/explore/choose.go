@@ -41,7 +41,7 @@ func (s source) words() string {
 func (m *Model) offerParameters(kind string, variant int, from source, put func(finder.Item)) {
 	for _, s := range m.desk.Sections(variant) {
 		for _, p := range s.Params {
-			if !p.Hidden && from.turnable(p.Kind) && !blank(p) {
+			if p.Shown() && from.turnable(p.Kind) && !blank(p) {
 				put(finder.Item{Kind: kind, Label: p.Label, Part: s.Label, Key: s.Path(p), Value: figure.Money(p.Show(), p.Unit, m.desk.Study().Currency)})
 			}
 		}

@@ -57,7 +57,7 @@ func (m *Model) put(it finder.Item, goes tea.Msg) {
 func (m *Model) settings(kind string, variant int) {
 	for _, s := range m.desk.Sections(variant) {
 		for _, p := range s.Params {
-			if !p.Hidden {
+			if p.Shown() {
 				m.put(finder.Item{Kind: kind, Label: p.Label, Part: s.Label, Key: s.Path(p), Value: figure.Money(p.Show(), p.Unit, m.currency())},
 					SetMsg{desk.Place{Variant: variant, Path: s.Path(p)}})
 			}
