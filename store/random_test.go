@@ -27,7 +27,7 @@ func drawStudy(t *rapid.T) *model.Study {
 	s := model.NewStudy("")
 	drawSections(t, s.Sections())
 	for range rapid.IntRange(0, 3).Draw(t, "decisions") {
-		d := model.Decision{Date: rapid.StringMatching(`[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])`).Draw(t, "date"), Text: "d" + anyText.Draw(t, "decision")}
+		d := model.Decision{Date: rapid.StringMatching(`[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|1[0-9]|2[0-8])`).Draw(t, "date"), Text: "d" + anyText.Draw(t, "decision")}
 		s.Decisions = append(s.Decisions, d)
 	}
 	names := rapid.SliceOfNDistinct(anyName, 1, 4, rapid.ID).Draw(t, "names")
