@@ -136,6 +136,7 @@ func (s *Session) run() {
 		}
 		select {
 		case <-s.wake:
+			s.letTheFrameGo()
 		case <-again:
 		}
 		s.mu.Lock()
@@ -152,6 +153,19 @@ func (s *Session) run() {
 	close(s.dirty)
 	<-confirmed
 	close(s.done)
+}
+
+// frameGoes is about as long as a frame takes: what is kept is written out behind
+// it, and not beside it on a machine of few processors.
+const frameGoes = 15 * time.Millisecond
+
+func (s *Session) letTheFrameGo() {
+	s.mu.Lock()
+	ended := s.ended
+	s.mu.Unlock()
+	if !ended {
+		time.Sleep(frameGoes)
+	}
 }
 
 // confirm makes what was kept outlast a power cut.
