@@ -25,9 +25,16 @@ func step(span float64, n int) float64 {
 	return 10 * ten
 }
 
+// leastSpan is the narrowest range with ticks of its own: between the ends of a
+// narrower one there is hardly a number left to count in.
+func leastSpan(from, to float64) float64 {
+	const share, least = 1e-9, 1e-12
+	return math.Max(share*math.Max(math.Abs(from), math.Abs(to)), least)
+}
+
 // tight is an axis that ends where the data end.
 func tight(from, to float64, n int) axis {
-	if !(to > from) {
+	if !(to-from > leastSpan(from, to)) {
 		from, to = from-math.Max(math.Abs(from), 1)*0.05, to+math.Max(math.Abs(to), 1)*0.05
 	}
 	by := step(to-from, n)

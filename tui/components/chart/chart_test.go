@@ -35,6 +35,22 @@ func TestTicksAreRound(t *testing.T) {
 }
 
 // An upright axis begins at nought where that wastes little.
+// However little the data differ, the ticks are few and the data are held.
+func TestHardlyAnyRangeHasFewTicks(t *testing.T) {
+	for _, from := range []float64{-1e5, -1, 0, 5e-324, 1, 7644, 1e5, 1e12} {
+		for _, to := range []float64{from, math.Nextafter(from, math.Inf(1)), from + 1e-13, from + 1e-9*math.Abs(from), from + 2e-9*math.Abs(from)} {
+			for _, n := range []int{2, 20} {
+				for what, a := range map[string]axis{"tight": tight(from, to, n), "wide": wide(from, to, n)} {
+					slack := 1e-6 * (a.to - a.from)
+					if len(a.ticks) > 2*n+2 || a.from > from+slack || a.to < to-slack {
+						t.Errorf("%s, %g to %g: %d ticks from %g to %g", what, from, to, len(a.ticks), a.from, a.to)
+					}
+				}
+			}
+		}
+	}
+}
+
 func TestWideAxisHoldsTheData(t *testing.T) {
 	if a := wide(3, 17.3, 5); a.from != 0 || a.to != 20 {
 		t.Errorf("%g to %g", a.from, a.to)
