@@ -30,8 +30,11 @@ type Folder struct {
 	seen map[string]memory // by absolute path
 }
 
-// memory is what is known of a file: the digest of its bytes.
-type memory [sha256.Size]byte
+// memory is what is known of a file.
+type memory struct {
+	sum  [sha256.Size]byte // of its bytes
+	ours bool              // Encode wrote them; else whether a person did is not known yet
+}
 
 // byPerson reports whether a file's bytes are not what Encode would have written.
 func byPerson(path string, src []byte) bool {
@@ -56,7 +59,7 @@ func (f *Folder) Open(path string) (*model.Study, error) {
 	if err != nil {
 		return s, err
 	}
-	f.remember(path, sha256.Sum256(src))
+	f.remember(path, memory{sum: sha256.Sum256(src)})
 	return s, nil
 }
 
@@ -74,7 +77,7 @@ func (f *Folder) Read(path string) (*model.Study, error) {
 func (f *Folder) OpenText(path string) ([]byte, error) {
 	src, err := read(path)
 	if err == nil {
-		f.remember(path, sha256.Sum256(src))
+		f.remember(path, memory{sum: sha256.Sum256(src)})
 	}
 	return src, err
 }
@@ -87,7 +90,7 @@ func (f *Folder) Save(path string, s *model.Study) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, data, s.VersionsKept, sha256.Sum256(data), "because a save writes comments and spelling anew")
+	return f.put(path, data, s.VersionsKept, memory{sha256.Sum256(data), true}, "because a save writes comments and spelling anew")
 }
 
 // SaveText is Save for a study as a person wrote it: its bytes go into the
@@ -97,7 +100,7 @@ func (f *Folder) SaveText(path string, src []byte) (note string, err error) {
 	if err != nil {
 		return "", err
 	}
-	return f.put(path, src, s.VersionsKept, sha256.Sum256(src), "as it was before this change")
+	return f.put(path, src, s.VersionsKept, memory{sum: sha256.Sum256(src)}, "as it was before this change")
 }
 
 // put writes over the file and keeps what was there.
@@ -122,7 +125,7 @@ func (f *Folder) put(path string, data []byte, versions int, becomes memory, why
 	if bytes.Equal(old, data) {
 		return "", f.wrote(path, becomes, confirm(f.disk, real))
 	}
-	own := byPerson(path, old)
+	own := !was.ours && byPerson(path, old)
 	if own {
 		if raised(old, data) {
 			why = "which is in an older format; a Backspan of that time only shows the one written now, and changes it no more"
@@ -162,7 +165,7 @@ func (f *Folder) Create(path string, s *model.Study) (note string, err error) {
 	if !strings.EqualFold(filepath.Ext(path), extension) {
 		note = report.Printable(filepath.Base(path)) + " does not end in " + extension + ", so it will not be among the folder's studies"
 	}
-	return note, f.wrote(path, sha256.Sum256(data), create(f.disk, path, data, nil))
+	return note, f.wrote(path, memory{sha256.Sum256(data), true}, create(f.disk, path, data, nil))
 }
 
 // encodeSound refuses what could not be read back.
@@ -195,7 +198,7 @@ func (f *Folder) unchanged(path, real string, was memory) ([]byte, fs.FileMode, 
 	if !mayWrite(real) {
 		return nil, 0, refusal(path, fs.ErrPermission, "not saved: you may not write to this file; save under a new name, or ask its owner")
 	}
-	if sha256.Sum256(now) != was {
+	if sha256.Sum256(now) != was.sum {
 		return nil, 0, refusal(path, ErrChanged, "not saved: the file was changed by another program since it was opened here; save under a new name, or open it again and lose your changes")
 	}
 	return now, info.Mode().Perm(), nil
