@@ -184,3 +184,15 @@ func (m *machine) try(at []float64) (o model.Outcome, refused string) {
 	m.last = model.Reevaluate(m.study, m.variant, m.last)
 	return m.last, ""
 }
+
+// stepped evaluates the machine after a change of one number, and takes the change
+// back. The outcome holds until the next step; the error is the change's.
+func (m *machine) stepped(p param.Param, change func() error) (model.Outcome, error) {
+	was, _ := p.Number()
+	if err := change(); err != nil {
+		return model.Outcome{}, err
+	}
+	m.last = evaluated(m.study, m.variant, m.last)
+	_ = p.SetNumber(was) // it was taken before
+	return m.last, nil
+}

@@ -118,14 +118,11 @@ func (y *Survey) stepping() func(i int) side {
 	}
 	return func(i int) side {
 		n, p := y.probes[i/2].number, params[i/2]
-		was, _ := p.Number()
-		if err := p.SetNumber(n.unit.SI(n.now + float64(1-2*(i%2))*n.size)); err != nil {
+		o, err := m.stepped(p, func() error { return p.SetNumber(n.unit.SI(n.now + float64(1-2*(i%2))*n.size)) })
+		if err != nil {
 			return side{why: "the range ends"}
 		}
-		m.last = evaluated(m.study, m.variant, m.last)
-		found := side{figures: y.figuresOf(m.last)}
-		_ = p.SetNumber(was) // it was taken before
-		return found
+		return side{figures: y.figuresOf(o)}
 	}
 }
 

@@ -62,14 +62,12 @@ func (t trial) begin() (trial, bool) {
 // at is the machine n steps on, and the value as text and with its unit. The
 // outcome holds until the next step.
 func (t trial) at(n int) (o model.Outcome, text, shown string, ok bool) {
-	was, _ := t.param.Number()
-	if t.param.Step(int(t.way)*n) != nil {
-		return o, "", "", false
-	}
-	t.machine.last = evaluated(t.machine.study, t.machine.variant, t.machine.last)
-	text, shown = t.param.Editable(), t.param.Show()
-	_ = t.param.SetNumber(was) // it was taken before
-	return t.machine.last, text, shown, true
+	o, err := t.machine.stepped(t.param, func() error {
+		err := t.param.Step(int(t.way) * n)
+		text, shown = t.param.Editable(), t.param.Show()
+		return err
+	})
+	return o, text, shown, err == nil
 }
 
 // better reports whether the check reads no worse than v after n steps.
