@@ -58,7 +58,7 @@ func (r *root) answer(q question, msg tea.KeyMsg) tea.Cmd {
 	case ask.Given:
 		if len(q.Answers) > 0 && q.Answers[q.Chosen()] == lookFirst {
 			r.differences.Of(q.sides())
-			r.differencesFrom, r.page = r.page, atDifferences
+			r.visit(atDifferences)
 			return nil
 		}
 		r.questions = r.questions[1:]

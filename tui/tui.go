@@ -143,8 +143,9 @@ type root struct {
 	aside    func(path string, s *model.Study) (string, error)
 	fault    atomic.Pointer[Fault]
 
-	page, from page // from: where the keys were asked for
-	w, h       int
+	page page
+	from map[page]page // of a page that leads back: where it was asked for
+	w, h int
 
 	bench   *bench.Model
 	beside  *sidebyside.Model
@@ -162,21 +163,18 @@ type root struct {
 	explore *explorepage.Model
 	effort  explorepage.Effort
 
-	whyFrom, findFrom page // where these were asked for
-	historyFrom       page
-	look              looker
-	inquiry           inquiry
-	seen              seen
-	clipboard         func(text string) error // nil: there is none
-	mayStop           func() bool             // a shell can bring the bench back
-	tmux              bool                    // one stands between
-	mouse             bool                    // what it does is taken
-	today             func() string
-	greet             bool   // the tour is offered
-	greeted           func() // called then; may be nil
+	look      looker
+	inquiry   inquiry
+	seen      seen
+	clipboard func(text string) error // nil: there is none
+	mayStop   func() bool             // a shell can bring the bench back
+	tmux      bool                    // one stands between
+	mouse     bool                    // what it does is taken
+	today     func() string
+	greet     bool   // the tour is offered
+	greeted   func() // called then; may be nil
 
-	differences     *differences.Model
-	differencesFrom page // where they were asked for
+	differences *differences.Model
 
 	strip     headline.Strip
 	questions []question // the first is asked, the others wait
@@ -200,7 +198,7 @@ func New(o Options) Model {
 	if o.Renderer == nil {
 		o.Renderer = lipgloss.NewRenderer(io.Discard)
 	}
-	r := &root{th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
+	r := &root{from: map[page]page{}, th: theme.New(o.Renderer, o.ASCII), keys: keymap.Default(), shelf: o.Shelf, journals: o.Journals, aside: o.Aside,
 		today: o.Today, look: explore.Look, clipboard: o.Clipboard, tmux: o.Tmux, greeted: o.Greeted, mayStop: underShell, effort: explorepage.Usual()}
 	if r.today == nil {
 		r.today = func() string { return time.Now().Format(time.DateOnly) }

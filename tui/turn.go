@@ -32,8 +32,7 @@ func (r *root) turn(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 		return tea.Batch(r.goTo(atStudies), r.list()), true
 	case key.Matches(msg, e.Keys) && r.page != atKeys:
 		r.help.Of(r.place())
-		r.from = r.page
-		r.page = atKeys
+		r.visit(atKeys)
 	case key.Matches(msg, e.NewStudy):
 		return r.guarded("begin a new one", r.begin), true
 	default:
@@ -56,6 +55,12 @@ func (r *root) goTo(p page) (cmd tea.Cmd) {
 	return cmd
 }
 
+// visit turns to a page that leads back to the one in sight.
+func (r *root) visit(p page) { r.from[p], r.page = r.page, p }
+
+// back leads to where the page in sight was asked for.
+func (r *root) back() tea.Cmd { return r.goTo(r.from[r.page]) }
+
 // atDesk takes the keys that concern the study, where it is in sight.
 func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	if r.page == atStudies || r.page == atKeys {
@@ -65,13 +70,11 @@ func (r *root) atDesk(msg tea.KeyMsg, e keymap.Everywhere) (tea.Cmd, bool) {
 	case key.Matches(msg, e.Why) && r.page != atWhy && r.page != atHang:
 		r.askWhy()
 	case key.Matches(msg, e.Find):
-		r.findFrom = r.page
-		r.page = atFind
+		r.visit(atFind)
 		r.find.Begin()
 	case key.Matches(msg, e.History) && r.page != atHistory:
-		r.historyFrom = r.page
 		r.history.Begin()
-		r.page = atHistory
+		r.visit(atHistory)
 		r.refresh()
 	case key.Matches(msg, e.Copy):
 		return r.copy(), true

@@ -180,27 +180,18 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 	switch out := out.(type) {
 	case weights.BackMsg:
 		return r.goTo(atBench)
-	case history.BackMsg:
-		return r.goTo(r.historyFrom)
+	case history.BackMsg, why.BackMsg, hang.BackMsg, find.BackMsg, differences.BackMsg, keys.BackMsg:
+		return r.back()
 	case history.RefusedMsg:
 		r.say(out.Err.Error())
-	case differences.BackMsg:
-		r.page = r.differencesFrom
-		r.refresh()
 	case history.GoMsg:
 		r.goToState(out.Done)
 	case hang.GoMsg:
 		return r.openFigure(out.Of)
-	case why.BackMsg, hang.BackMsg:
-		r.page = r.whyFrom
-		r.refresh()
 	case why.GoMsg:
 		return r.openAt(out.Place)
 	case why.TryMsg:
 		return r.tryCure(out.Cure)
-	case find.BackMsg:
-		r.page = r.findFrom
-		r.refresh()
 	case find.SetMsg:
 		return r.openAt(out.Place)
 	case find.FigureMsg:
@@ -211,9 +202,6 @@ func (r *root) onPage(msg tea.KeyMsg) tea.Cmd {
 		return r.goTo(atBench)
 	case explorepage.SayMsg:
 		r.say(out.Text)
-	case keys.BackMsg:
-		r.page = r.from
-		r.refresh()
 	case studies.ListMsg:
 		return r.list()
 	case studies.OpenMsg:

@@ -91,12 +91,9 @@ func (r *root) title() string {
 		state = "in no file yet"
 	}
 	s := r.desk.Study()
-	variant := "no variant"
-	if v := r.desk.Variant(); v != nil {
-		variant = r.th.Clean(v.Name)
-		if s.ReferenceIndex() == r.desk.Selected {
-			variant += " (reference)"
-		}
+	variant := r.th.Clean(r.desk.InHand())
+	if r.desk.Variant() != nil && s.ReferenceIndex() == r.desk.Selected {
+		variant += " (reference)"
 	}
 	room := r.w - len(state) - 2
 	variant = r.th.Cut(variant, room*2/3)

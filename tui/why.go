@@ -59,7 +59,7 @@ func (r *root) askWhy() {
 	case atBench:
 		of, ok = r.bench.Subject()
 		if p, set := r.bench.Value(); set {
-			r.whyFrom, r.page = atBench, atHang
+			r.visit(atHang)
 			r.hang.About(p)
 			return
 		}
@@ -70,8 +70,7 @@ func (r *root) askWhy() {
 		r.say("why is asked of a reading, a check or a value: go to one and press " + r.keys.Everywhere.Why.Help().Key + " again")
 		return
 	}
-	r.whyFrom = r.page
-	r.page = atWhy
+	r.visit(atWhy)
 	r.why.About(of)
 }
 
@@ -79,11 +78,8 @@ func (r *root) askWhy() {
 // behind the help and what is being looked for; nil when there is none.
 func (r *root) asker() asker {
 	p := r.page
-	if p == atKeys {
-		p = r.from
-	}
-	if p == atFind {
-		p = r.findFrom
+	for p == atKeys || p == atFind {
+		p = r.from[p]
 	}
 	switch p {
 	case atWhy:

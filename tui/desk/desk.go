@@ -78,6 +78,14 @@ func (d *Desk) Variant() *model.Variant {
 	return &d.study.Variants[d.Selected]
 }
 
+// InHand names the variant in hand.
+func (d *Desk) InHand() string {
+	if v := d.Variant(); v != nil {
+		return v.Name
+	}
+	return "no variant"
+}
+
 // Select takes another variant in hand; an index beyond the ends is ignored.
 func (d *Desk) Select(i int) {
 	if i >= 0 && i < len(d.study.Variants) {

@@ -12,11 +12,7 @@ import (
 
 // View shows the page.
 func (m *Model) View() []string {
-	name := "no variant"
-	if v := m.desk.Variant(); v != nil {
-		name = m.th.Clean(v.Name)
-	}
-	lines := []string{m.th.Heading("What hangs on it, in "+name, m.roll.Note(), m.w, true)}
+	lines := []string{m.th.Heading("What hangs on it, in "+m.th.Clean(m.desk.InHand()), m.roll.Note(), m.w, true)}
 	from, to := m.roll.Window()
 	for i := from; i < to; i++ {
 		lines = append(lines, m.row(m.rows[i], i == m.roll.Cursor))
